@@ -1,1 +1,52 @@
 //! Cubes of sizes 2 to 7: stickers, pieces, moves, notation, states and rotations.
+//!
+//! Every kind of movable piece has exactly 24 stickers that turns carry into one another, an [`Orbit`].
+//! So a [`State`] is a handful of permutations of 24, a [`Turn`] is a table of such permutations, and all
+//! that is built on top is written once over an orbit and serves every size.
+//!
+//! ```
+//! use cube::{Algorithm, Orbit, Size, State};
+//!
+//! let size = Size::new(3).unwrap();
+//! let sequence = Algorithm::parse("R U R' U'", size).unwrap();
+//! let state = State::solved(size).after(&sequence.flatten());
+//! assert!(!state.is_solved());
+//! // Six times the same commutator brings everything home (common practice, no source).
+//! let six = Algorithm::parse("([R, U])6", size).unwrap();
+//! assert!(State::solved(size).after(&six.flatten()).is_solved());
+//! let buffer = Orbit::Corner.sticker("UFR").unwrap();
+//! assert_eq!(Orbit::Corner.name(buffer), "UFR");
+//! ```
+//!
+//! Coordinates used by the geometry: x points to R, y to U, z to F.
+
+mod face;
+mod facelets;
+mod fault;
+mod geometry;
+mod layout;
+mod metric;
+mod notation;
+mod orbit;
+mod perm;
+mod rotation;
+mod simplify;
+mod size;
+mod state;
+mod turn;
+
+pub use face::{Axis, Face};
+pub use facelets::{FaceletError, Facelets};
+pub use fault::{Fault, Physical, Unreachable};
+pub use metric::{Count, Metric, count};
+pub use notation::{
+    Algorithm, Expected, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,
+    display_turns,
+};
+pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
+pub use perm::Perm;
+pub use rotation::Rotation;
+pub use simplify::{inverted, mirrored, rotated, simplified, without_rotations};
+pub use size::Size;
+pub use state::State;
+pub use turn::{Amount, Block, NoSuchTurn, Slice, Turn};

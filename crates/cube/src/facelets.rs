@@ -1,0 +1,198 @@
+//! The colours one sees: face by face, row by row.
+
+use crate::geometry::Spot;
+use crate::layout::{Cell, Layout};
+use crate::{Face, Orbit, Size, State, Sticker};
+use std::fmt;
+use thiserror::Error;
+
+/// The colour of every facelet, which may be any at all: what someone typed or painted.
+///
+/// A colour is named by the face where it is on the solved cube in the first hold.
+/// Whether turning can lead there is asked with [`Facelets::state`].
+///
+/// ```
+/// use cube::{Facelets, Size, State};
+/// let solved = State::solved(Size::TWO).facelets();
+/// assert_eq!(solved.to_string(), "UUUURRRRFFFFDDDDLLLLBBBB");
+/// assert!("UUUURRRRFFFFDDDDLLLLBBBB".parse::<Facelets>().unwrap().state().unwrap().is_solved());
+/// ```
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Facelets {
+    size: Size,
+    /// Faces in the order of [`Face::ALL`], row by row.
+    colours: Vec<Face>,
+}
+
+/// Why a text is no list of facelets.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+pub enum FaceletError {
+    /// A character that stands for no colour.
+    #[error("line {line}, column {column}: `{found}` stands for no colour; one of {} is expected", .expected.iter().collect::<String>())]
+    UnknownColour {
+        /// Line, from 1.
+        line: usize,
+        /// Column in characters, from 1.
+        column: usize,
+        /// What stands there.
+        found: char,
+        /// The six that would do, in the order U L F R B D.
+        expected: [char; 6],
+    },
+    /// A number of facelets that no size has.
+    #[error("{0} facelets fit no cube; a 2x2 has 24, a 3x3 54, a 4x4 96, a 5x5 150, a 6x6 216, a 7x7 294")]
+    WrongCount(usize),
+}
+
+impl Facelets {
+    /// All facelets of one face after another in the order of [`Face::ALL`], each row by row as it is looked at;
+    /// `None` when the number is not that of the size.
+    pub fn new(size: Size, colours: Vec<Face>) -> Option<Self> {
+        (colours.len() == size.facelets()).then_some(Self { size, colours })
+    }
+
+    /// Reads facelets in the order U R F D L B, row by row; white space does not count.
+    ///
+    /// `alphabet` gives the characters for the colours of the faces U L F R B D of the solved cube.
+    ///
+    /// # Errors
+    /// [`FaceletError`] for a character outside the alphabet or a number of facelets that fits no size.
+    pub fn parse(text: &str, alphabet: [char; 6]) -> Result<Self, FaceletError> {
+        let mut read = Vec::new();
+        for (line, row) in text.lines().enumerate() {
+            for (column, found) in row.chars().enumerate().filter(|(_, letter)| !letter.is_whitespace()) {
+                match alphabet.iter().position(|&letter| letter == found) {
+                    Some(face) => read.push(Face::at(face)),
+                    None => {
+                        return Err(FaceletError::UnknownColour {
+                            line: line + 1,
+                            column: column + 1,
+                            found,
+                            expected: alphabet,
+                        });
+                    }
+                }
+            }
+        }
+        let size = Size::ALL
+            .into_iter()
+            .find(|size| size.facelets() == read.len())
+            .ok_or(FaceletError::WrongCount(read.len()))?;
+        let per_face = size.facelets() / 6;
+        let mut colours = vec![Face::U; read.len()];
+        for (chunk, face) in read.chunks(per_face).zip(Face::FACELET_ORDER) {
+            colours[face.index() * per_face..(face.index() + 1) * per_face].copy_from_slice(chunk);
+        }
+        Ok(Self { size, colours })
+    }
+
+    /// Its size.
+    pub const fn size(&self) -> Size {
+        self.size
+    }
+
+    /// The colours of one face, row by row, N of them in a row.
+    pub fn face(&self, face: Face) -> &[Face] {
+        let per_face = self.size.facelets() / 6;
+        &self.colours[face.index() * per_face..(face.index() + 1) * per_face]
+    }
+
+    /// The colour at row and column (from 0) of a face.
+    pub fn get(&self, face: Face, row: u8, column: u8) -> Option<Face> {
+        let n = self.size.layers();
+        if row < n && column < n {
+            self.face(face).get(row as usize * n as usize + column as usize).copied()
+        } else {
+            None
+        }
+    }
+
+    /// Paints one facelet; outside the face nothing happens.
+    pub fn set(&mut self, face: Face, row: u8, column: u8, colour: Face) {
+        let n = self.size.layers();
+        if row < n && column < n {
+            self.colours[Layout::facelet(self.size, Spot::new(self.size, face, row, column))] = colour;
+        }
+    }
+
+    /// The text in the order U R F D L B with these characters for the colours (order U L F R B D).
+    pub fn text(&self, alphabet: [char; 6]) -> String {
+        Face::FACELET_ORDER
+            .into_iter()
+            .flat_map(|face| self.face(face))
+            .map(|colour| alphabet[colour.index()])
+            .collect()
+    }
+
+    pub(crate) fn cell(&self, at: usize) -> Face {
+        self.colours[at]
+    }
+
+    /// The colour at the place of a sticker.
+    pub(crate) fn colour_at(&self, orbit: Orbit, place: Sticker) -> Face {
+        self.colours[Layout::facelet(self.size, orbit.spot(self.size, place))]
+    }
+}
+
+/// The characters U L F R B D, which name colours by faces.
+pub(crate) const FACE_LETTERS: [char; 6] = ['U', 'L', 'F', 'R', 'B', 'D'];
+
+impl std::str::FromStr for Facelets {
+    type Err = FaceletError;
+
+    fn from_str(text: &str) -> Result<Self, FaceletError> {
+        Self::parse(text, FACE_LETTERS)
+    }
+}
+
+impl fmt::Display for Facelets {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.text(FACE_LETTERS))
+    }
+}
+
+impl State {
+    /// The colours one sees.
+    pub fn facelets(&self) -> Facelets {
+        let size = self.size();
+        let layout = Layout::of(size);
+        let solved_at = |orbit: usize, sticker: Sticker| self.at(layout.orbits[orbit], sticker);
+        let back = self.core().inverse();
+        let colours = layout
+            .cells
+            .iter()
+            .map(|&cell| match cell {
+                Cell::Fixed(face) => back.image(face),
+                Cell::Sticker(orbit, place) => solved_at(orbit, place).face(),
+                Cell::WingBack(orbit, place) => {
+                    let sticker = solved_at(orbit, place);
+                    layout.orbits[orbit].faces(sticker).get(1).copied().unwrap_or(sticker.face())
+                }
+            })
+            .collect();
+        Facelets { size, colours }
+    }
+}
+impl Facelets {
+    /// Where each facelet belongs: its orbit and sticker, or `None` for a fixed centre; the second sticker of a
+    /// wing is given by the first, with `true`.
+    ///
+    /// Row and column count from 0 on the face as it is looked at.
+    pub fn place(size: Size, face: Face, row: u8, column: u8) -> Option<(Orbit, Sticker, bool)> {
+        let n = size.layers();
+        if row >= n || column >= n {
+            return None;
+        }
+        let layout = Layout::of(size);
+        match layout.cells[Layout::facelet(size, Spot::new(size, face, row, column))] {
+            Cell::Fixed(_) => None,
+            Cell::Sticker(orbit, sticker) => Some((layout.orbits[orbit], sticker, false)),
+            Cell::WingBack(orbit, sticker) => Some((layout.orbits[orbit], sticker, true)),
+        }
+    }
+
+    /// Row and column (from 0) of a sticker's place on its face.
+    pub fn cell_of(size: Size, orbit: Orbit, sticker: Sticker) -> (u8, u8) {
+        orbit.spot(size, sticker).row_column(size)
+    }
+}
