@@ -137,6 +137,10 @@ struct Names {
 struct Table {
     names: Vec<Names>,
     references: Vec<Sticker>,
+    /// For each sticker the next of its piece, clockwise.
+    clockwise: [u8; 24],
+    /// For each sticker the number of its piece.
+    pieces: [u8; 24],
 }
 
 impl Orbit {
@@ -248,7 +252,9 @@ impl Orbit {
                         .min_by_key(|sticker| RANK.iter().position(|&face| face == sticker.face()))
                 })
                 .collect();
-            Table { names, references }
+            let clockwise = std::array::from_fn(|at| names[at].next);
+            let pieces = std::array::from_fn(|at| names[at].piece);
+            Table { names, references, clockwise, pieces }
         })
     }
 
@@ -345,14 +351,24 @@ impl Orbit {
     pub fn turned(self, sticker: Sticker, clockwise: u8) -> Sticker {
         let mut at = sticker;
         for _ in 0..clockwise % self.stickers_per_piece() {
-            at = Sticker::from_table(self.names()[at.index()].next);
+            at = Sticker::from_table(self.table().clockwise[at.index()]);
         }
         at
     }
 
+    /// For each sticker the number of the piece that it is part of, for loops over many states.
+    pub fn piece_table(self) -> &'static [u8; 24] {
+        &self.table().pieces
+    }
+
+    /// For each sticker the number of the next one of its piece, clockwise, for loops over many states.
+    pub fn clockwise_table(self) -> &'static [u8; 24] {
+        &self.table().clockwise
+    }
+
     /// The piece that a sticker is part of.
     pub fn piece(self, sticker: Sticker) -> Piece {
-        Piece(self.names()[sticker.index()].piece)
+        Piece(self.table().pieces[sticker.index()])
     }
 
     /// The sticker by which a piece is named and its turning measured: the first in the order U D F B R L.
