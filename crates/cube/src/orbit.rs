@@ -356,6 +356,11 @@ impl Orbit {
         at
     }
 
+    /// All pieces by number.
+    pub fn all_pieces(self) -> impl DoubleEndedIterator<Item = Piece> + ExactSizeIterator {
+        (0..self.pieces()).map(Piece)
+    }
+
     /// For each sticker the number of the piece that it is part of, for loops over many states.
     pub fn piece_table(self) -> &'static [u8; 24] {
         &self.table().pieces

@@ -1,0 +1,164 @@
+//! What can be wrong with a conventions file, and where.
+
+use crate::letters::LettersError;
+use crate::swap::SwapError;
+use cube::{Orbit, ParseError, Sticker};
+use thiserror::Error;
+
+/// A mistake in a conventions file.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+#[error("line {line}, column {column}: {problem}")]
+pub struct ConventionsError {
+    /// Line, from 1.
+    pub line: usize,
+    /// Column in characters, from 1.
+    pub column: usize,
+    /// What is wrong.
+    pub problem: Problem,
+}
+
+/// What is wrong.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+pub enum Problem {
+    /// The file is no TOML.
+    #[error("{0}")]
+    NotToml(String),
+    /// A key that means nothing here.
+    #[error("the key `{key}` means nothing here")]
+    UnknownKey {
+        /// The key.
+        key: String,
+        /// The key that was probably meant.
+        meant: Option<String>,
+        /// All keys that mean something here.
+        known: Vec<String>,
+    },
+    /// A value of another sort than the key needs.
+    #[error("`{key}` needs {needs}")]
+    WrongSort {
+        /// The key.
+        key: String,
+        /// What it needs.
+        needs: Needs,
+    },
+    /// A word that is none of those that would do.
+    #[error("`{word}` is not one of {}", .known.join(", "))]
+    UnknownWord {
+        /// The word.
+        word: String,
+        /// The one that was probably meant.
+        meant: Option<String>,
+        /// What would do.
+        known: Vec<String>,
+    },
+    /// A name that is no sticker of the kind.
+    #[error("`{word}` is no {} sticker", crate::kind_name(*.orbit))]
+    NoSticker {
+        /// The word.
+        word: String,
+        /// The kind.
+        orbit: Orbit,
+        /// The sticker that was probably meant.
+        meant: Option<Sticker>,
+    },
+    /// A shade that is not `#` and six hexadecimal digits.
+    #[error("`{0}` is no shade; a shade is # and six hexadecimal digits")]
+    NoShade(String),
+    /// A colour that is none of the six names and has no shade.
+    #[error("`{0}` needs a shade")]
+    ShadeMissing(String),
+    /// Two faces of one colour.
+    #[error("two faces are {0}")]
+    ColourTwice(String),
+    /// Up and front that no holding has.
+    #[error("{up} and {front} cannot be up and front: they are the same or opposite")]
+    NoHolding {
+        /// The colour that was to be up.
+        up: String,
+        /// The colour that was to be in front.
+        front: String,
+    },
+    /// Letters that are no scheme.
+    #[error("{} letters: {error}", crate::kind_name(*.orbit))]
+    Letters {
+        /// The kind.
+        orbit: Orbit,
+        /// Why.
+        error: LettersError,
+    },
+    /// A sticker without a letter.
+    #[error("{} has no letter", .orbit.name(*.sticker))]
+    LetterMissing {
+        /// The kind.
+        orbit: Orbit,
+        /// The sticker.
+        sticker: Sticker,
+    },
+    /// Not exactly one character where a letter is needed.
+    #[error("`{0}` is not one letter")]
+    NotOneLetter(String),
+    /// An algorithm that cannot be read.
+    #[error("{0}")]
+    Algorithm(ParseError),
+    /// An algorithm that is not the swap it has to be.
+    #[error("{} algorithm: {error}", crate::kind_name(*.orbit))]
+    Swap {
+        /// The kind.
+        orbit: Orbit,
+        /// Why.
+        error: SwapError,
+    },
+    /// A kind named twice, or one left out.
+    #[error("`{0}` needs each kind once")]
+    KindsOnce(String),
+}
+
+/// The sort of a value.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Needs {
+    /// A table of further keys.
+    Table,
+    /// A text.
+    Text,
+    /// `true` or `false`.
+    YesNo,
+    /// A list of texts.
+    List,
+    /// A text of 24 letters, or a table that gives a letter for each sticker, or four for each face.
+    Letters,
+    /// `"first"`, `"fewest"` or a list of stickers.
+    Breaks,
+    /// A colour name, or a table with `name` and `shade`.
+    Colour,
+}
+
+impl std::fmt::Display for Needs {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Self::Table => "a table",
+            Self::Text => "a text in quotation marks",
+            Self::YesNo => "true or false",
+            Self::List => "a list of texts",
+            Self::Letters => "24 letters in one text, or a table of stickers or faces",
+            Self::Breaks => "\"first\", \"fewest\" or a list of stickers",
+            Self::Colour => "a colour name, or a table with name and shade",
+        })
+    }
+}
+
+/// The known word nearest to a mistyped one, if one is near enough to be meant.
+///
+/// ```
+/// use blind::nearest;
+/// assert_eq!(nearest("bufer", &["buffer", "breaks"]), Some("buffer"));
+/// assert_eq!(nearest("zebra", &["buffer", "breaks"]), None);
+/// ```
+pub fn nearest<'a>(word: &str, known: &[&'a str]) -> Option<&'a str> {
+    let small = word.to_lowercase();
+    known
+        .iter()
+        .map(|&candidate| (strsim::damerau_levenshtein(&small, &candidate.to_lowercase()), candidate))
+        .filter(|&(distance, candidate)| distance <= 1 + candidate.chars().count().min(9) / 4)
+        .min_by_key(|&(distance, _)| distance)
+        .map(|(_, candidate)| candidate)
+}

@@ -1,0 +1,158 @@
+//! Conventions: everything on which solvers differ, in one place.
+
+mod error;
+mod read;
+mod write;
+
+pub use error::{ConventionsError, Needs, Problem, nearest};
+
+use crate::letters::Letters;
+use crate::trace::Breaks;
+use cube::{Face, Orbit, Rotation, Sticker};
+use std::sync::LazyLock;
+
+/// A colour of the puzzle.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Colour {
+    /// What it is called: `white`, or whatever the solver calls it.
+    pub name: String,
+    /// Its shade as red, green, blue, if the solver gave one; otherwise the project's own shade of that name.
+    pub shade: Option<[u8; 3]>,
+}
+
+/// Colour names that need no shade.
+pub const COLOUR_NAMES: [&str; 6] = ["white", "yellow", "red", "orange", "green", "blue"];
+
+/// Where a cycle that does not hold the buffer is broken into.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub enum BreakChoice {
+    /// At the first unsolved sticker in letter order.
+    #[default]
+    First,
+    /// At the first unsolved sticker of this list; after it in letter order.
+    Preference(Vec<Sticker>),
+    /// Where the letters of the cycle take the fewest set-up moves. The number of letters is the same for all.
+    Fewest,
+}
+
+/// What is settled for one kind of piece.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct KindConventions {
+    /// A letter for each sticker.
+    pub letters: Letters,
+    /// The sticker from which the trace begins.
+    pub buffer: Sticker,
+    /// Where cycles are broken into.
+    pub breaks: BreakChoice,
+    /// The name of the method.
+    pub method: MethodName,
+    /// The swap algorithm, as it is written.
+    pub algorithm: String,
+}
+
+/// The methods there are, named for what they do.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum MethodName {
+    /// One swap a letter.
+    #[default]
+    OneSwap,
+}
+
+impl MethodName {
+    /// All methods.
+    pub const ALL: [Self; 1] = [Self::OneSwap];
+
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::OneSwap => "one-swap",
+        }
+    }
+}
+
+/// Everything a solver has settled on.
+///
+/// ```
+/// use blind::Conventions;
+/// use cube::Orbit;
+/// let conventions = Conventions::read("[buffer]\ncorner = \"UBL\"").unwrap();
+/// assert_eq!(Orbit::Corner.name(conventions.kind(Orbit::Corner).buffer), "UBL");
+/// let error = Conventions::read("[bufer]\ncorner = \"UBL\"").unwrap_err();
+/// assert_eq!((error.line, error.column), (1, 2));
+/// ```
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Conventions {
+    /// The colours of the faces U L F R B D in the hold in which scrambles are made.
+    pub colours: [Colour; 6],
+    /// How the puzzle is held to solve: the rotation that leads there from the hold for scrambling.
+    pub holding: Rotation,
+    /// Corners and edges, in this order.
+    kinds: [KindConventions; 2],
+    /// Kinds in the order in which they are memorised.
+    pub memo_order: Vec<Orbit>,
+    /// Kinds in the order in which they are carried out.
+    pub execution_order: Vec<Orbit>,
+    /// Whether letters are written in pairs.
+    pub pairs: bool,
+    /// What is made once when the number of letters is odd, as it is written.
+    pub parity_algorithm: String,
+}
+
+static DEFAULT: LazyLock<Conventions> = LazyLock::new(read::defaults);
+
+impl Default for Conventions {
+    /// White up, green front; the standard order of letters, buffers LUB and UR, one-swap for both kinds.
+    fn default() -> Self {
+        DEFAULT.clone()
+    }
+}
+
+impl Conventions {
+    /// What is settled for a kind; kinds of larger cubes are answered as edges until they have their own.
+    pub fn kind(&self, orbit: Orbit) -> &KindConventions {
+        &self.kinds[usize::from(orbit != Orbit::Corner)]
+    }
+
+    /// The same, to be changed.
+    pub fn kind_mut(&mut self, orbit: Orbit) -> &mut KindConventions {
+        &mut self.kinds[usize::from(orbit != Orbit::Corner)]
+    }
+
+    /// The colour that a face has when the puzzle is solved in the solver's hold.
+    pub fn colour_held(&self, face: Face) -> &Colour {
+        &self.colours[self.holding.inverse().image(face).index()]
+    }
+
+    /// The colour of a face in the hold in which scrambles are made.
+    pub fn colour(&self, face: Face) -> &Colour {
+        &self.colours[face.index()]
+    }
+
+    /// A character for each colour, in the order U L F R B D of the hold for scrambling: the capital initials where
+    /// they differ, otherwise nothing.
+    pub fn colour_letters(&self) -> Option<[char; 6]> {
+        let mut letters = ['?'; 6];
+        for (letter, colour) in letters.iter_mut().zip(&self.colours) {
+            *letter = colour.name.chars().next()?.to_uppercase().next()?;
+        }
+        let mut sorted = letters;
+        sorted.sort_unstable();
+        sorted.windows(2).all(|pair| pair[0] != pair[1]).then_some(letters)
+    }
+
+    /// Where cycles of a kind are broken into. `costs` gives the number of set-up moves of each target, for
+    /// [`BreakChoice::Fewest`].
+    pub fn breaks(&self, orbit: Orbit, costs: impl FnOnce() -> [u32; 24]) -> Breaks {
+        let kind = self.kind(orbit);
+        let by_letter = kind.letters.order();
+        match &kind.breaks {
+            BreakChoice::First => Breaks { order: by_letter, cost: None },
+            BreakChoice::Fewest => Breaks { order: by_letter, cost: Some(costs()) },
+            BreakChoice::Preference(list) => {
+                let rest = by_letter.into_iter().filter(|sticker| !list.contains(sticker));
+                let order: Vec<Sticker> = list.iter().copied().chain(rest).collect();
+                Breaks { order: std::array::from_fn(|at| order[at]), cost: None }
+            }
+        }
+    }
+}

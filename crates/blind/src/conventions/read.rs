@@ -1,0 +1,461 @@
+//! Reading a conventions file: every key optional, nothing unknown let through, every mistake with its place.
+
+use super::error::{ConventionsError, Needs, Problem, nearest};
+use super::{BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName};
+use crate::kind::{KINDS, kind_name, kind_named};
+use crate::letters::{Letters, LettersError};
+use crate::swap::SwapEffect;
+use cube::{Algorithm, Face, Orbit, Rotation, Size, Sticker};
+use toml_edit::{Document, Item, TableLike, Value};
+
+/// The methods' own data.
+const METHODS: &str = include_str!("../../data/methods.toml");
+
+/// The project's own conventions: what holds where a file says nothing.
+pub(super) fn defaults() -> Conventions {
+    let document = Document::parse(METHODS).map(Document::into_mut).unwrap_or_default();
+    let text = |table: &str, key: &str| -> String {
+        document
+            .get(MethodName::OneSwap.name())
+            .and_then(|method| method.get(table))
+            .and_then(|kind| kind.get(key))
+            .and_then(Item::as_str)
+            .unwrap_or_default()
+            .to_owned()
+    };
+    let kind = |orbit: Orbit| KindConventions {
+        letters: Letters::default(),
+        buffer: orbit
+            .sticker(&text(kind_name(orbit), "buffer"))
+            .unwrap_or_else(|| orbit.reference(orbit.piece(first()))),
+        breaks: BreakChoice::First,
+        method: MethodName::OneSwap,
+        algorithm: text(kind_name(orbit), "algorithm"),
+    };
+    let colour = |name: &str| Colour { name: name.to_owned(), shade: None };
+    Conventions {
+        colours: ["white", "orange", "green", "red", "blue", "yellow"].map(colour),
+        holding: Rotation::NONE,
+        kinds: [kind(Orbit::Corner), kind(Orbit::Midge)],
+        memo_order: vec![Orbit::Midge, Orbit::Corner],
+        execution_order: vec![Orbit::Corner, Orbit::Midge],
+        pairs: true,
+        parity_algorithm: text("parity", "algorithm"),
+    }
+}
+
+fn first() -> Sticker {
+    Sticker::all().next().unwrap_or_else(|| unreachable!("there are 24 stickers"))
+}
+
+impl Conventions {
+    /// Reads a conventions file (TOML); what it does not say is as in [`Conventions::default`].
+    ///
+    /// # Errors
+    /// [`ConventionsError`] with line and column of the first mistake: no TOML, an unknown key or word (with what
+    /// was probably meant), letters that are no scheme, a buffer that the algorithm does not move, and so on.
+    pub fn read(text: &str) -> Result<Self, ConventionsError> {
+        let reader = Reader { text };
+        let document = Document::parse(text)
+            .map_err(|error| reader.at(error.span(), Problem::NotToml(error.message().trim().to_owned())))?;
+        let mut conventions = Self::default();
+        reader.root(document.as_table(), &mut conventions)?;
+        Ok(conventions)
+    }
+}
+
+type Span = Option<std::ops::Range<usize>>;
+
+struct Reader<'a> {
+    text: &'a str,
+}
+
+/// A key, its value, and where both stand.
+struct Entry<'a> {
+    key: &'a str,
+    value: &'a Item,
+    key_span: Span,
+    span: Span,
+}
+
+impl<'a> Entry<'a> {
+    fn wrong_sort(&self, reader: &Reader<'_>, needs: Needs) -> ConventionsError {
+        reader.at(self.span.clone(), Problem::WrongSort { key: self.key.to_owned(), needs })
+    }
+
+    fn text(&self, reader: &Reader<'_>) -> Result<&'a str, ConventionsError> {
+        self.value.as_str().ok_or_else(|| self.wrong_sort(reader, Needs::Text))
+    }
+
+    fn texts(&self, reader: &Reader<'_>, needs: Needs) -> Result<Vec<(&'a str, Span)>, ConventionsError> {
+        let list = self.value.as_array().ok_or_else(|| self.wrong_sort(reader, needs))?;
+        list.iter()
+            .map(|value| {
+                let text = value.as_str().ok_or_else(|| {
+                    reader.at(value.span(), Problem::WrongSort { key: self.key.to_owned(), needs })
+                })?;
+                Ok((text, value.span()))
+            })
+            .collect()
+    }
+}
+
+impl Reader<'_> {
+    fn at(&self, span: Span, problem: Problem) -> ConventionsError {
+        let offset = span.map_or(0, |span| span.start).min(self.text.len());
+        let before = self.text.get(..offset).unwrap_or("");
+        let line = before.matches('\n').count() + 1;
+        let column = before.rsplit('\n').next().map_or(0, |part| part.chars().count()) + 1;
+        ConventionsError { line, column, problem }
+    }
+
+    fn entries<'a>(
+        &self,
+        table: &'a dyn TableLike,
+        known: &[&str],
+    ) -> Result<Vec<Entry<'a>>, ConventionsError> {
+        let mut entries = Vec::new();
+        for (key, value) in table.iter() {
+            let key_span = table.key(key).and_then(toml_edit::Key::span);
+            if !known.contains(&key) {
+                return Err(self.at(
+                    key_span,
+                    Problem::UnknownKey {
+                        key: key.to_owned(),
+                        meant: nearest(key, known).map(str::to_owned),
+                        known: known.iter().map(ToString::to_string).collect(),
+                    },
+                ));
+            }
+            let span = value.span().or_else(|| key_span.clone());
+            entries.push(Entry { key, value, key_span, span });
+        }
+        Ok(entries)
+    }
+
+    fn table<'a>(&self, entry: &Entry<'a>, known: &[&str]) -> Result<Vec<Entry<'a>>, ConventionsError> {
+        let table = entry.value.as_table_like().ok_or_else(|| entry.wrong_sort(self, Needs::Table))?;
+        self.entries(table, known)
+    }
+
+    fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
+        const KEYS: [&str; 8] =
+            ["colours", "holding", "letters", "buffer", "method", "algorithm", "breaks", "memo"];
+        const KIND_NAMES: [&str; 2] = ["corner", "edge"];
+        let entries = self.entries(table, &KEYS)?;
+        let find = |key: &str| entries.iter().find(|entry| entry.key == key);
+        if let Some(entry) = find("colours") {
+            self.colours(entry, conventions)?;
+        }
+        if let Some(entry) = find("holding") {
+            self.holding(entry, conventions)?;
+        }
+        let mut spans: [Span; 2] = [None, None];
+        for (key, read) in [
+            ("letters", Self::letters as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _),
+            ("buffer", Self::buffer),
+            ("method", Self::method),
+            ("breaks", Self::breaks),
+        ] {
+            let Some(entry) = find(key) else { continue };
+            for inner in self.table(entry, &KIND_NAMES)? {
+                if let Some(orbit) = kind_named(inner.key) {
+                    read(self, orbit, &inner, conventions.kind_mut(orbit))?;
+                    if key == "buffer" {
+                        spans[usize::from(orbit != Orbit::Corner)].clone_from(&inner.span);
+                    }
+                }
+            }
+        }
+        if let Some(entry) = find("algorithm") {
+            for inner in self.table(entry, &["corner", "edge", "parity"])? {
+                let text = inner.text(self)?;
+                // The place inside the text is given on top of where the text begins.
+                Algorithm::parse(text, Size::THREE)
+                    .map_err(|error| self.at(inner.span.clone(), Problem::Algorithm(error)))?;
+                match kind_named(inner.key) {
+                    Some(orbit) => {
+                        text.clone_into(&mut conventions.kind_mut(orbit).algorithm);
+                        let span = &mut spans[usize::from(orbit != Orbit::Corner)];
+                        if span.is_none() {
+                            span.clone_from(&inner.span);
+                        }
+                    }
+                    None => text.clone_into(&mut conventions.parity_algorithm),
+                }
+            }
+        }
+        if let Some(entry) = find("memo") {
+            self.memo(entry, conventions)?;
+        }
+        self.buffers_move(conventions, &spans)
+    }
+
+    /// The algorithm of each kind must move its buffer.
+    fn buffers_move(&self, conventions: &Conventions, spans: &[Span; 2]) -> Result<(), ConventionsError> {
+        for orbit in KINDS {
+            let kind = conventions.kind(orbit);
+            let span = &spans[usize::from(orbit != Orbit::Corner)];
+            if span.is_none() {
+                continue;
+            }
+            let algorithm = Algorithm::parse(&kind.algorithm, Size::THREE)
+                .map_err(|error| self.at(span.clone(), Problem::Algorithm(error)))?;
+            SwapEffect::of(algorithm, orbit, kind.buffer)
+                .map_err(|error| self.at(span.clone(), Problem::Swap { orbit, error }))?;
+        }
+        Ok(())
+    }
+
+    fn colours(&self, entry: &Entry<'_>, conventions: &mut Conventions) -> Result<(), ConventionsError> {
+        let faces = Face::ALL.map(|face| face.letter().to_string());
+        let known: Vec<&str> = faces.iter().map(String::as_str).collect();
+        for inner in self.table(entry, &known)? {
+            let Some(face) = inner.key.chars().next().and_then(Face::from_letter) else { continue };
+            conventions.colours[face.index()] = self.colour(&inner)?;
+        }
+        for (at, colour) in conventions.colours.iter().enumerate() {
+            let same = |other: &Colour| other.name.to_lowercase() == colour.name.to_lowercase();
+            if conventions.colours[..at].iter().any(same) {
+                return Err(self.at(entry.key_span.clone(), Problem::ColourTwice(colour.name.clone())));
+            }
+        }
+        Ok(())
+    }
+
+    fn colour(&self, entry: &Entry<'_>) -> Result<Colour, ConventionsError> {
+        if let Some(name) = entry.value.as_str() {
+            if COLOUR_NAMES.contains(&name) {
+                return Ok(Colour { name: name.to_owned(), shade: None });
+            }
+            return Err(self.at(
+                entry.span.clone(),
+                match nearest(name, &COLOUR_NAMES) {
+                    Some(meant) => Problem::UnknownWord {
+                        word: name.to_owned(),
+                        meant: Some(meant.to_owned()),
+                        known: COLOUR_NAMES.map(str::to_owned).to_vec(),
+                    },
+                    None => Problem::ShadeMissing(name.to_owned()),
+                },
+            ));
+        }
+        let Some(table) = entry.value.as_table_like() else {
+            return Err(entry.wrong_sort(self, Needs::Colour));
+        };
+        let inner = self.entries(table, &["name", "shade"])?;
+        let name = inner
+            .iter()
+            .find(|part| part.key == "name")
+            .ok_or_else(|| entry.wrong_sort(self, Needs::Colour))?;
+        let name = name.text(self)?.trim();
+        if name.is_empty() {
+            return Err(entry.wrong_sort(self, Needs::Colour));
+        }
+        let shade = match inner.iter().find(|part| part.key == "shade") {
+            None if COLOUR_NAMES.contains(&name) => None,
+            None => return Err(self.at(entry.span.clone(), Problem::ShadeMissing(name.to_owned()))),
+            Some(part) => {
+                let text = part.text(self)?;
+                let no_shade = || self.at(part.span.clone(), Problem::NoShade(text.to_owned()));
+                Some(parse_shade(text).ok_or_else(no_shade)?)
+            }
+        };
+        Ok(Colour { name: name.to_owned(), shade })
+    }
+
+    fn holding(&self, entry: &Entry<'_>, conventions: &mut Conventions) -> Result<(), ConventionsError> {
+        let names: Vec<String> = conventions.colours.iter().map(|colour| colour.name.clone()).collect();
+        let known: Vec<&str> = names.iter().map(String::as_str).collect();
+        // Who says only one of the two keeps the other of the hold for scrambling.
+        let (mut up, mut front) = (Face::U, Face::F);
+        let mut span = entry.key_span.clone();
+        for inner in self.table(entry, &["up", "front"])? {
+            let word = inner.text(self)?;
+            let at = names.iter().position(|name| name.to_lowercase() == word.to_lowercase()).ok_or_else(
+                || {
+                    let meant = nearest(word, &known).map(str::to_owned);
+                    self.at(
+                        inner.span.clone(),
+                        Problem::UnknownWord { word: word.to_owned(), meant, known: names.clone() },
+                    )
+                },
+            )?;
+            let face = if inner.key == "up" { &mut up } else { &mut front };
+            *face = Face::ALL[at];
+            span.clone_from(&inner.span);
+        }
+        conventions.holding = Rotation::bringing(up, front).ok_or_else(|| {
+            let name = |face: Face| names[face.index()].clone();
+            self.at(span, Problem::NoHolding { up: name(up), front: name(front) })
+        })?;
+        Ok(())
+    }
+
+    fn letters(
+        &self,
+        orbit: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        let problem =
+            |error: LettersError, span: &Span| self.at(span.clone(), Problem::Letters { orbit, error });
+        if let Some(text) = entry.value.as_str() {
+            let letters: Vec<char> = text.chars().filter(|letter| !letter.is_whitespace()).collect();
+            kind.letters = Letters::new(&letters).map_err(|error| problem(error, &entry.span))?;
+            return Ok(());
+        }
+        let Some(table) = entry.value.as_table_like() else {
+            return Err(entry.wrong_sort(self, Needs::Letters));
+        };
+        let mut given: [Option<char>; 24] = [None; 24];
+        for (key, value) in table.iter() {
+            let key_span = table.key(key).and_then(toml_edit::Key::span);
+            let inner = Entry { key, value, span: value.span().or_else(|| key_span.clone()), key_span };
+            let text = inner.text(self)?;
+            if let Some(face) = Face::ALL.into_iter().find(|face| face.letter().to_string() == key) {
+                let letters: Vec<char> = text.chars().filter(|letter| !letter.is_whitespace()).collect();
+                if letters.len() != 4 {
+                    return Err(problem(LettersError::WrongCount(letters.len()), &inner.span));
+                }
+                let stickers = Sticker::all().filter(|sticker| sticker.face() == face);
+                for (sticker, letter) in stickers.zip(letters) {
+                    given[sticker.index()] = Some(letter);
+                }
+                continue;
+            }
+            let sticker = self.sticker(orbit, key, &inner.key_span)?;
+            let mut letters = text.chars();
+            match (letters.next(), letters.next()) {
+                (Some(letter), None) => given[sticker.index()] = Some(letter),
+                _ => return Err(self.at(inner.span, Problem::NotOneLetter(text.to_owned()))),
+            }
+        }
+        let mut letters = Vec::with_capacity(24);
+        for sticker in Sticker::all() {
+            let letter = given[sticker.index()]
+                .ok_or_else(|| self.at(entry.key_span.clone(), Problem::LetterMissing { orbit, sticker }))?;
+            letters.push(letter);
+        }
+        kind.letters = Letters::new(&letters).map_err(|error| problem(error, &entry.key_span))?;
+        Ok(())
+    }
+
+    fn sticker(&self, orbit: Orbit, word: &str, span: &Span) -> Result<Sticker, ConventionsError> {
+        orbit.sticker(word).ok_or_else(|| {
+            let names: Vec<&str> = Sticker::all().map(|sticker| orbit.name(sticker)).collect();
+            let meant = orbit
+                .sticker(&word.to_uppercase())
+                .or_else(|| nearest(word, &names).and_then(|name| orbit.sticker(name)));
+            self.at(span.clone(), Problem::NoSticker { word: word.to_owned(), orbit, meant })
+        })
+    }
+
+    fn buffer(
+        &self,
+        orbit: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        kind.buffer = self.sticker(orbit, entry.text(self)?, &entry.span)?;
+        Ok(())
+    }
+
+    fn method(
+        &self,
+        _: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        let word = entry.text(self)?;
+        let known = MethodName::ALL.map(MethodName::name);
+        kind.method = MethodName::ALL.into_iter().find(|method| method.name() == word).ok_or_else(|| {
+            self.at(
+                entry.span.clone(),
+                Problem::UnknownWord {
+                    word: word.to_owned(),
+                    meant: nearest(word, &known).map(str::to_owned),
+                    known: known.map(str::to_owned).to_vec(),
+                },
+            )
+        })?;
+        Ok(())
+    }
+
+    fn breaks(
+        &self,
+        orbit: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        if let Item::Value(Value::Array(_)) = entry.value {
+            let mut list = Vec::new();
+            for (word, span) in entry.texts(self, Needs::Breaks)? {
+                let sticker = self.sticker(orbit, word, &span)?;
+                if !list.contains(&sticker) {
+                    list.push(sticker);
+                }
+            }
+            kind.breaks = BreakChoice::Preference(list);
+            return Ok(());
+        }
+        let word = entry.value.as_str().ok_or_else(|| entry.wrong_sort(self, Needs::Breaks))?;
+        kind.breaks = match word {
+            "first" => BreakChoice::First,
+            "fewest" => BreakChoice::Fewest,
+            _ => {
+                let known = ["first", "fewest"];
+                let meant = nearest(word, &known).map(str::to_owned);
+                let known = known.map(str::to_owned).to_vec();
+                return Err(
+                    self.at(entry.span.clone(), Problem::UnknownWord { word: word.to_owned(), meant, known })
+                );
+            }
+        };
+        Ok(())
+    }
+
+    fn memo(&self, entry: &Entry<'_>, conventions: &mut Conventions) -> Result<(), ConventionsError> {
+        for inner in self.table(entry, &["pairs", "order", "execution"])? {
+            match inner.key {
+                "pairs" => {
+                    conventions.pairs =
+                        inner.value.as_bool().ok_or_else(|| inner.wrong_sort(self, Needs::YesNo))?;
+                }
+                "order" => conventions.memo_order = self.kinds(&inner)?,
+                _ => conventions.execution_order = self.kinds(&inner)?,
+            }
+        }
+        Ok(())
+    }
+
+    fn kinds(&self, entry: &Entry<'_>) -> Result<Vec<Orbit>, ConventionsError> {
+        let known = KINDS.map(kind_name);
+        let mut kinds = Vec::new();
+        for (word, span) in entry.texts(self, Needs::List)? {
+            let orbit = kind_named(word).ok_or_else(|| {
+                let meant = nearest(word, &known).map(str::to_owned);
+                let known = known.map(str::to_owned).to_vec();
+                self.at(span.clone(), Problem::UnknownWord { word: word.to_owned(), meant, known })
+            })?;
+            if kinds.contains(&orbit) {
+                return Err(self.at(span, Problem::KindsOnce(entry.key.to_owned())));
+            }
+            kinds.push(orbit);
+        }
+        if kinds.len() != KINDS.len() {
+            return Err(self.at(entry.span.clone(), Problem::KindsOnce(entry.key.to_owned())));
+        }
+        Ok(kinds)
+    }
+}
+
+/// `#` and six hexadecimal digits.
+fn parse_shade(text: &str) -> Option<[u8; 3]> {
+    let digits = text.strip_prefix('#')?;
+    if digits.len() != 6 || !digits.bytes().all(|digit| digit.is_ascii_hexdigit()) {
+        return None;
+    }
+    let part = |at: usize| u8::from_str_radix(digits.get(at..at + 2)?, 16).ok();
+    Some([part(0)?, part(2)?, part(4)?])
+}

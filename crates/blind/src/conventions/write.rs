@@ -1,0 +1,93 @@
+//! Writing conventions as a file that reads back the same.
+
+use super::{BreakChoice, COLOUR_NAMES, Conventions};
+use crate::kind::{KINDS, kind_name};
+use cube::{Face, Orbit, Sticker};
+use std::fmt::Write;
+
+/// A text in quotation marks, as TOML wants it.
+fn quoted(text: &str) -> String {
+    toml_edit::Value::from(text).to_string().trim().to_owned()
+}
+
+impl Conventions {
+    /// The whole conventions as a TOML file, every key written out.
+    ///
+    /// ```
+    /// use blind::Conventions;
+    /// let conventions = Conventions::default();
+    /// assert_eq!(Conventions::read(&conventions.to_toml()).unwrap(), conventions);
+    /// ```
+    pub fn to_toml(&self) -> String {
+        let mut out = String::new();
+        // Writing to a string cannot fail.
+        let _ = self.write(&mut out);
+        out
+    }
+
+    fn write(&self, out: &mut String) -> std::fmt::Result {
+        writeln!(out, "# Colours of the faces while a scramble is made.\n[colours]")?;
+        for face in Face::ALL {
+            let colour = self.colour(face);
+            match colour.shade {
+                None if COLOUR_NAMES.contains(&colour.name.as_str()) => {
+                    writeln!(out, "{face} = {}", quoted(&colour.name))?;
+                }
+                shade => {
+                    let [red, green, blue] = shade.unwrap_or_default();
+                    let name = quoted(&colour.name);
+                    writeln!(
+                        out,
+                        "{face} = {{ name = {name}, shade = \"#{red:02x}{green:02x}{blue:02x}\" }}"
+                    )?;
+                }
+            }
+        }
+        writeln!(out, "\n# Colours up and in front while solving.\n[holding]")?;
+        writeln!(out, "up = {}", quoted(&self.colour_held(Face::U).name))?;
+        writeln!(out, "front = {}", quoted(&self.colour_held(Face::F).name))?;
+        writeln!(
+            out,
+            "\n# Faces U L F R B D, on each clockwise from the upper left (edges: from the top).\n[letters]"
+        )?;
+        for orbit in KINDS {
+            let all: Vec<Sticker> = Sticker::all().collect();
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(&self.kind(orbit).letters.spell(&all)))?;
+        }
+        writeln!(out, "\n[buffer]")?;
+        for orbit in KINDS {
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(orbit.name(self.kind(orbit).buffer)))?;
+        }
+        writeln!(out, "\n[method]")?;
+        for orbit in KINDS {
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(self.kind(orbit).method.name()))?;
+        }
+        writeln!(out, "\n[algorithm]")?;
+        for orbit in KINDS {
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(&self.kind(orbit).algorithm))?;
+        }
+        writeln!(out, "parity = {}", quoted(&self.parity_algorithm))?;
+        writeln!(
+            out,
+            "\n# Where a new cycle begins: \"first\", \"fewest\" or a list of stickers.\n[breaks]"
+        )?;
+        for orbit in KINDS {
+            let choice = match &self.kind(orbit).breaks {
+                BreakChoice::First => quoted("first"),
+                BreakChoice::Fewest => quoted("fewest"),
+                BreakChoice::Preference(list) => {
+                    let names: Vec<String> =
+                        list.iter().map(|&sticker| quoted(orbit.name(sticker))).collect();
+                    format!("[{}]", names.join(", "))
+                }
+            };
+            writeln!(out, "{} = {choice}", kind_name(orbit))?;
+        }
+        let kinds = |order: &[Orbit]| {
+            order.iter().map(|&orbit| quoted(kind_name(orbit))).collect::<Vec<_>>().join(", ")
+        };
+        writeln!(out, "\n[memo]\npairs = {}", self.pairs)?;
+        writeln!(out, "order = [{}]", kinds(&self.memo_order))?;
+        writeln!(out, "execution = [{}]", kinds(&self.execution_order))
+    }
+}

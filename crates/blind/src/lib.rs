@@ -1,0 +1,30 @@
+//! The craft of solving blindfolded: conventions, trace, methods, execution.
+//!
+//! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
+//! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
+
+mod conventions;
+mod execution;
+mod holding;
+mod kind;
+mod letters;
+mod memo;
+mod method;
+mod reason;
+mod swap;
+mod trace;
+
+pub use conventions::Needs;
+pub use conventions::{
+    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName, Problem,
+    nearest,
+};
+pub use execution::{Action, ExecutionError, Solution, actions};
+pub use holding::{Held, HoldChoice, best_hold, every_hold, hold, solved_pieces};
+pub use kind::{KINDS, kind_name, kind_named};
+pub use letters::{Letters, LettersError, rows};
+pub use memo::Memo;
+pub use method::{Method, MethodError};
+pub use reason::{Chosen, End, Reason, reasons};
+pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
+pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};

@@ -1,0 +1,232 @@
+//! A memo is right if it solves: from uniformly random states, for every buffer, on the 2x2 and the 3x3.
+
+use blind::{
+    BreakChoice, Conventions, HoldChoice, Memo, Method, Role, Solution, Trace, best_hold, every_hold, hold,
+};
+use cube::{Algorithm, Face, Orbit, Perm, Rotation, Size, State, Sticker};
+use proptest::prelude::*;
+use proptest::strategy::ValueTree;
+
+/// The permutation of an orbit by which the piece with number `order[i]`, turned `turns[i]` stickers, lies at place `i`.
+fn perm(orbit: Orbit, order: &[usize], turns: &[u8]) -> Perm {
+    let pieces: Vec<_> = orbit.all_pieces().collect();
+    let mut table = [0; 24];
+    for (at, (&piece, &turn)) in order.iter().zip(turns).enumerate() {
+        let (place, sticker) = (orbit.reference(pieces[at]), orbit.reference(pieces[piece]));
+        for steps in 0..orbit.stickers_per_piece() {
+            table[orbit.turned(place, steps).index()] = orbit.turned(sticker, steps + turn).index() as u8;
+        }
+    }
+    Perm::new(table).expect("a permutation")
+}
+
+fn order(pieces: usize) -> impl Strategy<Value = Vec<usize>> {
+    Just((0..pieces).collect::<Vec<_>>()).prop_shuffle()
+}
+
+fn odd(order: &[usize]) -> bool {
+    let inversions = |at: usize| order[at..].iter().filter(|&&later| later < order[at]).count();
+    (0..order.len()).map(inversions).sum::<usize>() % 2 == 1
+}
+
+/// Every reachable state with the same probability: any arrangement, the last two edges exchanged where parity asks.
+fn state(size: Size) -> impl Strategy<Value = State> {
+    let corners = (order(8), proptest::collection::vec(0..3u8, 7));
+    let edges = (order(12), proptest::collection::vec(0..2u8, 11));
+    (corners, edges).prop_map(move |((corners, mut twists), (mut edges, mut flips))| {
+        twists.push((3 - twists.iter().sum::<u8>() % 3) % 3);
+        flips.push(flips.iter().sum::<u8>() % 2);
+        if odd(&corners) != odd(&edges) {
+            edges.swap(10, 11);
+        }
+        let perms = [perm(Orbit::Corner, &corners, &twists), perm(Orbit::Midge, &edges, &flips)];
+        State::from_orbits(size, Rotation::NONE, &perms[..Orbit::of(size).len()]).expect("reachable")
+    })
+}
+
+fn size_and_state() -> impl Strategy<Value = (Size, State)> {
+    prop_oneof![Just(Size::TWO), Just(Size::THREE)].prop_flat_map(|size| (Just(size), state(size)))
+}
+
+/// The default method for a cube held another way: other buffers, the same swaps turned along.
+fn turned_conventions(rotation: Rotation, breaks: &BreakChoice) -> Conventions {
+    let mut conventions = Conventions::default();
+    for orbit in [Orbit::Corner, Orbit::Midge] {
+        let kind = conventions.kind_mut(orbit);
+        kind.breaks = breaks.clone();
+        kind.buffer = State::held(Size::THREE, rotation).orbit(orbit).inverse().at(kind.buffer);
+        let algorithm = Algorithm::parse(&kind.algorithm, Size::THREE).unwrap();
+        kind.algorithm = algorithm.rotated(rotation).to_string();
+    }
+    let parity = Algorithm::parse(&conventions.parity_algorithm, Size::THREE).unwrap();
+    conventions.parity_algorithm = parity.rotated(rotation).to_string();
+    conventions
+}
+
+fn check(state: &State, conventions: &Conventions, method: &Method) {
+    let memo = Memo::new(state, conventions, method);
+    let solution = Solution::new(state, &memo, conventions, method).unwrap();
+    assert!(state.after(&solution.moves).is_solved());
+    for trace in memo.parts() {
+        check_shape(trace);
+    }
+    if state.size() == Size::THREE {
+        assert_eq!(memo.parts()[0].is_odd(), memo.parts()[1].is_odd());
+    }
+}
+
+/// Letters as counting says: one for each unsolved piece but the buffer's, one more for each cycle without the buffer.
+fn check_shape(trace: &Trace) {
+    let orbit = trace.orbit();
+    let unsolved = orbit
+        .all_pieces()
+        .filter(|&piece| {
+            let sticker = orbit.reference(piece);
+            piece != orbit.piece(trace.buffer()) && trace.seen().at(sticker) != sticker
+        })
+        .count();
+    let broken = trace.cycles().iter().filter(|cycle| !cycle.holds_buffer).count();
+    assert_eq!(trace.len(), unsolved + broken);
+    assert!(trace.targets().iter().all(|&target| orbit.piece(target) != orbit.piece(trace.buffer())));
+    let breaks = trace.steps().iter().filter(|step| step.role == Role::Break).count();
+    assert_eq!(breaks, broken);
+    let pieces: usize = trace.cycles().iter().map(|cycle| cycle.pieces).sum();
+    assert_eq!(pieces, unsolved + usize::from(trace.cycles().iter().any(|cycle| cycle.holds_buffer)));
+}
+
+proptest! {
+    #[test]
+    fn the_memo_solves((size, state) in size_and_state()) {
+        let conventions = Conventions::default();
+        check(&state, &conventions, &Method::new(size, &conventions).unwrap());
+    }
+
+    #[test]
+    fn the_memo_solves_wherever_cycles_are_broken(
+        (size, state) in size_and_state(),
+        list in proptest::sample::subsequence(Sticker::all().collect::<Vec<_>>(), 0..24).prop_shuffle(),
+    ) {
+        for breaks in [BreakChoice::Preference(list.clone()), BreakChoice::Fewest] {
+            let conventions = turned_conventions(Rotation::NONE, &breaks);
+            check(&state, &conventions, &Method::new(size, &conventions).unwrap());
+        }
+    }
+
+    #[test]
+    fn fewest_takes_no_more_set_up_moves_than_first(state in state(Size::THREE)) {
+        let method = Method::new(Size::THREE, &Conventions::default()).unwrap();
+        let cost = |breaks: BreakChoice| {
+            let memo = Memo::new(&state, &turned_conventions(Rotation::NONE, &breaks), &method);
+            let costs = |trace: &Trace| {
+                let table = method.swap(trace.orbit()).unwrap().costs();
+                trace.targets().iter().map(|target| table[target.index()]).sum::<u32>()
+            };
+            (memo.letters(), memo.parts().iter().map(costs).sum::<u32>())
+        };
+        let (first, fewest) = (cost(BreakChoice::First), cost(BreakChoice::Fewest));
+        prop_assert_eq!(first.0, fewest.0);
+        prop_assert!(fewest.1 <= first.1);
+    }
+
+    #[test]
+    fn every_hold_of_the_conventions_solves((size, state) in size_and_state(), up in 0..24usize, turn in 0..24usize) {
+        let mut conventions = Conventions::default();
+        conventions.holding = Rotation::all().nth(up).unwrap();
+        let method = Method::new(size, &conventions).unwrap();
+        // The scramble may have left the whole cube turned.
+        let scrambled = state.then(&State::held(size, Rotation::all().nth(turn).unwrap()));
+        let held = hold(&scrambled, &conventions);
+        let memo = Memo::new(&held.state, &conventions, &method);
+        let solution = Solution::new(&held.state, &memo, &conventions, &method).unwrap();
+        let done = scrambled.after(held.rotation.turns()).after(&solution.moves);
+        prop_assert!(done.looks_like(&State::held(size, conventions.holding)));
+        let _ = HoldChoice::default();
+    }
+
+    #[test]
+    fn the_best_hold_of_a_2x2_is_the_shortest_of_all_24(state in state(Size::TWO)) {
+        let conventions = Conventions::default();
+        let method = Method::new(Size::TWO, &conventions).unwrap();
+        let letters = |held: &blind::Held| Memo::new(&held.state, &conventions, &method).letters();
+        let best = best_hold(&state, &conventions, &method).unwrap();
+        let shortest = every_hold(&state, &conventions).map(|held| letters(&held)).min().unwrap();
+        prop_assert_eq!(letters(&best), shortest);
+        let memo = Memo::new(&best.state, &conventions, &method);
+        let solution = Solution::new(&best.state, &memo, &conventions, &method).unwrap();
+        let done = state.after(best.rotation.turns()).after(&solution.moves);
+        prop_assert!(done.solved_hold().is_some());
+    }
+}
+
+/// Every corner and every edge sticker is the buffer once: 24 holds times the states below.
+#[test]
+fn the_memo_solves_from_every_buffer() {
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let mut corner_buffers = Vec::new();
+    let mut edge_buffers = Vec::new();
+    for rotation in Rotation::all() {
+        let conventions = turned_conventions(rotation, &BreakChoice::First);
+        corner_buffers.push(conventions.kind(Orbit::Corner).buffer);
+        edge_buffers.push(conventions.kind(Orbit::Midge).buffer);
+        for size in [Size::TWO, Size::THREE] {
+            let method = Method::new(size, &conventions).unwrap();
+            for _ in 0..8 {
+                let state = state(size).new_tree(&mut runner).unwrap().current();
+                check(&state, &conventions, &method);
+            }
+        }
+    }
+    corner_buffers.sort_unstable();
+    edge_buffers.sort_unstable();
+    assert_eq!(corner_buffers, Sticker::all().collect::<Vec<_>>());
+    assert_eq!(edge_buffers, Sticker::all().collect::<Vec<_>>());
+}
+
+/// The letters of the default scheme. Common practice, no source.
+#[test]
+fn letters_of_the_default_scheme() {
+    let conventions = Conventions::default();
+    let letters = &conventions.kind(Orbit::Corner).letters;
+    for (name, letter) in [
+        ("RUB", 'N'),
+        ("DBR", 'W'),
+        ("FUR", 'J'),
+        ("LUF", 'F'),
+        ("LDB", 'H'),
+        ("LUB", 'E'),
+        ("UBL", 'A'),
+        ("DFL", 'U'),
+    ] {
+        assert_eq!(letters.of(Orbit::Corner.sticker(name).unwrap()), letter, "{name}");
+    }
+    assert_eq!(conventions.kind(Orbit::Corner).buffer, Orbit::Corner.sticker("LUB").unwrap());
+}
+
+/// What the two algorithms do. Common practice, no source.
+#[test]
+fn the_swaps_exchange_what_the_trade_says() {
+    let conventions = Conventions::default();
+    let method = Method::new(Size::THREE, &conventions).unwrap();
+    let corner = method.swap(Orbit::Corner).unwrap().effect();
+    assert_eq!(Orbit::Corner.name(corner.target()), "DFR");
+    let moved: Vec<_> = corner.others().iter().map(|&(orbit, sticker)| orbit.name(sticker)).collect();
+    assert_eq!(moved, ["UB", "UL"]);
+    let edge = method.swap(Orbit::Midge).unwrap().effect();
+    assert_eq!(Orbit::Midge.name(edge.target()), "UL");
+    let moved: Vec<_> = edge.others().iter().map(|&(orbit, sticker)| orbit.name(sticker)).collect();
+    assert_eq!(moved, ["UBR", "UFR"]);
+    assert!(method.parity().is_some());
+    assert!(Method::new(Size::TWO, &conventions).unwrap().parity().is_none());
+}
+
+/// Only R, F and D turns leave the corner of the buffer alone. Common practice, no source.
+#[test]
+fn corner_set_ups_turn_right_front_and_down_only() {
+    let method = Method::new(Size::THREE, &Conventions::default()).unwrap();
+    let swap = method.swap(Orbit::Corner).unwrap();
+    for target in Sticker::all() {
+        for turn in swap.setups(target).first().into_iter().flatten() {
+            assert!(matches!(turn.block.follows(), Face::R | Face::F | Face::D), "{turn}");
+        }
+    }
+}
