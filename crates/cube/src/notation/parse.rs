@@ -110,7 +110,12 @@ impl Algorithm {
     /// ```
     pub fn parse(text: &str, size: Size) -> Result<Self, ParseError> {
         if text.len() > MAX_TEXT {
-            return Err(ParseError { line: 1, column: 1, offset: 0, kind: ParseErrorKind::TooLong(text.len()) });
+            return Err(ParseError {
+                line: 1,
+                column: 1,
+                offset: 0,
+                kind: ParseErrorKind::TooLong(text.len()),
+            });
         }
         let mut reader = Reader { letters: text.chars().collect(), at: 0, size };
         let nodes = reader.sequence()?;
