@@ -39,6 +39,24 @@ pub enum FaceletError {
         /// The six that would do, in the order U L F R B D.
         expected: [char; 6],
     },
+    /// As [`FaceletError::UnknownColour`], in the text of one face.
+    #[error("face {face}: {error}")]
+    OnFace {
+        /// The face.
+        face: Face,
+        /// What is wrong with its text; line and column count within it.
+        error: Box<Self>,
+    },
+    /// A face has another number of facelets than N², or than the face before it.
+    #[error("face {face} has {count} facelets, {}", if let Some(size) = .size { format!("but on a {size} a face has {}", size.facelets() / 6) } else { "but a face has 4, 9, 16, 25, 36 or 49".to_owned() })]
+    FaceCount {
+        /// The face.
+        face: Face,
+        /// How many facelets were given for it.
+        count: usize,
+        /// The size that the faces before it have; `None` for the first face.
+        size: Option<Size>,
+    },
     /// A number of facelets that no size has.
     #[error("{0} facelets fit no cube; a 2x2 has 24, a 3x3 54, a 4x4 96, a 5x5 150, a 6x6 216, a 7x7 294")]
     WrongCount(usize),
@@ -58,22 +76,7 @@ impl Facelets {
     /// # Errors
     /// [`FaceletError`] for a character outside the alphabet or a number of facelets that fits no size.
     pub fn parse(text: &str, alphabet: [char; 6]) -> Result<Self, FaceletError> {
-        let mut read = Vec::new();
-        for (line, row) in text.lines().enumerate() {
-            for (column, found) in row.chars().enumerate().filter(|(_, letter)| !letter.is_whitespace()) {
-                match alphabet.iter().position(|&letter| letter == found) {
-                    Some(face) => read.push(Face::at(face)),
-                    None => {
-                        return Err(FaceletError::UnknownColour {
-                            line: line + 1,
-                            column: column + 1,
-                            found,
-                            expected: alphabet,
-                        });
-                    }
-                }
-            }
-        }
+        let read = colours(text, alphabet)?;
         let size = Size::ALL
             .into_iter()
             .find(|size| size.facelets() == read.len())
@@ -84,6 +87,41 @@ impl Facelets {
             colours[face.index() * per_face..(face.index() + 1) * per_face].copy_from_slice(chunk);
         }
         Ok(Self { size, colours })
+    }
+
+    /// Reads the colours of each face by itself, in the order of [`Face::ALL`] (U L F R B D), row by row as the face is
+    /// looked at (U with B upward, D with F upward); white space does not count.
+    ///
+    /// `alphabet` is as in [`Facelets::parse`].
+    ///
+    /// # Errors
+    /// [`FaceletError::OnFace`] for a character outside the alphabet, [`FaceletError::FaceCount`] for a face that
+    /// has not as many facelets as the first one, or when that is no square of 2 to 7.
+    ///
+    /// ```
+    /// use cube::Facelets;
+    /// let faces = ["WW WW", "OO OO", "GG GG", "RR RR", "BB BB", "YY YY"];
+    /// let seen = Facelets::from_faces(faces, ['W', 'O', 'G', 'R', 'B', 'Y']).unwrap();
+    /// assert!(seen.state().unwrap().is_solved());
+    /// let no = Facelets::from_faces(["WW WW", "OO O", "", "", "", ""], ['W', 'O', 'G', 'R', 'B', 'Y']);
+    /// assert_eq!(no.unwrap_err().to_string(), "face L has 3 facelets, but on a 2x2 a face has 4");
+    /// ```
+    pub fn from_faces(faces: [&str; 6], alphabet: [char; 6]) -> Result<Self, FaceletError> {
+        let mut read = Vec::new();
+        let mut size = None;
+        for (face, text) in Face::ALL.into_iter().zip(faces) {
+            let of_face = colours(text, alphabet)
+                .map_err(|error| FaceletError::OnFace { face, error: Box::new(error) })?;
+            let count = of_face.len();
+            let fits = Size::ALL.into_iter().find(|size| size.facelets() == 6 * count);
+            if fits.is_none() || size.is_some_and(|size| Some(size) != fits) {
+                return Err(FaceletError::FaceCount { face, count, size });
+            }
+            size = fits;
+            read.extend(of_face);
+        }
+        let count = read.len();
+        size.and_then(|size| Self::new(size, read)).ok_or(FaceletError::WrongCount(count))
     }
 
     /// Its size.
@@ -134,6 +172,23 @@ impl Facelets {
     }
 }
 
+/// The colours that a text stands for; white space does not count.
+fn colours(text: &str, alphabet: [char; 6]) -> Result<Vec<Face>, FaceletError> {
+    let mut read = Vec::new();
+    for (line, row) in text.lines().enumerate() {
+        for (column, found) in row.chars().enumerate().filter(|(_, letter)| !letter.is_whitespace()) {
+            let colour = alphabet.iter().position(|&letter| letter == found);
+            read.push(Face::at(colour.ok_or(FaceletError::UnknownColour {
+                line: line + 1,
+                column: column + 1,
+                found,
+                expected: alphabet,
+            })?));
+        }
+    }
+    Ok(read)
+}
+
 /// The characters U L F R B D, which name colours by faces.
 pub(crate) const FACE_LETTERS: [char; 6] = ['U', 'L', 'F', 'R', 'B', 'D'];
 
@@ -173,6 +228,7 @@ impl State {
         Facelets { size, colours }
     }
 }
+
 impl Facelets {
     /// Where each facelet belongs: its orbit and sticker, or `None` for a fixed centre; the second sticker of a
     /// wing is given by the first, with `true`.

@@ -29,6 +29,7 @@ mod metric;
 mod notation;
 mod orbit;
 mod perm;
+mod reachable;
 mod rotation;
 mod simplify;
 mod size;

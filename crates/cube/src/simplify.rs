@@ -1,6 +1,6 @@
 //! Turning sequences of turns into equal or related ones: merged, backwards, mirrored, held another way.
 
-use crate::{Amount, Axis, Block, Face, Rotation, Size, Slice, Turn};
+use crate::{Amount, Axis, Block, Face, Rotation, Size, Turn};
 
 /// The sequence with turns of the same block merged and cancelled, also across turns about the same axis,
 /// which commute.
@@ -49,7 +49,7 @@ pub fn rotated(turns: &[Turn], rotation: Rotation) -> Vec<Turn> {
 /// An equal sequence of outer turns only, and the rotation that is left to be made after it.
 ///
 /// Slices and wide turns become turns of the layers on the other side; a wide turn stays where the other
-/// side would have more layers to turn.
+/// side would have more layers to turn. Turns that the size does not have do nothing, as in [`crate::State::after`].
 ///
 /// ```
 /// use cube::{Algorithm, Size, display_turns, without_rotations};
@@ -62,7 +62,7 @@ pub fn without_rotations(turns: &[Turn], size: Size) -> (Vec<Turn>, Rotation) {
     let mut outer = Vec::with_capacity(turns.len());
     // How the cube would be held now had all rotations been made: turns are read in that hold.
     let mut held = Rotation::NONE;
-    for turn in turns {
+    for turn in turns.iter().filter(|turn| turn.check(size).is_ok()) {
         let back = held.inverse();
         let push = |outer: &mut Vec<Turn>, face: Face, depth: u8, amount: Amount| {
             outer.push(Turn::new(Block::Outer { face: back.image(face), depth }, amount));
@@ -93,6 +93,3 @@ fn whole(face: Face, amount: Amount) -> Rotation {
     let amount = if face.is_positive() { amount } else { amount.inverse() };
     Rotation::about(face.axis(), amount)
 }
-
-/// The slice is named here so that its direction has one home: M turns as L, E as D, S as F.
-const _: () = assert!(matches!(Slice::M.follows(), Face::L));

@@ -5,6 +5,8 @@ use crate::{NoSuchTurn, Orbit, Perm, Rotation, Size, Sticker, Turn};
 
 /// A state of a cube of one size, always one that turning can reach.
 ///
+/// Read from colours it is so up to which of four centres of one colour is which, as nobody can see that.
+///
 /// It is also an element of the group that turns make: [`State::then`] does one after the other.
 ///
 /// ```

@@ -131,13 +131,24 @@ pub enum NoSuchTurn {
     #[error("a {0} has no middle layer, so it has no slice turns")]
     NoSlice(Size),
     /// A wide turn of as many layers as the cube has, or more.
-    #[error("{depth} layers are too many to turn on a {size}; at most {} turn together", size.layers() - 1)]
+    #[error("{}", too_deep(*.depth, *.size))]
     TooDeep {
         /// Layers asked for.
         depth: u8,
         /// The cube.
         size: Size,
     },
+}
+
+fn too_deep(depth: u8, size: Size) -> String {
+    match (depth, size) {
+        (0, _) => "no layer turns".to_owned(),
+        (_, Size::TWO) => "a 2x2 has no wide turns; to turn both layers is a rotation (x y z)".to_owned(),
+        _ => format!(
+            "{depth} layers are too many to turn on a {size}; at most {} turn together",
+            size.layers() - 1
+        ),
+    }
 }
 
 /// A turn of one block by an amount.

@@ -9,7 +9,7 @@ mod print;
 pub use parse::{Expected, ParseError, ParseErrorKind};
 pub use print::display_turns;
 
-use crate::simplify::inverted;
+use crate::simplify::{inverted, simplified};
 use crate::{Axis, Rotation, Size, Turn};
 
 /// The longest text that is read, in bytes.
@@ -121,6 +121,21 @@ impl Algorithm {
         Self { size: self.size, nodes: inverse(&self.nodes) }
     }
 
+    /// The algorithm with neighbouring turns merged and cancelled as [`simplified`] does, its brackets kept.
+    ///
+    /// A bracket in which nothing is left to do disappears, and a conjugate without set-up becomes a group.
+    /// To merge across brackets, [`Algorithm::flatten`] first.
+    ///
+    /// ```
+    /// use cube::{Algorithm, Size};
+    /// let written = Algorithm::parse("R (U U') R [F F': L L] [D D, R]", Size::THREE).unwrap();
+    /// assert_eq!(written.simplified().to_string(), "R2 (L2) [D2, R]");
+    /// ```
+    #[must_use]
+    pub fn simplified(&self) -> Self {
+        Self { size: self.size, nodes: simplified_nodes(&self.nodes) }
+    }
+
     /// The algorithm as seen in a mirror that exchanges the two ends of an axis.
     #[must_use]
     pub fn mirrored(&self, mirror: Axis) -> Self {
@@ -176,6 +191,43 @@ fn inverse(nodes: &[Node]) -> Vec<Node> {
             },
         })
         .collect()
+}
+
+fn simplified_nodes(nodes: &[Node]) -> Vec<Node> {
+    let mut kept = Vec::with_capacity(nodes.len());
+    let mut turns: Vec<Turn> = Vec::new();
+    for node in nodes {
+        match node {
+            Node::Turn(turn) => turns.push(*turn),
+            Node::Bracket { form, times, inverse } => {
+                if let Some(form) = simplified_form(form) {
+                    kept.extend(simplified(&std::mem::take(&mut turns)).into_iter().map(Node::Turn));
+                    kept.push(Node::Bracket { form, times: *times, inverse: *inverse });
+                }
+            }
+        }
+    }
+    kept.extend(simplified(&turns).into_iter().map(Node::Turn));
+    kept
+}
+
+/// `None` when the bracket does nothing.
+fn simplified_form(form: &Form) -> Option<Form> {
+    match form {
+        Form::Group(body) => Some(simplified_nodes(body)).filter(|body| !body.is_empty()).map(Form::Group),
+        Form::Conjugate(a, b) => {
+            let (a, b) = (simplified_nodes(a), simplified_nodes(b));
+            match (a.is_empty(), b.is_empty()) {
+                (_, true) => None,
+                (true, false) => Some(Form::Group(b)),
+                (false, false) => Some(Form::Conjugate(a, b)),
+            }
+        }
+        Form::Commutator(a, b) => {
+            let (a, b) = (simplified_nodes(a), simplified_nodes(b));
+            (!a.is_empty() && !b.is_empty()).then_some(Form::Commutator(a, b))
+        }
+    }
 }
 
 /// How many turns some nodes stand for; saturates instead of overflowing.

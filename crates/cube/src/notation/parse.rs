@@ -1,6 +1,6 @@
 //! Reading algorithms. The reader keeps its own stack, so that no text can exhaust the program's.
 
-use super::{Algorithm, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, form_length};
+use super::{Algorithm, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node};
 use crate::{Amount, Axis, Block, Face, NoSuchTurn, Size, Slice, Turn};
 use std::fmt;
 use thiserror::Error;
@@ -18,6 +18,8 @@ pub enum Expected {
     CloseSquare,
     /// After a number of layers: a face, wide.
     WideTurn,
+    /// A number of layers of 2 or more.
+    Layers,
     /// A number of quarter turns of 1 to 3.
     Quarters,
     /// A number of repeats of 1 or more.
@@ -31,7 +33,8 @@ impl fmt::Display for Expected {
             Self::TurnOrClose => "a turn or `)`",
             Self::Separator => "`,` or `:` between the two parts of a square bracket",
             Self::CloseSquare => "a turn or `]`",
-            Self::WideTurn => "a wide turn after the number of layers, as 3Rw",
+            Self::WideTurn => "a wide turn (as 3Rw) after a number of layers",
+            Self::Layers => "2 or more layers for a wide turn (as 3Rw)",
             Self::Quarters => "an amount of 1, 2 or 3 quarter turns",
             Self::Repeats => "a number of repeats, 1 or more",
         })
@@ -51,7 +54,7 @@ pub enum ParseErrorKind {
     #[error("brackets are nested more than {MAX_DEPTH} deep")]
     TooDeep,
     /// Something else was expected.
-    #[error("{} found, {expected} expected", found.map_or("the end".to_owned(), |c| format!("`{c}`")))]
+    #[error("{}, but {expected} was expected", found.map_or("the text ends".to_owned(), |c| format!("`{c}` stands here")))]
     Unexpected {
         /// What stands there; `None` at the end of the text.
         found: Option<char>,
@@ -84,6 +87,8 @@ pub struct ParseError {
     pub line: usize,
     /// Column in characters, from 1.
     pub column: usize,
+    /// Bytes of the text before the place.
+    pub offset: usize,
     /// What is wrong.
     pub kind: ParseErrorKind,
 }
@@ -105,7 +110,12 @@ impl Algorithm {
     /// ```
     pub fn parse(text: &str, size: Size) -> Result<Self, ParseError> {
         if text.len() > MAX_TEXT {
-            return Err(ParseError { line: 1, column: 1, kind: ParseErrorKind::TooLong(text.len()) });
+            return Err(ParseError {
+                line: 1,
+                column: 1,
+                offset: 0,
+                kind: ParseErrorKind::TooLong(text.len()),
+            });
         }
         let mut reader = Reader { letters: text.chars().collect(), at: 0, size };
         let nodes = reader.sequence()?;
@@ -136,7 +146,8 @@ impl Reader {
         let before = &self.letters[..at.min(self.letters.len())];
         let line = before.iter().filter(|&&letter| letter == '\n').count() + 1;
         let column = before.iter().rev().take_while(|&&letter| letter != '\n').count() + 1;
-        ParseError { line, column, kind }
+        let offset = before.iter().map(|letter| letter.len_utf8()).sum();
+        ParseError { line, column, offset, kind }
     }
 
     fn unexpected(&self, expected: Expected) -> ParseError {
@@ -201,13 +212,20 @@ impl Reader {
                     };
                     self.at += 1;
                     let body = std::mem::replace(&mut nodes, bracket.nodes);
+                    let commutator = matches!(bracket.first, Some((_, true)));
                     let form = match bracket.first {
                         None => Form::Group(body),
                         Some((first, true)) => Form::Commutator(first, body),
                         Some((first, false)) => Form::Conjugate(first, body),
                     };
                     let (times, inverse) = self.repeats()?;
-                    let length = form_length(&form).saturating_mul(times as usize);
+                    let once = if bracket.square {
+                        let doubled = if commutator { turns } else { 0 };
+                        bracket.turns_before.saturating_mul(2).saturating_add(turns).saturating_add(doubled)
+                    } else {
+                        turns
+                    };
+                    let length = once.saturating_mul(times as usize);
                     turns = bracket.turns.saturating_add(length);
                     if turns > MAX_MOVES {
                         return Err(self.error(bracket.at, ParseErrorKind::TooManyTurns));
@@ -283,16 +301,19 @@ impl Reader {
                     wide = true;
                 }
                 if layers.is_some() && !wide {
+                    self.at -= 1;
                     return Err(self.unexpected(Expected::WideTurn));
                 }
                 let depth = match layers {
                     _ if !wide => 1,
                     None => 2,
-                    Some(0 | 1) => {
-                        self.at = start;
-                        return Err(self.unexpected(Expected::WideTurn));
-                    }
-                    Some(layers) => u8::try_from(layers).unwrap_or(u8::MAX),
+                    Some(layers) => match u8::try_from(layers) {
+                        Ok(layers) if layers >= 2 => layers,
+                        _ => {
+                            self.at = start;
+                            return Err(self.unexpected(Expected::Layers));
+                        }
+                    },
                 };
                 Block::Outer { face, depth }
             }
