@@ -1,0 +1,57 @@
+//! One command to build, start and test all of the project: `cargo xtask --help`.
+
+mod bench;
+mod install;
+mod layering;
+mod licences;
+mod process;
+mod reference;
+mod refused;
+mod source;
+mod start;
+mod steps;
+mod test;
+mod tidy;
+mod wasm;
+
+use anyhow::Result;
+use clap::{Parser, Subcommand};
+
+/// Builds, starts and tests the project.
+#[derive(Parser)]
+#[command(name = "cargo xtask", bin_name = "cargo xtask", version)]
+struct Arguments {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    /// Builds the program and runs a worked example; its pictures go to `out/`.
+    Start,
+    /// Installs what the tests need, then runs all tests and checks.
+    Test,
+    /// Checks what the compiler does not: docs of modules, sizes of files, who may depend on whom.
+    Tidy,
+    /// Checks licences and refused versions of all dependencies, without a network.
+    Licences,
+    /// Makes the check vectors again with Python (and GAP where there is one) and compares.
+    Reference {
+        /// Overwrite the committed vectors instead of comparing.
+        #[arg(long)]
+        write: bool,
+    },
+    /// Runs the benchmarks of all crates.
+    Bench,
+}
+
+fn main() -> Result<()> {
+    match Arguments::parse().task {
+        Task::Start => start::run(),
+        Task::Test => test::run(),
+        Task::Tidy => tidy::run(),
+        Task::Licences => licences::run(),
+        Task::Reference { write } => reference::run(write),
+        Task::Bench => bench::run(),
+    }
+}

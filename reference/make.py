@@ -1,0 +1,112 @@
+"""Writes the vectors that the tests of the Rust crates compare with: `python make.py FOLDER`.
+
+The generators come from geometry.py, the orders of groups from SymPy, for our own tables (ours/*.txt) as well.
+Everything that is random is seeded, so a second run writes the same bytes.
+"""
+
+import pathlib
+import random
+import sys
+
+from sympy.combinatorics import Permutation, PermutationGroup
+
+from geometry import Cube
+
+HERE = pathlib.Path(__file__).parent
+SIZES = range(2, 8)
+# SymPy finds these orders in seconds; for the larger sizes, whose groups it does not finish in minutes, see orders.g.
+SIZES_FOR_SYMPY = (2, 3)
+LINES_A_SIZE = 40
+MOVES_A_LINE = 25
+SEED = 20260401
+
+
+def held_generators(size):
+    """Names of quarter turns that make every state and never turn the whole cube.
+
+    On an even size they leave the corner at D, B, L where it is; on an odd size, the fixed centres.
+    """
+    faces, depths = ("RUF", size - 1) if size % 2 == 0 else ("URFDLB", (size - 1) // 2)
+    wide = {1: "{}", 2: "{}w"}
+    return [wide.get(depth, f"{depth}{{}}w").format(face) for depth in range(1, depths + 1) for face in faces]
+
+
+def generators():
+    """The text of generators.txt: each quarter turn of each size as a list of images."""
+    lines = [
+        "# Source: geometry.py (World Cube Association Regulations 12a1, 12a2, 12a4; M, E, S: common practice, no source).",
+        "# size<TAB>turn<TAB>for each facelet, in the order U R F D L B row by row, the facelet where its sticker goes",
+    ]
+    for size in SIZES:
+        cube = Cube(size)
+        for name in cube.quarter_turns():
+            image = " ".join(str(number) for number in cube.move(name).array_form)
+            lines.append(f"{size}\t{name}\t{image}")
+    return "\n".join(lines) + "\n"
+
+
+def sequences():
+    """The text of sequences.txt: random moves and the facelets that they lead to."""
+    lines = [
+        f"# Source: geometry.py applied by SymPy permutations; random moves from seed {SEED}.",
+        "# size<TAB>moves<TAB>facelets after them, from the solved cube",
+    ]
+    draw = random.Random(SEED)
+    for size in SIZES:
+        cube = Cube(size)
+        names = cube.quarter_turns()
+        if size > 2:
+            names += ["2" + face + "w" for face in "URFDLB"]
+        if size == 3:
+            names += list("urfdlb")
+        for _ in range(LINES_A_SIZE):
+            moves = []
+            for _ in range(MOVES_A_LINE):
+                name = names[int(draw.random() * len(names))]
+                moves.append(name + ("", "'", "2")[int(draw.random() * 3)])
+            text = " ".join(moves)
+            lines.append(f"{size}\t{text}\t{cube.apply(text)}")
+    return "\n".join(lines) + "\n"
+
+
+def read_tables(text):
+    """Permutations by size and turn, from the text of a file of generators."""
+    tables = {}
+    for line in text.splitlines():
+        if line and not line.startswith("#"):
+            size, name, image = line.split("\t")
+            tables.setdefault(int(size), {})[name] = Permutation([int(number) for number in image.split()])
+    return tables
+
+
+def orders(tables_by_origin):
+    """The text of orders.txt: the order of the group that each set of tables makes."""
+    lines = [
+        "# Source: SymPy (PermutationGroup.order), for the tables of generators.txt and of ours/.",
+        "# tables<TAB>size<TAB>generators<TAB>order of the group",
+    ]
+    for origin, tables in tables_by_origin.items():
+        for size in SIZES_FOR_SYMPY:
+            names = held_generators(size)
+            order = int(PermutationGroup([tables[size][name] for name in names]).order())
+            lines.append(f"{origin}\t{size}\t{' '.join(names)}\t{order}")
+    return "\n".join(lines) + "\n"
+
+
+def main():
+    """Writes all files into the folder named on the command line."""
+    folder = pathlib.Path(sys.argv[1])
+    folder.mkdir(parents=True, exist_ok=True)
+    standard = generators()
+    ours = "".join(path.read_text() for path in sorted((HERE / "ours").glob("*.txt")))
+    tables = {"standard": read_tables(standard)}
+    if ours:
+        tables["ours"] = read_tables(ours)
+    written = {"generators.txt": standard, "sequences.txt": sequences(), "orders.txt": orders(tables)}
+    for name, text in written.items():
+        (folder / name).write_text(text, newline="\n")
+    print("wrote", ", ".join(sorted(written)))
+
+
+if __name__ == "__main__":
+    main()
