@@ -14,6 +14,7 @@ pub mod about;
 mod browser;
 mod failure;
 pub mod methods;
+pub mod sequence;
 pub mod texts;
 #[cfg(test)]
 mod typescript;

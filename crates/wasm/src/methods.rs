@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Failure, about, texts};
+use crate::{Failure, about, sequence, texts};
 
 /// What the engine keeps between two requests so that the second need not compute it again.
 #[derive(Debug, Default)]
@@ -68,6 +68,8 @@ macro_rules! methods {
 methods! {
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// Reads a sequence of moves, or says where it is none.
+    "sequence": sequence::Typed => sequence::Sequence, |_, typed| sequence::sequence(&typed);
     /// Every text of the screens in the language of the request.
     "texts": Nothing => texts::Texts, texts::texts;
 }

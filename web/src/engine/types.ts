@@ -71,6 +71,19 @@ done: number,
 of: number | null, };
 
 /**
+ * What the text means.
+ */
+export type Sequence = { 
+/**
+ * The moves, brackets worked out, in the usual writing.
+ */
+moves: string, 
+/**
+ * How many moves those are; a turn of the whole cube counts as one.
+ */
+length: number, };
+
+/**
  * Text by its name.
  */
 export type Texts = { 
@@ -83,10 +96,25 @@ language: string,
  */
 texts: { [key in string]: string }, };
 
+/**
+ * A sequence as it was typed.
+ */
+export type Typed = { 
+/**
+ * Layers of the cube, 2 to 7.
+ */
+size: number, 
+/**
+ * The text.
+ */
+text: string, };
+
 /** Everything that can be asked of the engine. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
+  /** Reads a sequence of moves, or says where it is none. */
+  sequence: { arguments: Typed; view: Sequence };
   /** Every text of the screens in the language of the request. */
   texts: { arguments: Nothing; view: Texts };
 }

@@ -78,6 +78,20 @@ test("dark and light can be chosen against the device", async ({ page }) => {
   await expectAccessible(page);
 });
 
+test("a scramble that is none is marked where it goes wrong, as it is typed", async ({ page }) => {
+  await open(page);
+  const scramble = page.getByLabel("Scramble");
+  await scramble.pressSequentially("R U K");
+  await expect(scramble).toHaveAttribute("aria-invalid", "true");
+  await expect(scramble).toHaveAccessibleDescription(/column 5/);
+  await expect(page.locator("mark")).toHaveText("K");
+  await expectAccessible(page);
+  await scramble.press("Backspace");
+  await scramble.press("F");
+  await expect(scramble).not.toHaveAttribute("aria-invalid");
+  await expect(page.locator("mark")).toHaveText("");
+});
+
 test.describe("what the browser keeps", () => {
   test("a draft comes back after a reload", async ({ page }) => {
     await open(page);
