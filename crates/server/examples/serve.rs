@@ -1,0 +1,7 @@
+//! Serves the site on a port of this machine: `cargo run -p server --example serve -- 4180`.
+
+fn main() -> Result<(), Box<dyn std::error::Error>> {
+    let port = std::env::args().nth(1).map_or(Ok(0), |word| word.parse())?;
+    server::serve(port, |address| println!("http://{address}/"))?;
+    Ok(())
+}

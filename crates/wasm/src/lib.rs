@@ -1,0 +1,24 @@
+//! The engine as the browser sees it.
+//!
+//! A page sends a request (the name of a method and its arguments) and gets a view back: plain data that a screen
+//! shows as it is. All methods stand in one table in [`methods`]; the TypeScript types of arguments and views are
+//! written from the same table, so that the two sides cannot differ. [`browser`] is the door that a worker opens.
+//!
+//! ```
+//! let mut engine = wasm::Engine::default();
+//! let view = engine.call("about", "en", "{}", &mut |_| {}).unwrap();
+//! assert!(view.contains(r#""code":"de""#));
+//! ```
+
+pub mod about;
+mod browser;
+mod failure;
+pub mod methods;
+pub mod sequence;
+pub mod texts;
+#[cfg(test)]
+mod typescript;
+
+pub use browser::Worker;
+pub use failure::{Failure, Place};
+pub use methods::Engine;

@@ -1,0 +1,117 @@
+//! The table of everything that a page can ask.
+
+use serde::{Deserialize, Serialize};
+
+use crate::{Failure, about, sequence, texts};
+
+/// What the engine keeps between two requests so that the second need not compute it again.
+#[derive(Debug, Default)]
+pub struct Engine {}
+
+/// How far long work has come.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Progress {
+    /// Steps done.
+    pub done: u32,
+    /// Steps in all, if that is known.
+    pub of: Option<u32>,
+}
+
+/// Arguments of a method that takes none.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Nothing {}
+
+/// What a method is told beside its arguments.
+pub struct Call<'a> {
+    /// What the engine keeps.
+    pub engine: &'a mut Engine,
+    /// Language of the sentences in the view: a code of [`texts::LANGUAGES`].
+    pub language: &'a str,
+    /// Where long work reports to.
+    pub report: &'a mut dyn FnMut(Progress),
+}
+
+/// Lists the methods once; the dispatch below and the TypeScript types are both made from the list.
+macro_rules! methods {
+    ($($(#[doc = $doc:literal])* $name:literal: $arguments:ty => $view:ty, $answer:expr;)*) => {
+        impl Engine {
+            /// Answers one request: `arguments` is JSON of the method's arguments, the answer JSON of its view.
+            ///
+            /// # Errors
+            /// The sentence why there is no view: an unknown method, arguments of another shape, or what the method
+            /// itself has to say.
+            pub fn call(
+                &mut self,
+                method: &str,
+                language: &str,
+                arguments: &str,
+                report: &mut dyn FnMut(Progress),
+            ) -> Result<String, Failure> {
+                let call = Call { engine: self, language, report };
+                match method {
+                    $($name => answer::<$arguments, $view>($answer, call, arguments),)*
+                    _ => Err(Failure::new(format!("The engine has no method \"{method}\"."))),
+                }
+            }
+        }
+
+        /// Tells the visitor each method: its name, its documentation, its types.
+        #[cfg(test)]
+        pub(crate) fn visit_all(visitor: &mut impl crate::typescript::MethodVisitor) {
+            $(visitor.visit::<$arguments, $view>($name, concat!($($doc, "\n",)*).trim());)*
+        }
+    };
+}
+
+methods! {
+    /// Version of the engine and the languages it speaks.
+    "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// Reads a sequence of moves, or says where it is none.
+    "sequence": sequence::Typed => sequence::Sequence, |_, typed| sequence::sequence(&typed);
+    /// Every text of the screens in the language of the request.
+    "texts": Nothing => texts::Texts, texts::texts;
+}
+
+fn answer<A, V>(
+    method: impl FnOnce(&mut Call<'_>, A) -> Result<V, Failure>,
+    mut call: Call<'_>,
+    arguments: &str,
+) -> Result<String, Failure>
+where
+    A: for<'de> Deserialize<'de>,
+    V: Serialize,
+{
+    let arguments = serde_json::from_str(arguments)
+        .map_err(|error| Failure::new(format!("The request is not in the expected form: {error}.")))?;
+    let view = method(&mut call, arguments)?;
+    serde_json::to_string(&view)
+        .map_err(|error| Failure::new(format!("The view cannot be written: {error}.")))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn call(method: &str, arguments: &str) -> Result<String, Failure> {
+        Engine::default().call(method, "en", arguments, &mut |_| {})
+    }
+
+    #[test]
+    fn an_unknown_method_is_named() {
+        assert_eq!(call("juggle", "{}").unwrap_err().sentence, "The engine has no method \"juggle\".");
+    }
+
+    #[test]
+    fn arguments_of_another_shape_are_refused() {
+        assert!(call("about", "[1, 2]").unwrap_err().sentence.starts_with("The request is not"));
+        assert!(call("about", "{").is_err());
+    }
+
+    #[test]
+    fn a_view_is_json() {
+        let view: serde_json::Value = serde_json::from_str(&call("about", "{}").unwrap()).unwrap();
+        assert_eq!(view["version"], env!("CARGO_PKG_VERSION"));
+    }
+}

@@ -1,0 +1,78 @@
+//! Reading a sequence of moves as it is typed.
+
+use cube::{Algorithm, ParseError, Size, display_turns};
+use serde::{Deserialize, Serialize};
+
+use crate::{Failure, Place};
+
+/// A sequence as it was typed.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Typed {
+    /// Layers of the cube, 2 to 7.
+    pub size: u8,
+    /// The text.
+    pub text: String,
+}
+
+/// What the text means.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Sequence {
+    /// The moves, brackets worked out, in the usual writing.
+    pub moves: String,
+    /// How many moves those are; a turn of the whole cube counts as one.
+    pub length: u32,
+}
+
+pub(crate) fn sequence(typed: &Typed) -> Result<Sequence, Failure> {
+    let size = Size::new(typed.size).ok_or_else(|| {
+        Failure::new(format!("There is no cube of {} layers here; sizes are 2 to 7.", typed.size))
+    })?;
+    let turns = Algorithm::parse(&typed.text, size)
+        .map_err(|error| Failure { sentence: error.to_string(), place: Some(place(&typed.text, &error)) })?
+        .flatten();
+    Ok(Sequence { moves: display_turns(&turns).to_string(), length: turns.len() as u32 })
+}
+
+/// From line and column, both from 1, to the units that a browser counts a text in; one character long.
+pub(crate) fn place(text: &str, error: &ParseError) -> Place {
+    let line_before: usize =
+        text.split_inclusive('\n').take(error.line - 1).map(|line| line.encode_utf16().count()).sum();
+    let line = text.split('\n').nth(error.line - 1).unwrap_or_default();
+    let before: usize = line.chars().take(error.column - 1).map(char::len_utf16).sum();
+    let length = line.chars().nth(error.column - 1).map_or(0, char::len_utf16);
+    let from = (line_before + before) as u32;
+    Place { from, to: from + length as u32 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn read(text: &str) -> Result<Sequence, Failure> {
+        sequence(&Typed { size: 3, text: text.to_owned() })
+    }
+
+    #[test]
+    fn brackets_are_worked_out() {
+        let view = read("[R, U]").unwrap();
+        assert_eq!((view.moves.as_str(), view.length), ("R U R' U'", 4));
+    }
+
+    #[test]
+    fn the_place_is_where_a_browser_would_mark_it() {
+        for (text, from, to) in [("R U\nF K", 6, 7), ("R U // 🙂\nK", 10, 11), ("K", 0, 1), ("(R", 2, 2)] {
+            let failure = read(text).unwrap_err();
+            let place = failure.place.unwrap();
+            let units: Vec<u16> = text.encode_utf16().collect();
+            assert!(place.to as usize <= units.len(), "{text:?}");
+            assert_eq!((place.from, place.to), (from, to), "{text:?}: {}", failure.sentence);
+        }
+    }
+
+    #[test]
+    fn a_size_that_is_no_cube_is_refused() {
+        assert!(sequence(&Typed { size: 9, text: String::new() }).is_err());
+    }
+}

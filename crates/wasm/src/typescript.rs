@@ -1,0 +1,110 @@
+//! Writes the TypeScript side of the table of methods and fails when the committed file differs from it.
+//! `UPDATE_EXPECT=1 cargo test -p wasm typescript` writes the file anew.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+use expect_test::expect_file;
+use ts_rs::{Config, TS, TypeVisitor};
+
+use crate::Failure;
+use crate::methods::{Progress, visit_all};
+use crate::texts::LANGUAGES;
+
+/// Is shown each method of the table.
+pub(crate) trait MethodVisitor {
+    fn visit<A: TS + 'static, V: TS + 'static>(&mut self, name: &str, doc: &str);
+}
+
+struct Declarations {
+    config: Config,
+    /// Declaration by name of type, so that the file has a fixed order.
+    types: BTreeMap<String, String>,
+    methods: String,
+}
+
+impl TypeVisitor for Declarations {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        // Types without a file of their own are built into TypeScript.
+        if T::output_path().is_none() {
+            T::visit_dependencies(self);
+            T::visit_generics(self);
+            return;
+        }
+        let name = T::ident(&self.config);
+        if self.types.contains_key(&name) {
+            return;
+        }
+        let doc = T::docs().unwrap_or_default();
+        let declaration = format!("{doc}export {}\n", T::decl(&self.config));
+        self.types.insert(name, declaration);
+        T::visit_dependencies(self);
+        T::visit_generics(self);
+    }
+}
+
+impl MethodVisitor for Declarations {
+    fn visit<A: TS + 'static, V: TS + 'static>(&mut self, name: &str, doc: &str) {
+        TypeVisitor::visit::<A>(self);
+        TypeVisitor::visit::<V>(self);
+        let (arguments, view) = (A::name(&self.config), V::name(&self.config));
+        writeln!(self.methods, "  /** {doc} */\n  {name}: {{ arguments: {arguments}; view: {view} }};")
+            .unwrap();
+    }
+}
+
+fn types() -> String {
+    // Counts in views stay far below 2^53, so a plain number holds each of them.
+    let config = Config::new().with_large_int("number");
+    let mut all = Declarations { config, types: BTreeMap::new(), methods: String::new() };
+    visit_all(&mut all);
+    TypeVisitor::visit::<Progress>(&mut all);
+    TypeVisitor::visit::<Failure>(&mut all);
+    let declarations: Vec<String> = all.types.into_values().collect();
+    let names: Vec<String> =
+        LANGUAGES[0].read().unwrap().into_keys().map(|name| format!("  | \"{name}\"")).collect();
+    format!(
+        "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n{}\n\
+         /** Everything that can be asked of the engine. */\nexport interface Methods {{\n{}}}\n\n\
+         /** Name of a text in the catalogue of the screens. */\nexport type TextName =\n{};\n",
+        declarations.join("\n"),
+        all.methods,
+        names.join("\n"),
+    )
+}
+
+/// Texts that are needed when the engine, which has all the others, is not there.
+const WITHOUT_ENGINE: [&str; 6] = [
+    "app-name",
+    "engine-failed-text",
+    "engine-failed-title",
+    "engine-starting",
+    "needs-scripts",
+    "try-again",
+];
+
+fn texts_without_engine() -> String {
+    let mut out = String::from(
+        "// Written from the catalogues (crates/wasm); a test there fails when this file is stale.\n\n\
+         /** Texts for a page whose engine is not there yet, or cannot start. */\nexport const BOOT = {\n",
+    );
+    for catalogue in &LANGUAGES {
+        let texts = catalogue.read().unwrap();
+        writeln!(out, "  {}: {{", catalogue.code).unwrap();
+        for name in WITHOUT_ENGINE {
+            writeln!(out, "    \"{name}\": {},", serde_json::to_string(&texts[name]).unwrap()).unwrap();
+        }
+        out += "  },\n";
+    }
+    out + "} as const;\n"
+}
+
+#[test]
+fn the_texts_for_a_page_without_engine_are_those_of_the_catalogue() {
+    expect_file!["../../../web/src/engine/boot.ts"].assert_eq(&texts_without_engine());
+}
+
+#[test]
+fn the_committed_types_are_those_of_the_engine() {
+    expect_file!["../../../web/src/engine/types.ts"].assert_eq(&types());
+}

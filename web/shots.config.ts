@@ -1,0 +1,3 @@
+import pages from "./playwright.config.ts";
+
+export default { ...pages, testDir: "tests/shots" };

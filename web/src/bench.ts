@@ -1,0 +1,13 @@
+// What every view works with.
+
+import type { EngineClient } from "./engine/client";
+import type { Draft } from "./store/draft.svelte";
+import type { Settings } from "./store/settings.svelte";
+import type { Store } from "./store/database";
+
+export interface Bench {
+  engine: EngineClient;
+  store: Store;
+  settings: Settings;
+  draft: Draft;
+}

@@ -1,0 +1,131 @@
+// What the browser keeps. Every call ends well: trouble is told once through `onTrouble`, and the app goes on with what
+// it has in memory.
+
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+
+/** What a person had before them in one tab. */
+export interface DraftRecord {
+  tab: string;
+  savedAt: number;
+  draft: Record<string, string>;
+}
+
+/** A named set of conventions. `revision` grows with every change, whichever tab makes it. */
+export interface SetRecord {
+  name: string;
+  revision: number;
+  source: string;
+}
+
+interface Schema extends DBSchema {
+  drafts: { key: string; value: DraftRecord };
+  sets: { key: string; value: SetRecord };
+  settings: { key: string; value: { name: string; value: string } };
+}
+
+export type Trouble = "denied" | "full" | "failed";
+
+const NAME = "hoodwink";
+const VERSION = 1;
+
+export class Store {
+  /** Told when something could not be kept. */
+  onTrouble: (trouble: Trouble) => void = () => undefined;
+  /** Told when another tab changed a set or a setting. */
+  onOtherTab: (what: "sets" | "settings") => void = () => undefined;
+
+  #database: IDBPDatabase<Schema> | null = null;
+  readonly #channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(NAME);
+
+  /** Opens the store; without one (private windows, settings of the browser) everything lives in memory only. */
+  async open() {
+    this.#channel?.addEventListener("message", (event: MessageEvent<"sets" | "settings">) =>
+      this.onOtherTab(event.data),
+    );
+    try {
+      this.#database = await openDB<Schema>(NAME, VERSION, {
+        upgrade(database) {
+          database.createObjectStore("drafts", { keyPath: "tab" });
+          database.createObjectStore("sets", { keyPath: "name" });
+          database.createObjectStore("settings", { keyPath: "name" });
+        },
+        // A newer version in another tab must not wait for this one.
+        blocking: (_now, _next, event) => (event.target as IDBDatabase).close(),
+        terminated: () => this.#lose("failed"),
+      });
+    } catch {
+      this.#lose("denied");
+    }
+  }
+
+  async settings(): Promise<Record<string, string>> {
+    const all = await this.#try((database) => database.getAll("settings"));
+    return Object.fromEntries((all ?? []).map(({ name, value }) => [name, value]));
+  }
+
+  async putSetting(name: string, value: string) {
+    const done = await this.#try((database) => database.put("settings", { name, value }));
+    if (done !== null) this.#channel?.postMessage("settings");
+  }
+
+  async drafts(): Promise<DraftRecord[]> {
+    return (await this.#try((database) => database.getAll("drafts"))) ?? [];
+  }
+
+  async putDraft(record: DraftRecord) {
+    await this.#try((database) => database.put("drafts", record));
+  }
+
+  async deleteDraft(tab: string) {
+    await this.#try((database) => database.delete("drafts", tab));
+  }
+
+  async sets(): Promise<SetRecord[]> {
+    return (await this.#try((database) => database.getAll("sets"))) ?? [];
+  }
+
+  /**
+   * Writes a set if it is still at the revision that the caller read; gives the record that is kept now, and whether
+   * it is the caller's. `null` when nothing can be kept.
+   */
+  async putSet(name: string, readRevision: number, source: string): Promise<{ kept: SetRecord; mine: boolean } | null> {
+    const result = await this.#try(async (database) => {
+      const transaction = database.transaction("sets", "readwrite");
+      const there = await transaction.store.get(name);
+      if (there !== undefined && there.revision !== readRevision) {
+        await transaction.done;
+        return { kept: there, mine: false };
+      }
+      const kept = { name, revision: readRevision + 1, source };
+      await transaction.store.put(kept);
+      await transaction.done;
+      return { kept, mine: true };
+    });
+    if (result?.mine === true) this.#channel?.postMessage("sets");
+    return result;
+  }
+
+  async deleteSet(name: string) {
+    const done = await this.#try(async (database) => {
+      await database.delete("sets", name);
+      return true;
+    });
+    if (done === true) this.#channel?.postMessage("sets");
+  }
+
+  async #try<T>(work: (database: IDBPDatabase<Schema>) => Promise<T>): Promise<T | null> {
+    if (this.#database === null) return null;
+    try {
+      return await work(this.#database);
+    } catch (error) {
+      const full = error instanceof DOMException && error.name === "QuotaExceededError";
+      this.onTrouble(full ? "full" : "failed");
+      return null;
+    }
+  }
+
+  #lose(trouble: Trouble) {
+    this.#database = null;
+    this.onTrouble(trouble);
+  }
+}

@@ -1,0 +1,98 @@
+// Which tab this is. Each tab keeps its own draft, so that two tabs never write over each other's.
+
+import type { DraftRecord, Store } from "./database";
+
+const KEY = "hoodwink-tab";
+const LAST = "hoodwink-last-moment";
+
+/** The name of this tab and the draft that it goes on with. */
+export interface Tab {
+  name: string;
+  draft: Record<string, string>;
+}
+
+/**
+ * Finds this tab's draft: its own after a reload; in a copied tab, a copy; in a new tab, that of the tab closed last.
+ */
+export async function openTab(store: Store): Promise<Tab> {
+  const drafts = withLastMoment(await store.drafts());
+  const before = remembered();
+  if (before !== null && (await claim(before))) {
+    return { name: before, draft: draftOf(drafts, before) };
+  }
+  const name = crypto.randomUUID();
+  await claim(name);
+  remember(name);
+  // `before` is set here when the browser copied the tab together with its memory.
+  if (before !== null) return { name, draft: draftOf(drafts, before) };
+  const open = await openTabs();
+  const closed = drafts.filter((record) => !open.has(lockName(record.tab)));
+  closed.sort((a, b) => b.savedAt - a.savedAt);
+  const [last, ...older] = closed;
+  for (const record of older) await store.deleteDraft(record.tab);
+  return { name, draft: last?.draft ?? {} };
+}
+
+const draftOf = (drafts: DraftRecord[], tab: string) => drafts.find((record) => record.tab === tab)?.draft ?? {};
+
+/**
+ * Keeps a draft at the moment its page goes. Only the tab's own memory is written before the page is gone; what is begun
+ * in the database then may never be finished.
+ */
+export function keepLastMoment(record: DraftRecord) {
+  try {
+    sessionStorage.setItem(LAST, JSON.stringify(record));
+  } catch {
+    // Denied or full: the database has all but the last quarter of a second.
+  }
+}
+
+function withLastMoment(drafts: DraftRecord[]): DraftRecord[] {
+  try {
+    const kept = sessionStorage.getItem(LAST);
+    if (kept === null) return drafts;
+    sessionStorage.removeItem(LAST);
+    const last = JSON.parse(kept) as DraftRecord;
+    const newer = drafts.some(({ tab, savedAt }) => tab === last.tab && savedAt > last.savedAt);
+    return newer ? drafts : [...drafts.filter(({ tab }) => tab !== last.tab), last];
+  } catch {
+    return drafts;
+  }
+}
+
+const lockName = (tab: string) => `hoodwink tab ${tab}`;
+
+/** Holds the tab's lock until the page goes; `false` when another page holds it. */
+function claim(tab: string): Promise<boolean> {
+  if (!("locks" in navigator)) return Promise.resolve(true);
+  return new Promise((resolve) => {
+    navigator.locks
+      .request(lockName(tab), { ifAvailable: true }, (lock) => {
+        resolve(lock !== null);
+        return lock === null ? undefined : new Promise(() => undefined);
+      })
+      .catch(() => resolve(true));
+  });
+}
+
+async function openTabs(): Promise<Set<string>> {
+  if (!("locks" in navigator)) return new Set();
+  const { held } = await navigator.locks.query();
+  return new Set((held ?? []).map((lock) => lock.name ?? ""));
+}
+
+function remembered(): string | null {
+  try {
+    return sessionStorage.getItem(KEY);
+  } catch {
+    return null;
+  }
+}
+
+function remember(tab: string) {
+  try {
+    sessionStorage.setItem(KEY, tab);
+  } catch {
+    // Storage is denied; the store has said so already.
+  }
+}

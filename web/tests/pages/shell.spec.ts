@@ -1,0 +1,179 @@
+import { expect, test, type Page } from "@playwright/test";
+
+import { expectAccessible } from "./axe.ts";
+
+const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson", "algorithms"];
+
+async function open(page: Page, view = "trace") {
+  await page.goto(`./#/${view}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+}
+
+/** Collects what the page complains about: script errors and breaches of its policy. */
+function complaints(page: Page): string[] {
+  const all: string[] = [];
+  page.on("pageerror", (error) => all.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") all.push(message.text());
+  });
+  return all;
+}
+
+for (const view of VIEWS) {
+  test(`${view} opens by its address, without complaint and accessible`, async ({ page }) => {
+    const all = complaints(page);
+    await open(page, view);
+    await expect(page.getByRole("navigation").locator("[aria-current=page]")).toHaveAttribute("href", `#/${view}`);
+    await expectAccessible(page);
+    expect(all).toEqual([]);
+  });
+
+  for (const width of [320, 360, 2560]) {
+    test(`${view} needs no sideways scrolling at ${width} px`, async ({ page }) => {
+      await page.setViewportSize({ width, height: 700 });
+      await open(page, view);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(width);
+    });
+  }
+}
+
+test("an address that is no view is said", async ({ page }) => {
+  await open(page, "nowhere");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Nothing is at this address");
+});
+
+test("every view is reached by the keyboard alone, and its heading is announced", async ({ page }) => {
+  await open(page);
+  await page.keyboard.press("Tab");
+  await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
+  await page.keyboard.press("Enter");
+  await expect(page.locator("#content")).toBeFocused();
+  for (const name of ["Play", "Check", "Why", "Conventions", "Lesson", "Algorithms"]) {
+    await page.getByRole("link", { name, exact: true }).focus();
+    await page.keyboard.press("Enter");
+    await expect(page.getByRole("heading", { level: 1, name })).toBeFocused();
+  }
+});
+
+test("the language changes everything at once and is kept", async ({ page }) => {
+  await open(page);
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByText("Deutsch").click();
+  await expect(page.getByRole("button", { name: "Schließen" })).toBeVisible();
+  await expect(page.locator("html")).toHaveAttribute("lang", "de");
+  await expectAccessible(page);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Verfolgen");
+});
+
+test("dark and light can be chosen against the device", async ({ page }) => {
+  await page.emulateMedia({ colorScheme: "light" });
+  await open(page);
+  const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+  const before = await paper();
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByText("Dark", { exact: true }).click();
+  expect(await paper()).not.toBe(before);
+  await expectAccessible(page);
+});
+
+test("a scramble that is none is marked where it goes wrong, as it is typed", async ({ page }) => {
+  await open(page);
+  const scramble = page.getByLabel("Scramble");
+  await scramble.pressSequentially("R U K");
+  await expect(scramble).toHaveAttribute("aria-invalid", "true");
+  await expect(scramble).toHaveAccessibleDescription(/column 5/);
+  await expect(page.locator("mark")).toHaveText("K");
+  await expectAccessible(page);
+  await scramble.press("Backspace");
+  await scramble.press("F");
+  await expect(scramble).not.toHaveAttribute("aria-invalid");
+  await expect(page.locator("mark")).toHaveText("");
+});
+
+test.describe("what the browser keeps", () => {
+  test("a draft comes back after a reload", async ({ page }) => {
+    await open(page);
+    await page.getByLabel("Scramble").fill("R U R' U'");
+    await page.reload();
+    await expect(page.getByLabel("Scramble")).toHaveValue("R U R' U'");
+  });
+
+  test("two tabs do not write over each other", async ({ context }) => {
+    const [one, two] = [await context.newPage(), await context.newPage()];
+    await open(one);
+    await open(two);
+    await one.getByLabel("Scramble").fill("R");
+    await two.getByLabel("Scramble").fill("U");
+    await one.reload();
+    await two.reload();
+    await expect(one.getByLabel("Scramble")).toHaveValue("R");
+    await expect(two.getByLabel("Scramble")).toHaveValue("U");
+  });
+
+  test("a new tab goes on with the draft of the tab closed last", async ({ context }) => {
+    const one = await context.newPage();
+    await open(one);
+    await one.getByLabel("Scramble").fill("F2 B2");
+    await one.getByLabel("Scramble").blur();
+    await one.waitForTimeout(400);
+    await one.close();
+    const two = await context.newPage();
+    await open(two);
+    await expect(two.getByLabel("Scramble")).toHaveValue("F2 B2");
+  });
+
+  test("denied storage is said and nothing breaks", async ({ page }) => {
+    const all = complaints(page);
+    await page.addInitScript(() => {
+      Object.defineProperty(globalThis, "indexedDB", {
+        get() {
+          throw new DOMException("denied", "SecurityError");
+        },
+      });
+    });
+    await open(page);
+    await expect(page.getByRole("status")).toContainText("This browser keeps nothing for this page.");
+    await page.getByLabel("Scramble").fill("R U");
+    await page.getByRole("button", { name: "Close this notice" }).click();
+    await expect(page.getByRole("status")).toBeEmpty();
+    expect(all).toEqual([]);
+  });
+
+  test("full storage is said and nothing breaks", async ({ page }) => {
+    await page.addInitScript(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    });
+    await open(page);
+    await page.getByLabel("Scramble").fill("R U");
+    await expect(page.getByRole("status")).toContainText("storage is full");
+    await expect(page.getByLabel("Scramble")).toHaveValue("R U");
+  });
+});
+
+test("works without network after the first visit", async ({ page, context }) => {
+  await open(page);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Trace");
+  await page.getByRole("link", { name: "Lesson" }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Lesson");
+});
+
+test("an engine that cannot be loaded is said", async ({ page }) => {
+  await page.route("**/*.wasm", (route) => route.abort());
+  await page.goto("./");
+  await expect(page.getByRole("alert").first()).toHaveText("The engine does not start");
+});
+
+test("no request leaves this address", async ({ page, baseURL }) => {
+  const addresses: string[] = [];
+  page.on("request", (request) => addresses.push(request.url()));
+  await open(page);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  expect(addresses.filter((address) => !address.startsWith(baseURL ?? "") && !address.startsWith("data:"))).toEqual([]);
+});

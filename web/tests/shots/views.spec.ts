@@ -1,0 +1,21 @@
+// Pictures of every view, wide and narrow, light and dark, in `out/shots`, to be looked at.
+
+import { test } from "@playwright/test";
+
+const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson", "algorithms"];
+const WIDTHS = { wide: { width: 1440, height: 900 }, narrow: { width: 360, height: 780 } };
+
+for (const [size, viewport] of Object.entries(WIDTHS)) {
+  for (const colorScheme of ["light", "dark"] as const) {
+    test.describe(`${size} ${colorScheme}`, () => {
+      test.use({ viewport, colorScheme, contextOptions: { reducedMotion: "reduce" }, serviceWorkers: "block" });
+      for (const view of VIEWS) {
+        test(view, async ({ page }) => {
+          await page.goto(`./#/${view}`);
+          await page.getByRole("heading", { level: 1 }).waitFor();
+          await page.screenshot({ path: `../out/shots/${view}-${size}-${colorScheme}.png`, fullPage: true });
+        });
+      }
+    });
+  }
+}
