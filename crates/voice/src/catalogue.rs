@@ -1,0 +1,124 @@
+//! The catalogues: one language's messages, found by name.
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+/// A language that everything can be said in.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+    /// German.
+    German,
+}
+
+impl Language {
+    /// All languages.
+    pub const ALL: [Self; 2] = [Self::English, Self::German];
+
+    /// The language of a tag as `de`, `de-AT` or `de_DE.UTF-8`; `None` if it is not here.
+    ///
+    /// ```
+    /// use voice::Language;
+    /// assert_eq!(Language::from_tag("de_AT.UTF-8"), Some(Language::German));
+    /// assert_eq!(Language::from_tag("eo"), None);
+    /// ```
+    pub fn from_tag(tag: &str) -> Option<Self> {
+        let start = tag.split(['-', '_', '.']).next().unwrap_or_default();
+        Self::ALL.into_iter().find(|language| language.tag().eq_ignore_ascii_case(start))
+    }
+
+    /// Its tag after BCP 47.
+    pub const fn tag(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::German => "de",
+        }
+    }
+
+    fn identifier(self) -> LanguageIdentifier {
+        // Our own tags are well formed; the default stands for "no language in particular".
+        self.tag().parse().unwrap_or_default()
+    }
+
+    /// The files of the language.
+    pub const fn sources(self) -> &'static [&'static str] {
+        match self {
+            Self::English => &[
+                include_str!("../locales/en/puzzle.ftl"),
+                include_str!("../locales/en/trace.ftl"),
+                include_str!("../locales/en/errors.ftl"),
+            ],
+            Self::German => &[
+                include_str!("../locales/de/puzzle.ftl"),
+                include_str!("../locales/de/trace.ftl"),
+                include_str!("../locales/de/errors.ftl"),
+            ],
+        }
+    }
+}
+
+/// Says things in one language.
+pub struct Voice {
+    language: Language,
+    bundle: FluentBundle<FluentResource>,
+}
+
+impl Voice {
+    /// The voice of a language.
+    pub fn new(language: Language) -> Self {
+        let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
+        // Sentences are plain text; marks for right-to-left names would only be in the way of copying.
+        bundle.set_use_isolating(false);
+        for source in language.sources() {
+            let resource = match FluentResource::try_new((*source).to_owned()) {
+                Ok(resource) | Err((resource, _)) => resource,
+            };
+            bundle.add_resource_overriding(resource);
+        }
+        Self { language, bundle }
+    }
+
+    /// Its language.
+    pub const fn language(&self) -> Language {
+        self.language
+    }
+
+    /// Whether there is a message of this name.
+    pub fn knows(&self, message: &str) -> bool {
+        self.bundle.get_message(message).is_some_and(|found| found.value().is_some())
+    }
+
+    /// A message with its blanks filled in. A name that is no message is answered by the name itself, so that
+    /// something is said; the tests see to it that this does not happen.
+    pub fn say(&self, message: &str, blanks: &[(&str, FluentValue<'_>)]) -> String {
+        let Some(pattern) = self.bundle.get_message(message).and_then(|found| found.value()) else {
+            return message.to_owned();
+        };
+        let mut args = FluentArgs::with_capacity(blanks.len());
+        for (name, value) in blanks {
+            args.set(*name, value.clone());
+        }
+        let mut errors = Vec::new();
+        self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()
+    }
+
+    /// A message without blanks.
+    pub fn word(&self, message: &str) -> String {
+        self.say(message, &[])
+    }
+
+    /// Parts joined as the language lists them: "a, b and c".
+    pub fn list(&self, parts: &[String]) -> String {
+        match parts {
+            [] => String::new(),
+            [only] => only.clone(),
+            [first @ .., last] => {
+                let first: FluentValue<'_> = first.join(", ").into();
+                self.say("list-and", &[("first", first), ("last", last.as_str().into())])
+            }
+        }
+    }
+}

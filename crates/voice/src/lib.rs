@@ -1,0 +1,23 @@
+//! Sentences for people: reasons, slips and errors, from one catalogue a language.
+//!
+//! The engine returns data; here it is said. How anything is computed is not known here. Messages are in Project
+//! Fluent's format under `locales/`; every language has every message.
+//!
+//! ```
+//! use blind::Conventions;
+//! use cube::{Algorithm, Size};
+//! use voice::{Language, Voice};
+//! let voice = Voice::new(Language::English);
+//! let error = Algorithm::parse("R U K", Size::THREE).unwrap_err();
+//! assert!(voice.parse_error(&error).starts_with("Line 1, column 5:"));
+//! ```
+
+mod catalogue;
+mod conventions;
+mod fault;
+mod method;
+mod notation;
+mod puzzle;
+mod reason;
+
+pub use catalogue::{Language, Voice};

@@ -1,0 +1,85 @@
+//! Why an algorithm or a method cannot be used, and why a memo was not carried out.
+
+use crate::Voice;
+use blind::{ExecutionError, MethodError, SwapError};
+use cube::{Orbit, Sticker};
+
+impl Voice {
+    /// Why an algorithm cannot serve as the swap of a kind.
+    pub fn swap_error(&self, orbit: Orbit, error: &SwapError) -> String {
+        let name = |sticker: Sticker| orbit.name(sticker).to_owned();
+        match error {
+            SwapError::NotASwap { moved } if moved.is_empty() => {
+                self.say("swap-nothing", &[("kinds", self.kinds(orbit).into())])
+            }
+            SwapError::NotASwap { moved } => self.say(
+                "swap-not-a-swap",
+                &[
+                    ("kinds", self.kinds(orbit).into()),
+                    ("moved", self.pieces(orbit, moved).into()),
+                    ("count", moved.len().into()),
+                ],
+            ),
+            SwapError::BufferNotMoved { buffer, moved, instead } => self.say(
+                "swap-buffer-not-moved",
+                &[
+                    ("buffer", name(*buffer).into()),
+                    ("first", orbit.piece_name(moved[0]).into()),
+                    ("second", orbit.piece_name(moved[1]).into()),
+                    ("instead", instead.to_string().into()),
+                ],
+            ),
+            SwapError::NotItsOwnInverse => self.word("swap-not-its-own-inverse"),
+            SwapError::TurnsTheCube => self.word("swap-turns-the-cube"),
+            SwapError::OtherTarget { named, actual } => self.say(
+                "swap-other-target",
+                &[("named", name(*named).into()), ("actual", name(*actual).into())],
+            ),
+        }
+    }
+
+    /// Why a method cannot be used on a puzzle.
+    pub fn method_error(&self, error: &MethodError) -> String {
+        match error {
+            MethodError::CannotBeMade { orbit, size, error } => self.say(
+                "method-cannot-be-made",
+                &[
+                    ("kind", self.kind(*orbit).into()),
+                    ("size", size.to_string().into()),
+                    ("what", self.parse_problem(&error.kind).into()),
+                ],
+            ),
+            MethodError::NoSwap { orbit, error } => self.swap_error(*orbit, error),
+            MethodError::NoSetup { orbit, target } => {
+                self.say("method-no-setup", &[("target", orbit.name(*target).into())])
+            }
+            MethodError::ParityDoesNotFit { wanted, moved } => {
+                let names = |list: &[(Orbit, Sticker)]| {
+                    let names: Vec<String> =
+                        list.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect();
+                    self.list(&names)
+                };
+                self.say(
+                    "method-parity-does-not-fit",
+                    &[("wanted", names(wanted).into()), ("moved", names(moved).into())],
+                )
+            }
+            MethodError::SizeNotCovered(size) => {
+                self.say("method-size-not-covered", &[("size", size.to_string().into())])
+            }
+        }
+    }
+
+    /// Why a memo was not carried out.
+    pub fn execution_error(&self, error: &ExecutionError) -> String {
+        match error {
+            ExecutionError::KindMissing(orbit) => {
+                self.say("execution-kind-missing", &[("kinds", self.kinds(*orbit).into())])
+            }
+            ExecutionError::OwnPiece { orbit, target } => {
+                self.say("execution-own-piece", &[("target", orbit.name(*target).into())])
+            }
+            ExecutionError::DoesNotSolve => self.word("execution-does-not-solve"),
+        }
+    }
+}

@@ -1,0 +1,84 @@
+//! What colours, pieces, kinds and holds are called.
+
+use crate::Voice;
+use blind::{Colour, Conventions, Letters};
+use cube::{Face, Orbit, Rotation, Sticker, display_turns};
+
+impl Voice {
+    /// A colour's name: translated where it is one of the six usual ones, otherwise as the solver calls it.
+    pub fn colour(&self, colour: &Colour) -> String {
+        let message = format!("colour-{}", colour.name);
+        if self.knows(&message) { self.word(&message) } else { colour.name.clone() }
+    }
+
+    /// The colour that belongs to a face in the solver's hold.
+    pub fn colour_held(&self, face: Face, conventions: &Conventions) -> String {
+        self.colour(conventions.colour_held(face))
+    }
+
+    /// Colours of a piece in the solver's hold, joined: `white-red-blue`.
+    pub fn colours(&self, faces: &[Face], conventions: &Conventions) -> String {
+        faces.iter().map(|&face| self.colour_held(face, conventions)).collect::<Vec<_>>().join("-")
+    }
+
+    /// A kind of piece: "corner", "edge".
+    pub fn kind(&self, orbit: Orbit) -> String {
+        self.word(kind_message(orbit, "kind"))
+    }
+
+    /// Several of a kind: "corners", "edges".
+    pub fn kinds(&self, orbit: Orbit) -> String {
+        self.word(kind_message(orbit, "kinds"))
+    }
+
+    /// A sticker with its letter: `RUB (N)`.
+    pub fn lettered(&self, orbit: Orbit, sticker: Sticker, letters: &Letters) -> String {
+        format!("{} ({})", orbit.name(sticker), letters.of(sticker))
+    }
+
+    /// Pieces by name, as a list.
+    pub fn pieces(&self, orbit: Orbit, stickers: &[Sticker]) -> String {
+        let names: Vec<String> =
+            stickers.iter().map(|&sticker| orbit.piece_name(sticker).to_owned()).collect();
+        self.list(&names)
+    }
+
+    /// How a hold is taken: "white up, green front becomes yellow up, red front: x2 y".
+    pub fn hold(&self, rotation: Rotation, conventions: &Conventions) -> String {
+        let name = |face: Face| self.colour(conventions.colour(face));
+        let now = |face: Face| name(rotation.inverse().image(face));
+        if rotation == Rotation::NONE {
+            return self
+                .say("hold-as-scrambled", &[("up", name(Face::U).into()), ("front", name(Face::F).into())]);
+        }
+        self.say(
+            "hold-turned",
+            &[
+                ("up", name(Face::U).into()),
+                ("front", name(Face::F).into()),
+                ("newup", now(Face::U).into()),
+                ("newfront", now(Face::F).into()),
+                ("moves", display_turns(rotation.turns()).to_string().into()),
+            ],
+        )
+    }
+}
+
+/// The message for a kind, `kind-…` or `kinds-…`.
+fn kind_message(orbit: Orbit, number: &str) -> &'static str {
+    let one = number == "kind";
+    match orbit {
+        Orbit::Corner if one => "kind-corner",
+        Orbit::Corner => "kinds-corner",
+        Orbit::Midge if one => "kind-edge",
+        Orbit::Midge => "kinds-edge",
+        Orbit::Wing { .. } if one => "kind-wing",
+        Orbit::Wing { .. } => "kinds-wing",
+        Orbit::XCentre { .. } if one => "kind-x-centre",
+        Orbit::XCentre { .. } => "kinds-x-centre",
+        Orbit::TCentre { .. } if one => "kind-t-centre",
+        Orbit::TCentre { .. } => "kinds-t-centre",
+        Orbit::Oblique(_) if one => "kind-oblique",
+        Orbit::Oblique(_) => "kinds-oblique",
+    }
+}
