@@ -14,8 +14,8 @@ mod test;
 mod tidy;
 mod wasm;
 
-use anyhow::Result;
 use clap::{Parser, Subcommand};
+use std::process::ExitCode;
 
 /// Builds, starts and tests the project.
 #[derive(Parser)]
@@ -45,13 +45,21 @@ enum Task {
     Bench,
 }
 
-fn main() -> Result<()> {
-    match Arguments::parse().task {
+fn main() -> ExitCode {
+    let done = match Arguments::parse().task {
         Task::Start => start::run(),
         Task::Test => test::run(),
         Task::Tidy => tidy::run(),
         Task::Licences => licences::run(),
         Task::Reference { write } => reference::run(write),
         Task::Bench => bench::run(),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            // The sentence and its causes; a trace of calls would push them out of sight.
+            eprintln!("error: {error:#}");
+            ExitCode::FAILURE
+        }
     }
 }
