@@ -22,7 +22,10 @@ impl Facelets {
     pub fn state(&self) -> Result<State, Unreachable> {
         self.read().map_err(|mut no| {
             if no.physical.is_none() {
-                no.physical = self.misread(&no.faults);
+                no.physical = match no.faults.as_slice() {
+                    [Fault::Mirrored { place, .. }] => self.stickers_exchanged(*place),
+                    faults => self.misread(faults),
+                };
             }
             no
         })
@@ -139,6 +142,20 @@ impl Facelets {
         if faults.len() == before { Perm::new(table) } else { None }
     }
 
+    /// The two stickers of a corner that must be exchanged to give a state that turning can reach.
+    fn stickers_exchanged(&self, corner: Sticker) -> Option<Physical> {
+        let orbit = Orbit::Corner;
+        orbit.stickers_from(corner).find_map(|one| {
+            let other = orbit.turned(one, 1);
+            let mut changed = self.clone();
+            for (to, from) in [(one, other), (other, one)] {
+                let (row, column) = Self::cell_of(self.size(), orbit, to);
+                changed.set(to.face(), row, column, self.colour_at(orbit, from));
+            }
+            changed.read().is_ok().then_some(Physical::StickersExchanged { places: [one, other] })
+        })
+    }
+
     /// The single stickers whose change would give a state that turning can reach, if there are any.
     fn misread(&self, faults: &[Fault]) -> Option<Physical> {
         let surplus = |wanted: bool| {
@@ -243,6 +260,11 @@ impl State {
             }
             [Fault::Flip { suspects }] => Some(Physical::EdgeFlipped { suspects: suspects.clone() }),
             [Fault::Swap { suspects }] => Some(Physical::PiecesExchanged { suspects: suspects.clone() }),
+            [turned @ (Fault::Twist { .. } | Fault::Flip { .. }), Fault::Swap { suspects }] => {
+                let orbit = if matches!(turned, Fault::Twist { .. }) { Orbit::Corner } else { Orbit::Midge };
+                let pairs = suspects.iter().filter(|&&(of, ..)| of == orbit).map(|&(_, a, b)| (a, b));
+                Some(Physical::ExchangedAndTurned { orbit, suspects: pairs.collect() })
+            }
             _ => Some(Physical::TakenApart),
         };
         Err(Unreachable { faults, physical })
