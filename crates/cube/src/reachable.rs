@@ -83,7 +83,7 @@ impl Facelets {
     fn colours_from(&self, orbit: Orbit, place: Sticker) -> Vec<Face> {
         if let Orbit::Wing { .. } = orbit {
             let layout = Layout::of(self.size());
-            let at = layout.orbits.iter().position(|&other| other == orbit).unwrap_or(0);
+            let at = orbit.index_on(self.size()).unwrap_or(0);
             return vec![self.colour_at(orbit, place), self.cell(layout.wing_backs[at][place.index()])];
         }
         orbit.stickers_from(place).map(|sticker| self.colour_at(orbit, sticker)).collect()

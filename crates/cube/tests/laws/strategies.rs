@@ -33,9 +33,23 @@ pub fn sized_turns(most: usize) -> impl Strategy<Value = (Size, Vec<Turn>)> {
     sizes().prop_flat_map(move |size| (Just(size), turns(size, most)))
 }
 
+fn turned(sizes: impl Strategy<Value = Size>) -> impl Strategy<Value = State> {
+    sizes
+        .prop_flat_map(|size| (Just(size), turns(size, 60)))
+        .prop_map(|(size, turns)| State::solved(size).after(&turns))
+}
+
 /// A state that was turned well, in any hold.
 pub fn states() -> impl Strategy<Value = State> {
-    sized_turns(60).prop_map(|(size, turns)| State::solved(size).after(&turns))
+    turned(sizes())
+}
+
+pub fn odd_states() -> impl Strategy<Value = State> {
+    turned(select(Size::ALL.into_iter().filter(|size| size.is_odd()).collect::<Vec<_>>()))
+}
+
+pub fn even_states() -> impl Strategy<Value = State> {
+    turned(select(Size::ALL.into_iter().filter(|size| !size.is_odd()).collect::<Vec<_>>()))
 }
 
 /// A state and one of its orbits.
