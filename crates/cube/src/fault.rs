@@ -43,7 +43,7 @@ pub enum Fault {
         colours: Vec<Face>,
     },
     /// A corner has its colours the wrong way round, as in a mirror.
-    #[error("the corner at {} is a mirror image: its colours run the wrong way round", .orbit.piece_name(*.place))]
+    #[error("no corner has the colours {} clockwise, which {} shows; a corner has them the other way round", letters(.colours), .orbit.piece_name(*.place))]
     Mirrored {
         /// The kind of piece.
         orbit: Orbit,
@@ -71,7 +71,7 @@ pub enum Fault {
     #[error(
         "the twists of the corners do not add up: one corner is turned {}{}",
         if *.clockwise { "clockwise" } else { "counter-clockwise" },
-        in_place(Orbit::Corner, .suspects)
+        in_place(Orbit::Corner, "turned this way", .suspects)
     )]
     Twist {
         /// Whether the surplus is one clockwise third (otherwise one counter-clockwise).
@@ -80,7 +80,7 @@ pub enum Fault {
         suspects: Vec<Sticker>,
     },
     /// An odd number of midges is flipped.
-    #[error("an odd number of midges is flipped{}", in_place(Orbit::Midge, .suspects))]
+    #[error("an odd number of midges is flipped{}", in_place(Orbit::Midge, "flipped", .suspects))]
     Flip {
         /// Midges that are in their places but flipped.
         suspects: Vec<Sticker>,
@@ -134,6 +134,18 @@ pub enum Physical {
         /// Pairs that have exchanged places; empty when any two of a kind may be meant.
         suspects: Vec<(Orbit, Sticker, Sticker)>,
     },
+    /// Two pieces of a kind were put back in each other's place, one of them turned or flipped besides.
+    ExchangedAndTurned {
+        /// The kind: corners if the twists do not add up, midges if the flips do not.
+        orbit: Orbit,
+        /// Pairs that have exchanged places; empty when any two may be meant.
+        suspects: Vec<(Sticker, Sticker)>,
+    },
+    /// Two stickers of one corner were written, or stuck on, in each other's place.
+    StickersExchanged {
+        /// The places of the two.
+        places: [Sticker; 2],
+    },
     /// The cube was taken apart: more than one of the above.
     TakenApart,
 }
@@ -154,12 +166,12 @@ fn letters(colours: &[Face]) -> String {
 }
 
 /// Which pieces are at home but turned, if any.
-fn in_place(orbit: Orbit, suspects: &[Sticker]) -> String {
+fn in_place(orbit: Orbit, how: &str, suspects: &[Sticker]) -> String {
     if suspects.is_empty() {
         return String::new();
     }
     let names: Vec<&str> = suspects.iter().map(|&sticker| orbit.piece_name(sticker)).collect();
-    format!(" (so is, in its place: {})", names.join(", "))
+    format!(" (in place but {how}: {})", names.join(", "))
 }
 
 /// Which pieces lie in each other's places, if any.

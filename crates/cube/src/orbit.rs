@@ -171,6 +171,25 @@ impl Orbit {
         }
     }
 
+    /// The place in [`Orbit::of`]; `None` when the size has no such pieces.
+    pub(crate) const fn index_on(self, size: Size) -> Option<usize> {
+        let odd = size.is_odd() as usize;
+        // How many layers of wings, and of x-centres, there are; and of t-centres on odd sizes.
+        let inner = (size.layers() as usize - 2) / 2;
+        let (before, layer) = match self {
+            Self::Corner => return Some(0),
+            Self::Midge => return if odd == 1 { Some(1) } else { None },
+            Self::Wing { layer } => (1 + odd, layer),
+            Self::XCentre { layer } => (1 + odd + inner, layer),
+            Self::TCentre { layer } if odd == 1 => (2 + 2 * inner, layer),
+            Self::TCentre { .. } => return None,
+            Self::Oblique(_) if inner < 2 => return None,
+            Self::Oblique(hand) => return Some(1 + odd + (2 + odd) * inner + hand as usize),
+        };
+        let nth = layer.number() as usize - 2;
+        if nth < inner { Some(before + nth) } else { None }
+    }
+
     /// How many orbits the largest size has.
     pub(crate) const MOST: usize = 10;
 
@@ -420,6 +439,21 @@ impl fmt::Display for Orbit {
             Self::TCentre { layer } => write!(f, "t-centre{}", layer.suffix()),
             Self::Oblique(Hand::Left) => f.write_str("left oblique"),
             Self::Oblique(Hand::Right) => f.write_str("right oblique"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_place_among_the_orbits_is_computed_as_listed() {
+        for size in Size::ALL {
+            for &orbit in Orbit::of(Size::ALL[5]) {
+                let listed = Orbit::of(size).iter().position(|&other| other == orbit);
+                assert_eq!(orbit.index_on(size), listed, "{orbit} on {size}");
+            }
         }
     }
 }

@@ -22,7 +22,10 @@ impl Facelets {
     pub fn state(&self) -> Result<State, Unreachable> {
         self.read().map_err(|mut no| {
             if no.physical.is_none() {
-                no.physical = self.misread(&no.faults);
+                no.physical = match no.faults.as_slice() {
+                    [Fault::Mirrored { place, .. }] => self.stickers_exchanged(*place),
+                    faults => self.misread(faults),
+                };
             }
             no
         })
@@ -80,7 +83,7 @@ impl Facelets {
     fn colours_from(&self, orbit: Orbit, place: Sticker) -> Vec<Face> {
         if let Orbit::Wing { .. } = orbit {
             let layout = Layout::of(self.size());
-            let at = layout.orbits.iter().position(|&other| other == orbit).unwrap_or(0);
+            let at = orbit.index_on(self.size()).unwrap_or(0);
             return vec![self.colour_at(orbit, place), self.cell(layout.wing_backs[at][place.index()])];
         }
         orbit.stickers_from(place).map(|sticker| self.colour_at(orbit, sticker)).collect()
@@ -137,6 +140,20 @@ impl Facelets {
             }
         }
         if faults.len() == before { Perm::new(table) } else { None }
+    }
+
+    /// The two stickers of a corner that must be exchanged to give a state that turning can reach.
+    fn stickers_exchanged(&self, corner: Sticker) -> Option<Physical> {
+        let orbit = Orbit::Corner;
+        orbit.stickers_from(corner).find_map(|one| {
+            let other = orbit.turned(one, 1);
+            let mut changed = self.clone();
+            for (to, from) in [(one, other), (other, one)] {
+                let (row, column) = Self::cell_of(self.size(), orbit, to);
+                changed.set(to.face(), row, column, self.colour_at(orbit, from));
+            }
+            changed.read().is_ok().then_some(Physical::StickersExchanged { places: [one, other] })
+        })
     }
 
     /// The single stickers whose change would give a state that turning can reach, if there are any.
@@ -243,6 +260,11 @@ impl State {
             }
             [Fault::Flip { suspects }] => Some(Physical::EdgeFlipped { suspects: suspects.clone() }),
             [Fault::Swap { suspects }] => Some(Physical::PiecesExchanged { suspects: suspects.clone() }),
+            [turned @ (Fault::Twist { .. } | Fault::Flip { .. }), Fault::Swap { suspects }] => {
+                let orbit = if matches!(turned, Fault::Twist { .. }) { Orbit::Corner } else { Orbit::Midge };
+                let pairs = suspects.iter().filter(|&&(of, ..)| of == orbit).map(|&(_, a, b)| (a, b));
+                Some(Physical::ExchangedAndTurned { orbit, suspects: pairs.collect() })
+            }
             _ => Some(Physical::TakenApart),
         };
         Err(Unreachable { faults, physical })

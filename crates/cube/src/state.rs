@@ -50,10 +50,7 @@ impl State {
 
     /// The permutation of an orbit; the identity for an orbit that the size does not have.
     pub fn orbit(&self, orbit: Orbit) -> &Perm {
-        match Orbit::of(self.size).iter().position(|&other| other == orbit) {
-            Some(at) => &self.orbits[at],
-            None => &Perm::IDENTITY,
-        }
+        orbit.index_on(self.size).map_or(&Perm::IDENTITY, |at| &self.orbits[at])
     }
 
     /// The sticker that is at a place of an orbit.
@@ -67,26 +64,28 @@ impl State {
     /// [`NoSuchTurn`] when the size does not have it; the state is then as before.
     pub fn turn(&mut self, turn: Turn) -> Result<(), NoSuchTurn> {
         turn.check(self.size)?;
-        self.apply(turn);
+        self.apply(Layout::of(self.size), turn);
         Ok(())
     }
 
-    /// Makes a turn that is known to exist; one that does not exist does nothing.
-    pub(crate) fn apply(&mut self, turn: Turn) {
-        let layout = Layout::of(self.size);
+    /// Makes a turn that is known to exist.
+    fn apply(&mut self, layout: &Layout, turn: Turn) {
         let table = layout.turn(turn);
         for (perm, pull) in self.orbits[..layout.orbits.len()].iter_mut().zip(&table.orbits) {
             *perm = perm.then(pull);
         }
-        self.core = self.core.then(table.core);
+        if table.core != Rotation::NONE {
+            self.core = self.core.then(table.core);
+        }
     }
 
     /// The state after some turns. Turns that the size does not have (so none that were parsed for it) do nothing.
     #[must_use]
     pub fn after(mut self, turns: &[Turn]) -> Self {
+        let layout = Layout::of(self.size);
         for &turn in turns {
             if turn.check(self.size).is_ok() {
-                self.apply(turn);
+                self.apply(layout, turn);
             }
         }
         self
@@ -101,7 +100,8 @@ impl State {
             return *self;
         }
         let mut product = *self;
-        for (perm, after) in product.orbits.iter_mut().zip(&next.orbits) {
+        let orbits = Orbit::of(self.size).len();
+        for (perm, after) in product.orbits[..orbits].iter_mut().zip(&next.orbits) {
             *perm = perm.then(after);
         }
         product.core = self.core.then(next.core);
@@ -111,7 +111,11 @@ impl State {
     /// What undoes the state.
     #[must_use]
     pub fn inverse(&self) -> Self {
-        Self { size: self.size, core: self.core.inverse(), orbits: self.orbits.map(|perm| perm.inverse()) }
+        let mut inverse = Self { size: self.size, core: self.core.inverse(), orbits: self.orbits };
+        for perm in &mut inverse.orbits[..Orbit::of(self.size).len()] {
+            *perm = perm.inverse();
+        }
+        inverse
     }
 
     /// Whether it looks the same as another state: centres of one colour are not told apart.

@@ -117,16 +117,28 @@ impl Voice {
                 self.suspects("physical-flipped", Orbit::Midge, suspects, "")
             }
             Physical::PiecesExchanged { suspects } => {
-                let pairs: Vec<String> = suspects
-                    .iter()
-                    .map(|&(orbit, a, b)| format!("{}–{}", orbit.piece_name(a), orbit.piece_name(b)))
-                    .collect();
+                let pairs: Vec<String> =
+                    suspects.iter().map(|&(orbit, a, b)| pair_of_pieces(orbit, a, b)).collect();
                 if pairs.is_empty() {
                     self.word("physical-exchanged-any")
                 } else {
                     self.say("physical-exchanged", &[("pairs", self.list(&pairs).into())])
                 }
             }
+            Physical::ExchangedAndTurned { orbit, suspects } => {
+                let pairs: Vec<String> =
+                    suspects.iter().map(|&(a, b)| pair_of_pieces(*orbit, a, b)).collect();
+                let kinds = ("kinds", self.kinds(*orbit).into());
+                if pairs.is_empty() {
+                    self.say("physical-exchanged-turned-any", &[kinds])
+                } else {
+                    self.say("physical-exchanged-turned", &[kinds, ("pairs", self.list(&pairs).into())])
+                }
+            }
+            Physical::StickersExchanged { places: [one, other] } => self.say(
+                "physical-stickers-exchanged",
+                &[("first", Orbit::Corner.name(*one).into()), ("second", Orbit::Corner.name(*other).into())],
+            ),
             Physical::TakenApart => self.word("physical-taken-apart"),
         }
     }
@@ -138,4 +150,9 @@ impl Voice {
         let pieces = self.pieces(orbit, suspects).into();
         self.say(message, &[("pieces", pieces), ("back", back.into()), ("count", suspects.len().into())])
     }
+}
+
+/// Two pieces by their names.
+fn pair_of_pieces(orbit: Orbit, one: Sticker, other: Sticker) -> String {
+    format!("{}–{}", orbit.piece_name(one), orbit.piece_name(other))
 }

@@ -207,7 +207,7 @@ impl Reader {
                     let closes = open.last().is_some_and(|bracket| {
                         bracket.square == (letter == ']') && (!bracket.square || bracket.first.is_some())
                     });
-                    let (true, Some(bracket)) = (closes, open.pop()) else {
+                    let Some(bracket) = open.pop_if(|_| closes) else {
                         return Err(self.unexpected(Self::expected(&open)));
                     };
                     self.at += 1;

@@ -58,6 +58,9 @@ physical-flipped = Wahrscheinlich wurde eine Kante herausgenommen und gekippt wi
 physical-flipped-any = Wahrscheinlich wurde eine Kante herausgenommen und gekippt wieder eingesetzt; es kann jede sein.
 physical-exchanged = Wahrscheinlich wurden zwei Steine herausgenommen und vertauscht eingesetzt: { $pairs }.
 physical-exchanged-any = Wahrscheinlich wurden zwei Steine herausgenommen und vertauscht eingesetzt; es können zwei beliebige einer Art sein.
+physical-exchanged-turned = Wahrscheinlich wurden zwei { $kinds } herausgenommen und vertauscht eingesetzt, eine davon verdreht: { $pairs }.
+physical-exchanged-turned-any = Wahrscheinlich wurden zwei { $kinds } herausgenommen und vertauscht eingesetzt, eine davon verdreht; es können zwei beliebige sein.
+physical-stickers-exchanged = Wahrscheinlich wurden zwei Sticker einer Ecke vertauscht gelesen oder geklebt: { $first } und { $second }.
 physical-taken-apart = Das Puzzle wurde zerlegt und auf mehr als eine Weise falsch zusammengesetzt; setze es gelöst zusammen.
 
 swap-nothing = Der Algorithmus bewegt keine { $kinds }; er muss zwei davon tauschen.

@@ -58,6 +58,9 @@ physical-flipped = Most likely an edge was taken out and put back flipped; { $co
 physical-flipped-any = Most likely an edge was taken out and put back flipped; it may be any.
 physical-exchanged = Most likely two pieces were taken out and put back in each other's place: { $pairs }.
 physical-exchanged-any = Most likely two pieces were taken out and put back in each other's place; it may be any two of a kind.
+physical-exchanged-turned = Most likely two { $kinds } were taken out and put back in each other's place, one of them turned: { $pairs }.
+physical-exchanged-turned-any = Most likely two { $kinds } were taken out and put back in each other's place, one of them turned; it may be any two.
+physical-stickers-exchanged = Most likely two stickers of one corner were read, or stuck on, the wrong way round: { $first } and { $second }.
 physical-taken-apart = The puzzle was taken apart and put together wrong in more than one way; put it together solved.
 
 swap-nothing = The algorithm moves none of the { $kinds }; it has to exchange two.
