@@ -63,14 +63,16 @@ fn types() -> String {
     let declarations: Vec<String> = all.types.into_values().collect();
     let names: Vec<String> =
         LANGUAGES[0].read().unwrap().into_keys().map(|name| format!("  | \"{name}\"")).collect();
-    format!(
+    let text = format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n{}\n\
          /** Everything that can be asked of the engine. */\nexport interface Methods {{\n{}}}\n\n\
          /** Name of a text in the catalogue of the screens. */\nexport type TextName =\n{};\n",
         declarations.join("\n"),
         all.methods,
         names.join("\n"),
-    )
+    );
+    // The writer of the types leaves spaces at the ends of lines.
+    text.lines().map(|line| line.trim_end().to_owned() + "\n").collect()
 }
 
 /// Texts that are needed when the engine, which has all the others, is not there.

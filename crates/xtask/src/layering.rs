@@ -36,6 +36,7 @@ const LAYERS: &[Layer] = &[
     Layer { name: "cli", role: Role::Edge, may_use: ENGINE },
     Layer { name: "server", role: Role::Edge, may_use: ENGINE },
     Layer { name: "wasm", role: Role::Edge, may_use: ENGINE },
+    Layer { name: "sitekit", role: Role::Edge, may_use: &[] },
     Layer { name: "xtask", role: Role::Edge, may_use: &[] },
 ];
 
