@@ -88,7 +88,7 @@ length: number, };
  */
 export type Texts = {
 /**
- * The language that the texts are in: the one asked for, or the first one there is.
+ * The language that the texts are in: the one asked for, or English.
  */
 language: string,
 /**
@@ -133,6 +133,7 @@ export type TextName =
   | "engine-failed-title"
   | "engine-starting"
   | "engine-stopped"
+  | "language-name"
   | "lesson-purpose"
   | "motion-less"
   | "motion-system"
