@@ -4,6 +4,9 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
+const ENGLISH_SCREENS: &str = include_str!("../locales/en/screens.ftl");
+const GERMAN_SCREENS: &str = include_str!("../locales/de/screens.ftl");
+
 /// A language that everything can be said in.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
 pub enum Language {
@@ -38,6 +41,14 @@ impl Language {
         }
     }
 
+    /// The file with the texts of the screens; one of [`Language::sources`].
+    pub(crate) const fn screens(self) -> &'static str {
+        match self {
+            Self::English => ENGLISH_SCREENS,
+            Self::German => GERMAN_SCREENS,
+        }
+    }
+
     fn identifier(self) -> LanguageIdentifier {
         // Our own tags are well formed; the default stands for "no language in particular".
         self.tag().parse().unwrap_or_default()
@@ -50,11 +61,13 @@ impl Language {
                 include_str!("../locales/en/puzzle.ftl"),
                 include_str!("../locales/en/trace.ftl"),
                 include_str!("../locales/en/errors.ftl"),
+                ENGLISH_SCREENS,
             ],
             Self::German => &[
                 include_str!("../locales/de/puzzle.ftl"),
                 include_str!("../locales/de/trace.ftl"),
                 include_str!("../locales/de/errors.ftl"),
+                GERMAN_SCREENS,
             ],
         }
     }

@@ -19,5 +19,6 @@ mod method;
 mod notation;
 mod puzzle;
 mod reason;
+mod screens;
 
 pub use catalogue::{Language, Voice};

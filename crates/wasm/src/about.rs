@@ -1,8 +1,7 @@
 //! What the engine is.
 
 use serde::Serialize;
-
-use crate::texts;
+use voice::Voice;
 
 /// Version and languages.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -21,11 +20,11 @@ pub struct Language {
     /// Language tag after BCP 47.
     pub code: &'static str,
     /// Its name, in itself.
-    pub name: &'static str,
+    pub name: String,
 }
 
 pub(crate) fn about() -> About {
-    let languages =
-        texts::LANGUAGES.iter().map(|catalogue| Language { code: catalogue.code, name: catalogue.name });
-    About { version: env!("CARGO_PKG_VERSION"), languages: languages.collect() }
+    let languages = voice::Language::ALL
+        .map(|language| Language { code: language.tag(), name: Voice::new(language).word("language-name") });
+    About { version: env!("CARGO_PKG_VERSION"), languages: languages.into() }
 }

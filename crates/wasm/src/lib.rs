@@ -2,7 +2,7 @@
 //!
 //! A page sends a request (the name of a method and its arguments) and gets a view back: plain data that a screen
 //! shows as it is. All methods stand in one table in [`methods`]; the TypeScript types of arguments and views are
-//! written from the same table, so that the two sides cannot differ. [`browser`] is the door that a worker opens.
+//! written from the same table, so that the two sides cannot differ. [`Worker`] is the door that a web worker opens.
 //!
 //! ```
 //! let mut engine = wasm::Engine::default();

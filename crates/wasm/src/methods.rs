@@ -1,12 +1,20 @@
 //! The table of everything that a page can ask.
 
 use serde::{Deserialize, Serialize};
+use voice::{Language, Voice};
 
 use crate::{Failure, about, sequence, texts};
 
-/// What the engine keeps between two requests so that the second need not compute it again.
-#[derive(Debug, Default)]
-pub struct Engine {}
+/// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
+pub struct Engine {
+    voice: Voice,
+}
+
+impl Default for Engine {
+    fn default() -> Engine {
+        Engine { voice: Voice::new(Language::default()) }
+    }
+}
 
 /// How far long work has come.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -25,10 +33,8 @@ pub struct Nothing {}
 
 /// What a method is told beside its arguments.
 pub struct Call<'a> {
-    /// What the engine keeps.
-    pub engine: &'a mut Engine,
-    /// Language of the sentences in the view: a code of [`texts::LANGUAGES`].
-    pub language: &'a str,
+    /// What says things, in the language of the request.
+    pub voice: &'a Voice,
     /// Where long work reports to.
     pub report: &'a mut dyn FnMut(Progress),
 }
@@ -49,7 +55,11 @@ macro_rules! methods {
                 arguments: &str,
                 report: &mut dyn FnMut(Progress),
             ) -> Result<String, Failure> {
-                let call = Call { engine: self, language, report };
+                let language = Language::from_tag(language).unwrap_or_default();
+                if self.voice.language() != language {
+                    self.voice = Voice::new(language);
+                }
+                let call = Call { voice: &self.voice, report };
                 match method {
                     $($name => answer::<$arguments, $view>($answer, call, arguments),)*
                     _ => Err(Failure::new(format!("The engine has no method \"{method}\"."))),
@@ -69,9 +79,9 @@ methods! {
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
     /// Reads a sequence of moves, or says where it is none.
-    "sequence": sequence::Typed => sequence::Sequence, |_, typed| sequence::sequence(&typed);
+    "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.
-    "texts": Nothing => texts::Texts, texts::texts;
+    "texts": Nothing => texts::Texts, |call, _| Ok(texts::texts(call));
 }
 
 fn answer<A, V>(
@@ -107,6 +117,22 @@ mod tests {
     fn arguments_of_another_shape_are_refused() {
         assert!(call("about", "[1, 2]").unwrap_err().sentence.starts_with("The request is not"));
         assert!(call("about", "{").is_err());
+    }
+
+    #[test]
+    fn the_language_follows_each_request() {
+        let mut engine = Engine::default();
+        let mut word = |tag: &str| {
+            let view = engine.call("texts", tag, "{}", &mut |_| {}).unwrap();
+            let view: serde_json::Value = serde_json::from_str(&view).unwrap();
+            (
+                view["language"].as_str().unwrap().to_owned(),
+                view["texts"]["nav-why"].as_str().unwrap().to_owned(),
+            )
+        };
+        assert_eq!(word("de-CH"), ("de".to_owned(), "Warum".to_owned()));
+        assert_eq!(word("en"), ("en".to_owned(), "Why".to_owned()));
+        assert_eq!(word("eo").0, "en");
     }
 
     #[test]

@@ -3,6 +3,7 @@
 use cube::{Algorithm, ParseError, Size, display_turns};
 use serde::{Deserialize, Serialize};
 
+use crate::methods::Call;
 use crate::{Failure, Place};
 
 /// A sequence as it was typed.
@@ -25,12 +26,15 @@ pub struct Sequence {
     pub length: u32,
 }
 
-pub(crate) fn sequence(typed: &Typed) -> Result<Sequence, Failure> {
+pub(crate) fn sequence(call: &Call<'_>, typed: &Typed) -> Result<Sequence, Failure> {
     let size = Size::new(typed.size).ok_or_else(|| {
         Failure::new(format!("There is no cube of {} layers here; sizes are 2 to 7.", typed.size))
     })?;
     let turns = Algorithm::parse(&typed.text, size)
-        .map_err(|error| Failure { sentence: error.to_string(), place: Some(place(&typed.text, &error)) })?
+        .map_err(|error| Failure {
+            sentence: call.voice.parse_error(&error),
+            place: Some(place(&typed.text, &error)),
+        })?
         .flatten();
     Ok(Sequence { moves: display_turns(&turns).to_string(), length: turns.len() as u32 })
 }
@@ -49,9 +53,16 @@ pub(crate) fn place(text: &str, error: &ParseError) -> Place {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use voice::{Language, Voice};
+
+    fn read_with(language: Language, size: u8, text: &str) -> Result<Sequence, Failure> {
+        let voice = Voice::new(language);
+        let call = Call { voice: &voice, report: &mut |_| {} };
+        sequence(&call, &Typed { size, text: text.to_owned() })
+    }
 
     fn read(text: &str) -> Result<Sequence, Failure> {
-        sequence(&Typed { size: 3, text: text.to_owned() })
+        read_with(Language::English, 3, text)
     }
 
     #[test]
@@ -72,7 +83,13 @@ mod tests {
     }
 
     #[test]
+    fn the_sentence_is_in_the_language_of_the_call() {
+        let failure = read_with(Language::German, 3, "R U K").unwrap_err();
+        assert!(failure.sentence.contains("Spalte 5"), "{}", failure.sentence);
+    }
+
+    #[test]
     fn a_size_that_is_no_cube_is_refused() {
-        assert!(sequence(&Typed { size: 9, text: String::new() }).is_err());
+        assert!(read_with(Language::English, 9, "").is_err());
     }
 }

@@ -6,10 +6,10 @@ use std::fmt::Write as _;
 
 use expect_test::expect_file;
 use ts_rs::{Config, TS, TypeVisitor};
+use voice::{Language, Voice};
 
 use crate::Failure;
 use crate::methods::{Progress, visit_all};
-use crate::texts::LANGUAGES;
 
 /// Is shown each method of the table.
 pub(crate) trait MethodVisitor {
@@ -61,16 +61,21 @@ fn types() -> String {
     TypeVisitor::visit::<Progress>(&mut all);
     TypeVisitor::visit::<Failure>(&mut all);
     let declarations: Vec<String> = all.types.into_values().collect();
-    let names: Vec<String> =
-        LANGUAGES[0].read().unwrap().into_keys().map(|name| format!("  | \"{name}\"")).collect();
-    format!(
+    let names: Vec<String> = Voice::new(Language::English)
+        .screen_texts()
+        .into_keys()
+        .map(|name| format!("  | \"{name}\""))
+        .collect();
+    let text = format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n{}\n\
          /** Everything that can be asked of the engine. */\nexport interface Methods {{\n{}}}\n\n\
          /** Name of a text in the catalogue of the screens. */\nexport type TextName =\n{};\n",
         declarations.join("\n"),
         all.methods,
         names.join("\n"),
-    )
+    );
+    // The writer of the types leaves spaces at the ends of lines.
+    text.lines().map(|line| line.trim_end().to_owned() + "\n").collect()
 }
 
 /// Texts that are needed when the engine, which has all the others, is not there.
@@ -88,9 +93,9 @@ fn texts_without_engine() -> String {
         "// Written from the catalogues (crates/wasm); a test there fails when this file is stale.\n\n\
          /** Texts for a page whose engine is not there yet, or cannot start. */\nexport const BOOT = {\n",
     );
-    for catalogue in &LANGUAGES {
-        let texts = catalogue.read().unwrap();
-        writeln!(out, "  {}: {{", catalogue.code).unwrap();
+    for language in Language::ALL {
+        let texts = Voice::new(language).screen_texts();
+        writeln!(out, "  {}: {{", language.tag()).unwrap();
         for name in WITHOUT_ENGINE {
             writeln!(out, "    \"{name}\": {},", serde_json::to_string(&texts[name]).unwrap()).unwrap();
         }

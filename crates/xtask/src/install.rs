@@ -84,7 +84,7 @@ fn python_environment() -> Result<()> {
 ///
 /// # Errors
 /// When the installation was begun and failed.
-fn debian_install(packages: &[&str]) -> Result<bool> {
+pub fn debian_install(packages: &[&str]) -> Result<bool> {
     let root_user = crate::process::output(command("id", &["-u"])).is_ok_and(|id| id.trim() == "0");
     if !Path::new("/etc/debian_version").exists() || !root_user || !available("apt-get", &["--version"]) {
         return Ok(false);

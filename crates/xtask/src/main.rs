@@ -1,18 +1,21 @@
 //! One command to build, start and test all of the project: `cargo xtask --help`.
 
 mod bench;
+mod engine;
 mod install;
 mod layering;
 mod licences;
 mod process;
 mod reference;
 mod refused;
+mod site;
 mod source;
 mod start;
 mod steps;
 mod test;
 mod tidy;
 mod wasm;
+mod web;
 
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
@@ -41,6 +44,20 @@ enum Task {
         #[arg(long)]
         write: bool,
     },
+    /// Writes the web site to `out/site`, for any web host and also below a sub-path.
+    Site,
+    /// Checks the screens alone: types, components, whole pages in a browser.
+    Screens {
+        /// Passed on to the runner of the pages' tests, such as `--grep Trace`.
+        #[arg(trailing_var_arg = true, allow_hyphen_values = true)]
+        arguments: Vec<String>,
+    },
+    /// Takes pictures of every view into `out/shots`.
+    Shots {
+        /// Passed on to the runner, such as `--grep Trace`.
+        #[arg(trailing_var_arg = true, allow_hyphen_values = true)]
+        arguments: Vec<String>,
+    },
     /// Runs the benchmarks of all crates.
     Bench,
 }
@@ -52,6 +69,9 @@ fn main() -> ExitCode {
         Task::Tidy => tidy::run(),
         Task::Licences => licences::run(),
         Task::Reference { write } => reference::run(write),
+        Task::Site => site::run(),
+        Task::Screens { arguments } => site::test(&arguments),
+        Task::Shots { arguments } => site::shots(&arguments),
         Task::Bench => bench::run(),
     };
     match done {

@@ -2,7 +2,7 @@
 
 use crate::process::{available, cargo, show};
 use crate::steps::Steps;
-use crate::{install, licences, reference, tidy, wasm};
+use crate::{install, licences, reference, site, tidy, wasm};
 use anyhow::Result;
 
 /// Runs all steps, stopping at the first failure.
@@ -25,6 +25,7 @@ pub fn run() -> Result<()> {
     steps.step("examples in the docs", || show(cargo(&["test", "--workspace", "--doc"])))?;
     steps.step("vectors made again", || reference::run(false))?;
     steps.step("engine crates compile to wasm32", wasm::check)?;
+    steps.step("screens in a browser", || site::test(&[]))?;
     steps.summary();
     Ok(())
 }

@@ -1,26 +1,19 @@
 //! Whether the engine crates compile to wasm32, for the browser.
 
+use crate::engine::cargo_for_browser;
 use crate::layering::{self, Role};
-use crate::process::{cargo, command, output, show};
+use crate::process::show;
 use anyhow::Result;
-use std::path::Path;
 
-const TARGET: &str = "wasm32-unknown-unknown";
-
-/// Compiles the engine crates to wasm32 where that target is installed; says so where it is not.
+/// Compiles the engine crates to wasm32.
 ///
 /// # Errors
-/// When a crate does not compile.
+/// When a crate does not compile, or there is no compiler for the target.
 pub fn check() -> Result<()> {
-    let folder = output(command("rustc", &["--print", "target-libdir", "--target", TARGET]))?;
-    if !Path::new(folder.trim()).exists() {
-        println!("left out: the target {TARGET} is not installed (`rustup target add {TARGET}` adds it)");
-        return Ok(());
-    }
     let members = layering::members()?;
-    let mut arguments = vec!["check", "--lib", "--target", TARGET];
+    let mut arguments = vec!["check", "--profile", "wasm", "--lib"];
     for member in members.iter().filter(|member| layering::role(member) == Some(Role::Engine)) {
         arguments.extend(["--package", member]);
     }
-    show(cargo(&arguments))
+    show(cargo_for_browser(&arguments)?)
 }

@@ -3,11 +3,11 @@
 /**
  * Version and languages.
  */
-export type About = { 
+export type About = {
 /**
  * Version of the program, as in its manifest.
  */
-version: string, 
+version: string,
 /**
  * The languages that texts and sentences come in.
  */
@@ -16,11 +16,11 @@ languages: Array<Language>, };
 /**
  * Why a request has no view, said in the language of the request.
  */
-export type Failure = { 
+export type Failure = {
 /**
  * The sentence to show.
  */
-sentence: string, 
+sentence: string,
 /**
  * Where in the text that was typed, if the trouble has a place there.
  */
@@ -29,11 +29,11 @@ place: Place | null, };
 /**
  * A language to choose.
  */
-export type Language = { 
+export type Language = {
 /**
  * Language tag after BCP 47.
  */
-code: string, 
+code: string,
 /**
  * Its name, in itself.
  */
@@ -47,11 +47,11 @@ export type Nothing = Record<symbol, never>;
 /**
  * A stretch of the text that was typed, in UTF-16 units as a browser counts them; `to` is the first unit after it.
  */
-export type Place = { 
+export type Place = {
 /**
  * First unit of the stretch.
  */
-from: number, 
+from: number,
 /**
  * First unit after the stretch.
  */
@@ -60,11 +60,11 @@ to: number, };
 /**
  * How far long work has come.
  */
-export type Progress = { 
+export type Progress = {
 /**
  * Steps done.
  */
-done: number, 
+done: number,
 /**
  * Steps in all, if that is known.
  */
@@ -73,11 +73,11 @@ of: number | null, };
 /**
  * What the text means.
  */
-export type Sequence = { 
+export type Sequence = {
 /**
  * The moves, brackets worked out, in the usual writing.
  */
-moves: string, 
+moves: string,
 /**
  * How many moves those are; a turn of the whole cube counts as one.
  */
@@ -86,11 +86,11 @@ length: number, };
 /**
  * Text by its name.
  */
-export type Texts = { 
+export type Texts = {
 /**
- * The language that the texts are in: the one asked for, or the first one there is.
+ * The language that the texts are in: the one asked for, or English.
  */
-language: string, 
+language: string,
 /**
  * Every text of the catalogue.
  */
@@ -99,11 +99,11 @@ texts: { [key in string]: string }, };
 /**
  * A sequence as it was typed.
  */
-export type Typed = { 
+export type Typed = {
 /**
  * Layers of the cube, 2 to 7.
  */
-size: number, 
+size: number,
 /**
  * The text.
  */
@@ -133,6 +133,7 @@ export type TextName =
   | "engine-failed-title"
   | "engine-starting"
   | "engine-stopped"
+  | "language-name"
   | "lesson-purpose"
   | "motion-less"
   | "motion-system"

@@ -30,6 +30,7 @@ algorithms-purpose = Dein Blatt mit Algorithmen, Zug für Zug geprüft.
 
 settings = Einstellungen
 settings-language = Sprache
+language-name = Deutsch
 settings-theme = Hell oder dunkel
 theme-system = Wie das Gerät
 theme-light = Hell

@@ -1,0 +1,144 @@
+//! The engine compiled for the browser: finds a compiler that can, builds, writes the bindings, makes the file small.
+
+use crate::install::debian_install;
+use crate::process::{available, cargo, command, output, root, show};
+use crate::web;
+use anyhow::{Context, Result, bail};
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// The compiler target of every browser.
+const TARGET: &str = "wasm32-unknown-unknown";
+
+/// Debian's packages that together can build for the target where rustup has nothing to download from: a compiler,
+/// the sources of the standard library, a linker.
+const DEBIAN: [&str; 3] = ["rustc-web", "rust-web-src", "lld-19"];
+
+const DEBIAN_RUSTC: &str = "/usr/bin/rustc";
+const DEBIAN_LINKER: &str = "wasm-ld-19";
+
+/// The oldest compiler that the workspace builds with; the same number stands in the root manifest.
+const OLDEST: (u32, u32) = (1, 95);
+
+/// A way to compile for the browser on this machine.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Toolchain {
+    /// rustup has the target installed.
+    Rustup,
+    /// Debian's compiler, which builds the standard library from Debian's sources.
+    Debian,
+}
+
+/// Finds or installs a toolchain: rustup's own target first, then Debian's packages.
+///
+/// # Errors
+/// A sentence that says what to install, when neither way is open.
+pub fn ensure_toolchain() -> Result<Toolchain> {
+    if rustup_has_target() {
+        return Ok(Toolchain::Rustup);
+    }
+    if debian_can_build() {
+        return Ok(Toolchain::Debian);
+    }
+    println!("adding the compiler target {TARGET}");
+    if available("rustup", &["target", "add", TARGET]) && rustup_has_target() {
+        return Ok(Toolchain::Rustup);
+    }
+    println!("rustup cannot add it; trying Debian's packages {}", DEBIAN.join(", "));
+    if debian_install(&DEBIAN)? && debian_can_build() {
+        return Ok(Toolchain::Debian);
+    }
+    bail!(
+        "there is no compiler for {TARGET}. Run `rustup target add {TARGET}`, or on Debian, as root, \
+         `apt-get install {}`",
+        DEBIAN.join(" ")
+    )
+}
+
+fn rustup_has_target() -> bool {
+    // The folder of the target in the compiler's own tree says more than rustup's list: it is what the compiler reads.
+    output(command("rustc", &["--print", "target-libdir", "--target", TARGET]))
+        .is_ok_and(|folder| Path::new(folder.trim()).is_dir())
+}
+
+fn debian_can_build() -> bool {
+    let Ok(line) = output(command(DEBIAN_RUSTC, &["--version"])) else { return false };
+    let Ok(tree) = output(command(DEBIAN_RUSTC, &["--print", "sysroot"])) else { return false };
+    let sources = Path::new(tree.trim()).join("lib/rustlib/src/rust/library/std/Cargo.toml");
+    version_of(&line).is_some_and(|version| version >= OLDEST)
+        && sources.exists()
+        && available(DEBIAN_LINKER, &["--version"])
+}
+
+/// The first two numbers of `rustc 1.96.0 (…)`.
+fn version_of(line: &str) -> Option<(u32, u32)> {
+    let mut numbers = line.split_whitespace().nth(1)?.split('.');
+    Some((numbers.next()?.parse().ok()?, numbers.next()?.parse().ok()?))
+}
+
+/// A cargo command that works for the browser; the arguments name the command and the packages.
+///
+/// Its output lies in `target-wasm`: Debian's compiler is newer than the one that the workspace is pinned to, and in
+/// one folder each would throw away the other's work.
+///
+/// # Errors
+/// When no toolchain is to be had.
+pub fn cargo_for_browser(arguments: &[&str]) -> Result<Command> {
+    let toolchain = ensure_toolchain()?;
+    let mut command = cargo(arguments);
+    command.args(["--target", TARGET]).env("CARGO_TARGET_DIR", folder());
+    // An outer cargo sets these for a program it runs, and they would steer the inner one wrongly.
+    for name in ["RUSTFLAGS", "CARGO_ENCODED_RUSTFLAGS", "RUSTC", "RUSTC_WRAPPER", "CARGO_BUILD_TARGET"] {
+        command.env_remove(name);
+    }
+    if toolchain == Toolchain::Debian {
+        // Building the standard library is an unstable option, which a released compiler takes only when asked so.
+        command
+            .arg("-Zbuild-std=std,panic_abort")
+            .env("RUSTC", DEBIAN_RUSTC)
+            .env("RUSTC_BOOTSTRAP", "1")
+            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", DEBIAN_LINKER);
+    }
+    Ok(command)
+}
+
+fn folder() -> PathBuf {
+    root().join("target-wasm")
+}
+
+/// Builds the engine and puts module, script and types into `web/src/engine/module`, made small by wasm-opt.
+///
+/// # Errors
+/// When a step fails; the message names it.
+pub fn put_in_place() -> Result<()> {
+    show(cargo_for_browser(&["build", "--profile", "wasm", "--package", "wasm"])?)?;
+    let module = folder().join(TARGET).join("wasm/wasm.wasm");
+    // Written elsewhere first: a watcher of the sources never sees half of it.
+    let fresh = folder().join("bindings");
+    web::sitekit(&["bindings".as_ref(), module.as_os_str(), fresh.as_os_str()])?;
+    let (raw, small) = (fresh.join("wasm_bg.wasm"), fresh.join("small.wasm"));
+    let mut optimise = command("node", &["web/node_modules/binaryen/bin/wasm-opt", "-Oz", "-o"]);
+    optimise.arg(&small).arg(&raw);
+    show(optimise)?;
+    std::fs::rename(&small, &raw).context("cannot put the small module in place")?;
+    web::replace_if_changed(&fresh, &root().join("web/src/engine/module"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_version_is_read_from_the_compilers_own_line() {
+        let line = "rustc 1.96.0 (ac68faa20 2026-05-25) (built from a source tarball)";
+        assert_eq!(version_of(line), Some((1, 96)));
+        assert_eq!(version_of("rustc 1.63.0"), Some((1, 63)));
+        assert_eq!(version_of("command not found"), None);
+    }
+
+    #[test]
+    fn the_oldest_compiler_is_that_of_the_manifest() {
+        let manifest = include_str!("../../../Cargo.toml");
+        assert!(manifest.contains(&format!("rust-version = \"{}.{}\"", OLDEST.0, OLDEST.1)));
+    }
+}
