@@ -3,21 +3,35 @@
 //! Everything here is computed from what it is given: nothing is read, written or timed. Colours never carry a
 //! meaning alone: marks have shapes, steps have numbers, and every sticker can show the letter of its colour.
 
+mod chart;
 mod colour;
+mod handout;
 mod net;
 mod palette;
 mod picture;
 mod place;
+#[cfg(feature = "png")]
+mod png;
 mod scene;
 mod solid;
 mod space;
+mod strip;
 mod svg;
+mod terminal;
+mod thread;
 
+pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
 pub use colour::{ColourError, Rgb, Sight};
+pub use handout::{Entry, Handout, Paper, Passage};
 pub use palette::{Palette, PaletteReport, Shade};
 pub use picture::Picture;
 pub use place::{Chain, Labels, Mark, Place};
+#[cfg(feature = "png")]
+pub use png::{MAX_WIDTH, PngError};
 pub use scene::{Hidden, Scene, Shape, Tile, Turning};
 pub use solid::View;
 pub use space::{Camera, Point};
+pub use strip::{Frame, Strip};
 pub use svg::{Caption, Svg, Theme};
+pub use terminal::Tone;
+pub use thread::{Bead, Glow, Item, Strand, Thread};

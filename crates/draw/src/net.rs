@@ -1,6 +1,6 @@
 //! The cube unfolded.
 
-use crate::picture::{Anchor, Patch, Picture, UNIT};
+use crate::picture::{Anchor, Patch, Picture, UNIT, open_stickers};
 use crate::place::Place;
 use crate::space::held_cell;
 use crate::svg::{Ink, Markup, Num, Svg};
@@ -18,8 +18,11 @@ pub(crate) const fn seat(face: Face) -> (u8, u8) {
     }
 }
 
+/// A face with row and column, from 0.
+type Cell = (Face, u8, u8);
+
 /// All stickers of a net held another way, by the face where each is then seen, row by row.
-pub(crate) fn cells(size: Size, hold: Rotation) -> Vec<((Face, u8, u8), (Face, u8, u8))> {
+pub(crate) fn cells(size: Size, hold: Rotation) -> Vec<(Cell, Cell)> {
     let n = size.layers();
     let mut cells: Vec<_> = Face::ALL
         .into_iter()
@@ -78,7 +81,7 @@ impl Picture {
                 }
             })
             .collect();
-        self.open_stickers(&mut markup);
+        open_stickers(&mut markup);
         for patch in &patches {
             self.patch(&mut markup, patch);
         }

@@ -172,7 +172,7 @@ impl Picture {
         self.words(markup, patch, label, ink);
         if self.colour_letters {
             let colour = shade.letter.to_string();
-            self.word(markup, patch, &colour, ink, (0.58, 0.74, 0.56));
+            word(markup, patch, &colour, ink, (0.58, 0.74, 0.56));
         }
         for (_, mark) in self.marks.iter().filter(|(place, _)| Some(*place) == patch.place) {
             mark.draw(markup, patch);
@@ -187,42 +187,7 @@ impl Picture {
         let size = (1.7 / (0.62 * letters)).min(1.2);
         // A colour's letter in the corner needs the room below.
         let raised = if self.colour_letters { 0.14 } else { 0.0 };
-        self.word(markup, patch, label, ink, (0.0, size * 0.355 - raised, size));
-    }
-
-    fn word(&self, markup: &mut Markup, patch: &Patch, text: &str, ink: Rgb, (x, y, size): (f64, f64, f64)) {
-        let ink = if ink == Rgb::BLACK { "#000" } else { "#fff" };
-        let [left, top] = patch.at(x, y);
-        let upright = patch.right[1].abs() < 1e-9 && patch.down[0].abs() < 1e-9;
-        let tag = markup.tag("text");
-        if upright {
-            tag.with("x", Num(left))
-                .with("y", Num(top))
-                .with("font-size", Num(size * UNIT))
-                .with("fill", ink)
-                .text(text);
-        } else {
-            let place = Patch { middle: [left, top], ..patch.clone() };
-            let scaled = Patch {
-                right: place.right.map(|part| part / UNIT),
-                down: place.down.map(|part| part / UNIT),
-                ..place
-            };
-            tag.with("transform", scaled.matrix())
-                .with("font-size", Num(size * UNIT))
-                .with("fill", ink)
-                .text(text);
-        }
-    }
-
-    /// What groups stickers: rounded corners.
-    pub(crate) fn open_stickers(&self, markup: &mut Markup) {
-        markup
-            .tag("g")
-            .with("stroke-width", Num(0.16 * UNIT))
-            .with("stroke-linejoin", "round")
-            .with("font-weight", 600)
-            .open();
+        word(markup, patch, label, ink, (0.0, size * 0.355 - raised, size));
     }
 
     /// The thread through the chain's places.
@@ -259,7 +224,7 @@ impl Picture {
                     .tag("circle")
                     .with("cx", Num(x))
                     .with("cy", Num(y))
-                    .with("r", Num(0.8 * UNIT))
+                    .with("r", Num(0.9 * UNIT))
                     .with("fill", HALO)
                     .with("stroke", CORE)
                     .with("stroke-width", Num(0.16 * UNIT))
@@ -267,7 +232,7 @@ impl Picture {
                     .empty();
                 let label =
                     Some(self.labels.at(place)).filter(|label| !label.is_empty()).unwrap_or(place.name());
-                let size = (1.3 / (0.6 * label.chars().count() as f64)).min(1.0);
+                let size = (1.5 / (0.62 * label.chars().count() as f64)).min(1.0);
                 markup
                     .tag("text")
                     .with("x", Num(x))
@@ -278,7 +243,9 @@ impl Picture {
                     .text(label);
             }
         }
-        for ((number, _, _), arrow) in steps.iter().zip(&arrows) {
+        // One step alone needs no number.
+        let numbered = steps.len() > 1 || self.chain.first != 1;
+        for ((number, _, _), arrow) in steps.iter().zip(&arrows).filter(|_| numbered) {
             let [x, y] = arrow.bead();
             markup
                 .tag("circle")
@@ -304,6 +271,42 @@ impl Picture {
     pub(crate) fn body_ink(&self) -> &'static str {
         self.theme.ink(Ink::Body)
     }
+}
+
+/// Text in the plane of a sticker, at a place and of a size in its own units.
+fn word(markup: &mut Markup, patch: &Patch, text: &str, ink: Rgb, (x, y, size): (f64, f64, f64)) {
+    let ink = if ink == Rgb::BLACK { "#000" } else { "#fff" };
+    let [left, top] = patch.at(x, y);
+    let upright = patch.right[1].abs() < 1e-9 && patch.down[0].abs() < 1e-9;
+    let tag = markup.tag("text");
+    if upright {
+        tag.with("x", Num(left))
+            .with("y", Num(top))
+            .with("font-size", Num(size * UNIT))
+            .with("fill", ink)
+            .text(text);
+    } else {
+        let place = Patch { middle: [left, top], ..patch.clone() };
+        let scaled = Patch {
+            right: place.right.map(|part| part / UNIT),
+            down: place.down.map(|part| part / UNIT),
+            ..place
+        };
+        tag.with("transform", scaled.matrix())
+            .with("font-size", Num(size * UNIT))
+            .with("fill", ink)
+            .text(text);
+    }
+}
+
+/// What groups stickers: rounded corners.
+pub(crate) fn open_stickers(markup: &mut Markup) {
+    markup
+        .tag("g")
+        .with("stroke-width", Num(0.16 * UNIT))
+        .with("stroke-linejoin", "round")
+        .with("font-weight", 600)
+        .open();
 }
 
 impl Mark {
@@ -363,7 +366,7 @@ impl Arrow {
         let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
         let length = libm::hypot(dx, dy).max(1e-6);
         let bow = (0.16 * length).min(1.6 * UNIT) / length;
-        let bend = [(a[0] + b[0]) / 2.0 + dy * bow, (a[1] + b[1]) / 2.0 - dx * bow];
+        let bend = [a[0].midpoint(b[0]) + dy * bow, a[1].midpoint(b[1]) - dx * bow];
         // Begins and ends beside the letters.
         let start = (0.5 * UNIT / length).min(0.3);
         let end = 1.0 - (0.62 * UNIT / length).min(0.3);

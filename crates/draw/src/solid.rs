@@ -1,6 +1,6 @@
 //! The cube in space.
 
-use crate::picture::{Anchor, Patch, Picture, UNIT};
+use crate::picture::{Anchor, Patch, Picture, UNIT, open_stickers};
 use crate::place::Place;
 use crate::scene::{Hidden, Moved, Scene, Tile, Turning};
 use crate::space::{Camera, Point, add, cross, dot, normal, scaled};
@@ -44,7 +44,7 @@ impl View {
     #[must_use]
     pub fn with_hidden(self, hidden: Hidden) -> Self {
         let camera = if hidden == Hidden::Mirrored { Camera::EVEN } else { self.camera };
-        Self { hidden, camera, ..self }
+        Self { camera, hidden, ..self }
     }
 }
 
@@ -62,7 +62,7 @@ impl Picture {
         let camera = view.camera;
         let px = |point: Point| camera.project(point).map(|part| part * UNIT);
         let seen: Vec<_> = scene.seen(camera).collect();
-        let beside = self.beside(&scene, view);
+        let beside = beside(&scene, view);
 
         let mut points: Vec<[f64; 2]> =
             seen.iter().flat_map(|shape| shape.points).map(|point| point.map(|part| part * UNIT)).collect();
@@ -84,7 +84,7 @@ impl Picture {
         for part in &beside {
             self.draw_beside(&mut markup, part);
         }
-        self.open_stickers(&mut markup);
+        open_stickers(&mut markup);
         let mut patches = Vec::new();
         for shape in &seen {
             if let Some(tile) = shape.tile.and_then(|at| scene.tiles().get(at)) {
@@ -113,31 +113,6 @@ impl Picture {
         markup.finish()
     }
 
-    fn beside(&self, scene: &Scene, view: &View) -> Vec<Beside> {
-        let camera = view.camera;
-        scene
-            .out_of_sight(camera, view.hidden)
-            .into_iter()
-            .map(|(face, moved)| {
-                let n = f64::from(scene.size().layers());
-                let reach = if matches!(moved, Moved::Mirror { .. }) { n + 0.35 } else { n };
-                let (up, right) = crate::space::frame(face);
-                let outline = [(1.0, 1.0), (1.0, -1.0), (-1.0, -1.0), (-1.0, 1.0)].map(|(u, r)| {
-                    let corner = add(scaled(up, u * reach), scaled(right, r * reach));
-                    camera.project(moved.point(add(scaled(normal(face), n), corner))).map(|part| part * UNIT)
-                });
-                // A sticker that is half turned belongs to the face towards which it looks the most.
-                let patches = scene
-                    .tiles()
-                    .iter()
-                    .filter(|tile| dot(tile.normal, normal(face)) > 0.71)
-                    .map(|tile| patch(tile, camera, &|point| moved.point(point), &|way| moved.direction(way)))
-                    .collect();
-                Beside { moved, outline, patches }
-            })
-            .collect()
-    }
-
     fn draw_beside(&self, markup: &mut Markup, part: &Beside) {
         let mirror = matches!(part.moved, Moved::Mirror { .. });
         let tag = markup
@@ -154,12 +129,38 @@ impl Picture {
         } else {
             tag.with("fill", self.body_ink()).with("stroke", self.body_ink()).empty();
         }
-        self.open_stickers(markup);
+        open_stickers(markup);
         for patch in &part.patches {
             self.patch(markup, patch);
         }
         markup.close();
     }
+}
+
+/// The faces out of sight, as they are shown beside the cube.
+fn beside(scene: &Scene, view: &View) -> Vec<Beside> {
+    let camera = view.camera;
+    scene
+        .out_of_sight(camera, view.hidden)
+        .into_iter()
+        .map(|(face, moved)| {
+            let n = f64::from(scene.size().layers());
+            let reach = if matches!(moved, Moved::Mirror { .. }) { n + 0.35 } else { n };
+            let (up, right) = crate::space::frame(face);
+            let outline = [(1.0, 1.0), (1.0, -1.0), (-1.0, -1.0), (-1.0, 1.0)].map(|(u, r)| {
+                let corner = add(scaled(up, u * reach), scaled(right, r * reach));
+                camera.project(moved.point(add(scaled(normal(face), n), corner))).map(|part| part * UNIT)
+            });
+            // A sticker that is half turned belongs to the face towards which it looks the most.
+            let patches = scene
+                .tiles()
+                .iter()
+                .filter(|tile| dot(tile.normal, normal(face)) > 0.71)
+                .map(|tile| patch(tile, camera, &|point| moved.point(point), &|way| moved.direction(way)))
+                .collect();
+            Beside { moved, outline, patches }
+        })
+        .collect()
 }
 
 /// A sticker as the eye sees it, its letter in the plane of its face and as upright as that plane allows.

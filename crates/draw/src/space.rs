@@ -81,7 +81,7 @@ pub(crate) fn held_cell(size: Size, hold: Rotation, (face, row, column): (Face, 
     let (up, right) = frame(seen);
     let edge = f64::from(size.layers()) - 1.0;
     let row = libm::round((edge - dot(middle, up)) / 2.0) as u8;
-    let column = libm::round((edge + dot(middle, right)) / 2.0) as u8;
+    let column = libm::round(edge.midpoint(dot(middle, right))) as u8;
     (seen, row, column)
 }
 
