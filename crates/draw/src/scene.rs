@@ -258,7 +258,7 @@ impl Scene {
             Axis::X => (on(Axis::X, camera.right()), on(Axis::Z, camera.right())),
             Axis::Z => (on(Axis::Z, camera.right()), on(Axis::X, camera.right())),
         };
-        let shift = (2.0 * n * others / here.max(1e-6)).min(5.0 * n) + 0.3 * n;
+        let shift = (2.0 * n * others / here.max(1e-6)).min(3.0 * n) + 0.3 * n;
         Moved::Mirror { face, distance: n + shift / 2.0 }
     }
 

@@ -48,6 +48,9 @@ impl View {
     }
 }
 
+/// Natural size of a cube in space against that of a net, whose stickers are not foreshortened.
+const NATURAL: f64 = 1.5;
+
 /// What is drawn beside the cube for a face out of sight.
 struct Beside {
     moved: Moved,
@@ -80,7 +83,7 @@ impl Picture {
             points.extend([[x - UNIT, y - UNIT], [x + UNIT, y + UNIT]]);
         }
 
-        let mut markup = Markup::picture(&self.caption, bounds(&points, 0.4 * UNIT), 1.0);
+        let mut markup = Markup::picture(&self.caption, bounds(&points, 0.4 * UNIT), NATURAL);
         for part in &beside {
             self.draw_beside(&mut markup, part);
         }
