@@ -5,6 +5,7 @@
 
 mod chart;
 mod colour;
+mod craft;
 mod handout;
 mod net;
 mod palette;
@@ -22,6 +23,7 @@ mod thread;
 
 pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
 pub use colour::{ColourError, Rgb, Sight};
+pub use craft::puzzle;
 pub use handout::{Entry, Handout, Paper, Passage};
 pub use palette::{Palette, PaletteReport, Shade};
 pub use picture::Picture;

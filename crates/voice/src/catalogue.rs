@@ -59,12 +59,14 @@ impl Language {
         match self {
             Self::English => &[
                 include_str!("../locales/en/puzzle.ftl"),
+                include_str!("../locales/en/cli.ftl"),
                 include_str!("../locales/en/trace.ftl"),
                 include_str!("../locales/en/errors.ftl"),
                 ENGLISH_SCREENS,
             ],
             Self::German => &[
                 include_str!("../locales/de/puzzle.ftl"),
+                include_str!("../locales/de/cli.ftl"),
                 include_str!("../locales/de/trace.ftl"),
                 include_str!("../locales/de/errors.ftl"),
                 GERMAN_SCREENS,

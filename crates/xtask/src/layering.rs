@@ -35,8 +35,7 @@ const LAYERS: &[Layer] = &[
     Layer { name: "journal", role: Role::Store, may_use: &["memory", "record"] },
     Layer { name: "cli", role: Role::Edge, may_use: ENGINE },
     Layer { name: "server", role: Role::Edge, may_use: ENGINE },
-    // Faces the browser, but runs inside it: the bans of the engine hold here too.
-    Layer { name: "wasm", role: Role::Engine, may_use: ENGINE },
+    Layer { name: "wasm", role: Role::Edge, may_use: ENGINE },
     Layer { name: "sitekit", role: Role::Edge, may_use: &[] },
     Layer { name: "xtask", role: Role::Edge, may_use: &[] },
 ];

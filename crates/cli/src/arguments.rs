@@ -1,0 +1,217 @@
+//! What can be typed.
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap_complete::Shell;
+use std::path::PathBuf;
+
+/// From a scramble to a memo to a verified blindfolded solution, with the reason for every letter.
+#[derive(Debug, Parser)]
+#[command(name = "hoodwink", version, about, max_term_width = 100)]
+pub struct Arguments {
+    /// What holds for every command.
+    #[command(flatten)]
+    pub shared: Shared,
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// Options of every command.
+#[derive(Debug, Args)]
+pub struct Shared {
+    /// The file with your letters, buffers, colours and so on (TOML); without it the usual ones hold
+    #[arg(long, global = true, value_name = "FILE", env = "HOODWINK_CONVENTIONS")]
+    pub conventions: Option<PathBuf>,
+    /// The language of all sentences: en or de
+    #[arg(long, global = true, value_name = "TAG", default_value = "en", env = "HOODWINK_LANGUAGE")]
+    pub language: String,
+}
+
+/// The commands.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Trace a scramble: the memo with the reason for every letter, and a solution that was applied and found right
+    Trace(TraceOptions),
+    /// List the shortest set-up moves of every target, found by search
+    Setups(SetupOptions),
+    /// Apply moves to a solved puzzle: its picture, its stickers, what is unsolved
+    Apply(ApplyOptions),
+    /// Draw a puzzle as a picture file (SVG or PNG)
+    Show(ShowOptions),
+    /// Show your conventions, or check a conventions file
+    Conventions(ConventionsOptions),
+    /// Print completions for a shell
+    Completions {
+        /// The shell
+        shell: Shell,
+    },
+    /// Print the manual page, in the format of man(1): of the whole program, or of one command
+    Man {
+        /// The command
+        command: Option<String>,
+    },
+}
+
+/// Which puzzle, and in which state.
+#[derive(Debug, Args)]
+pub struct StateOptions {
+    /// The puzzle: 2 for the 2x2 up to 7 for the 7x7
+    #[arg(long, short, default_value = "3", value_name = "SIZE")]
+    pub puzzle: String,
+    /// The stickers as one sees them instead of a scramble: faces U R F D L B, row by row, by face letters
+    /// (URFDLB) or by the initials of your colours
+    #[arg(long, value_name = "STICKERS", conflicts_with = "scramble")]
+    pub facelets: Option<String>,
+    /// The scramble, made with the puzzle held as the colours in your conventions say
+    #[arg(value_name = "SCRAMBLE")]
+    pub scramble: Vec<String>,
+}
+
+/// How the puzzle is picked up.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Hold {
+    /// As your conventions say
+    Conventions,
+    /// On a 2x2: the one of all 24 that leaves the shortest memo
+    Best,
+}
+
+/// Options of `trace`.
+#[derive(Debug, Args)]
+pub struct TraceOptions {
+    /// The puzzle and its state.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// How to pick the puzzle up
+    #[arg(long, value_enum, default_value = "conventions")]
+    pub hold: Hold,
+    /// Only the memo, without reasons and solution
+    #[arg(long, conflicts_with = "json")]
+    pub short: bool,
+    /// One JSON object
+    #[arg(long)]
+    pub json: bool,
+    /// Read a scramble a line from a file, or from standard input with -, and write a JSON object a line
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["scramble", "facelets", "short"])]
+    pub batch: Option<PathBuf>,
+}
+
+/// Options of `setups`.
+#[derive(Debug, Args)]
+pub struct SetupOptions {
+    /// The puzzle: 2 or 3
+    #[arg(long, short, default_value = "3", value_name = "SIZE")]
+    pub puzzle: String,
+    /// The kind of piece: corner or edge
+    #[arg(long, short, value_name = "KIND")]
+    pub kind: String,
+    /// Only this target, by letter or sticker
+    #[arg(long, short, value_name = "TARGET")]
+    pub target: Option<String>,
+    /// Use only these turns, as R,F,D or R,Lw,M; by default faces, wide turns and slices
+    #[arg(long, value_name = "TURNS", value_delimiter = ',')]
+    pub turns: Vec<String>,
+    /// JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Options of `apply`.
+#[derive(Debug, Args)]
+pub struct ApplyOptions {
+    /// The puzzle and its state.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// The kinds of picture.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum View {
+    /// Three faces, as the puzzle is held
+    Faces,
+    /// The puzzle unfolded
+    Net,
+    /// The trace as a strip of pictures, one for each letter
+    Strip,
+    /// The memo as a thread with a bead for each letter
+    Thread,
+}
+
+/// What becomes of the three faces that one does not see.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum HiddenFaces {
+    /// Not drawn
+    No,
+    /// As in mirrors beside the puzzle
+    Mirrors,
+    /// Swung open
+    Open,
+}
+
+/// Options of `show`.
+#[derive(Debug, Args)]
+pub struct ShowOptions {
+    /// The puzzle and its state.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// The picture
+    #[arg(long, value_enum, default_value = "faces")]
+    pub view: View,
+    /// The three faces that one does not see
+    #[arg(long, value_enum, default_value = "no")]
+    pub hidden: HiddenFaces,
+    /// Where to write; the ending .svg or .png decides the sort. Without it SVG goes to standard output
+    #[arg(long, short, value_name = "FILE")]
+    pub out: Option<PathBuf>,
+    /// Width of a PNG in pixels
+    #[arg(long, default_value = "800", value_parser = clap::value_parser!(u32).range(16..=8000))]
+    pub width: u32,
+    /// Leave the letters away
+    #[arg(long)]
+    pub no_letters: bool,
+    /// Turn the puzzle before it is drawn, as "x2 y"
+    #[arg(long, value_name = "ROTATION")]
+    pub held: Option<String>,
+    /// Mark a sticker, as UFR
+    #[arg(long, value_name = "STICKER")]
+    pub mark: Vec<String>,
+    /// Join stickers by numbered arrows, as UF,RB,DL
+    #[arg(long, value_name = "STICKERS", value_delimiter = ',')]
+    pub chain: Vec<String>,
+    /// The picture as text in a JSON object
+    #[arg(long, conflicts_with = "out")]
+    pub json: bool,
+}
+
+/// Options of `conventions`.
+#[derive(Debug, Args)]
+pub struct ConventionsOptions {
+    /// What to do with them.
+    #[command(subcommand)]
+    pub action: ConventionsAction,
+}
+
+/// What can be done with conventions.
+#[derive(Debug, Subcommand)]
+pub enum ConventionsAction {
+    /// Print the net with your letters, and all that is settled
+    Show {
+        /// As a conventions file with every key written out
+        #[arg(long, conflicts_with = "json")]
+        toml: bool,
+        /// JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Check a conventions file
+    Check {
+        /// The file
+        file: PathBuf,
+        /// JSON
+        #[arg(long)]
+        json: bool,
+    },
+}

@@ -1,0 +1,151 @@
+//! From what was typed to what the engine takes, every mistake answered by a sentence.
+
+use crate::arguments::{Shared, StateOptions};
+use crate::failure::Failure;
+use blind::{Conventions, Letters, kind_named, nearest};
+use cube::{Algorithm, FaceletError, Facelets, Orbit, Size, State, Sticker, Turn};
+use std::fs;
+use std::io::IsTerminal;
+use std::path::Path;
+use voice::{Language, Voice};
+
+/// The most bytes that are read of a conventions file.
+const LONGEST_CONVENTIONS: u64 = 1 << 20;
+
+/// What every command has at hand.
+pub struct Session {
+    /// The solver's conventions.
+    pub conventions: Conventions,
+    /// The voice of the chosen language.
+    pub voice: Voice,
+}
+
+/// A puzzle and how it came to look as it does.
+pub struct Puzzle {
+    /// Its size.
+    pub size: Size,
+    /// The scramble as text, if there was one.
+    pub scramble: Option<String>,
+    /// The state.
+    pub state: State,
+}
+
+impl Session {
+    /// Reads the conventions and chooses the language.
+    pub fn open(shared: &Shared) -> Result<Self, Failure> {
+        let language = Language::from_tag(&shared.language).ok_or_else(|| {
+            let known = Language::ALL.map(Language::tag).join(", ");
+            Failure::input(format!("--language {}: known are {known}", shared.language))
+        })?;
+        let voice = Voice::new(language);
+        let conventions = match &shared.conventions {
+            None => Conventions::default(),
+            Some(path) => Self::read_conventions(path, &voice)?,
+        };
+        Ok(Self { conventions, voice })
+    }
+
+    /// Reads a conventions file.
+    pub fn read_conventions(path: &Path, voice: &Voice) -> Result<Conventions, Failure> {
+        let failed = |what: String| Failure::input(format!("{}: {what}", path.display()));
+        let length = fs::metadata(path).map_err(|error| failed(error.to_string()))?.len();
+        if length > LONGEST_CONVENTIONS {
+            return Err(failed(voice.say("file-too-long", &[("most", LONGEST_CONVENTIONS.into())])));
+        }
+        let text = fs::read_to_string(path).map_err(|error| failed(error.to_string()))?;
+        Conventions::read(&text).map_err(|error| failed(voice.conventions_error(&error)))
+    }
+
+    /// The size that was asked for, as `3` or `3x3`.
+    pub fn size(&self, text: &str) -> Result<Size, Failure> {
+        let number = text.split(['x', 'X']).next().and_then(|number| number.parse().ok());
+        let size = number
+            .and_then(Size::new)
+            .filter(|size| text == size.layers().to_string() || text == size.to_string());
+        size.ok_or_else(|| Failure::input(self.voice.say("no-such-puzzle", &[("text", text.into())])))
+    }
+
+    /// Reads a scramble.
+    pub fn turns(&self, text: &str, size: Size) -> Result<Vec<Turn>, Failure> {
+        Algorithm::parse(text, size)
+            .map(|read| read.flatten())
+            .map_err(|error| Failure::input(self.voice.parse_error(&error)))
+    }
+
+    /// The puzzle in the state that was given by a scramble or by its stickers.
+    pub fn puzzle(&self, options: &StateOptions) -> Result<Puzzle, Failure> {
+        let size = self.size(&options.puzzle)?;
+        if let Some(text) = &options.facelets {
+            let state = self.state_of_facelets(text, size)?;
+            return Ok(Puzzle { size, scramble: None, state });
+        }
+        if options.scramble.is_empty() {
+            return Err(Failure::input(self.voice.word("scramble-missing")));
+        }
+        let text = options.scramble.join(" ");
+        let state = State::solved(size).after(&self.turns(&text, size)?);
+        Ok(Puzzle { size, scramble: Some(text.trim().to_owned()), state })
+    }
+
+    /// The state that looks as typed: face letters or initials of the solver's colours, whichever fit.
+    pub fn state_of_facelets(&self, text: &str, size: Size) -> Result<State, Failure> {
+        let by_colour = self.conventions.colour_letters();
+        let upper = text.to_uppercase();
+        let read = match (upper.parse::<Facelets>(), by_colour) {
+            // No face letters throughout: then it is the colours' initials, where these differ.
+            (Err(FaceletError::UnknownColour { .. }), Some(letters)) => Facelets::parse(&upper, letters),
+            (read, _) => read,
+        };
+        let facelets = read.map_err(|error| Failure::input(self.voice.facelet_error(&error)))?;
+        if facelets.size() != size {
+            return Err(Failure::input(self.voice.say(
+                "facelets-other-size",
+                &[("found", facelets.size().to_string().into()), ("size", size.to_string().into())],
+            )));
+        }
+        facelets
+            .state()
+            .map_err(|error| Failure::input(self.voice.unreachable(&error, &self.conventions).join(" ")))
+    }
+
+    /// The kind of piece with a name.
+    pub fn kind(&self, name: &str, size: Size) -> Result<Orbit, Failure> {
+        let orbit = kind_named(name).ok_or_else(|| {
+            let mut said = self.voice.say("no-such-kind", &[("text", name.into())]);
+            if let Some(meant) = nearest(name, &["corner", "edge"]) {
+                said.push(' ');
+                said += &self.voice.say("did-you-mean", &[("word", meant.into())]);
+            }
+            Failure::input(said)
+        })?;
+        if Orbit::of(size).contains(&orbit) {
+            return Ok(orbit);
+        }
+        Err(Failure::input(self.voice.say(
+            "kind-not-there",
+            &[("size", size.to_string().into()), ("kinds", self.voice.kinds(orbit).into())],
+        )))
+    }
+
+    /// A sticker by name or by letter.
+    pub fn sticker(&self, text: &str, orbit: Orbit, letters: &Letters) -> Result<Sticker, Failure> {
+        let mut signs = text.chars();
+        let by_letter = match (signs.next(), signs.next()) {
+            (Some(letter), None) => letters.sticker(letter),
+            _ => None,
+        };
+        by_letter.or_else(|| orbit.sticker(text)).or_else(|| orbit.sticker(&text.to_uppercase())).ok_or_else(
+            || {
+                let kind = self.voice.kind(orbit);
+                Failure::input(
+                    self.voice.say("no-such-target", &[("text", text.into()), ("kind", kind.into())]),
+                )
+            },
+        )
+    }
+}
+
+/// Whether the terminal takes colours: output is a terminal and `NO_COLOR` is not set.
+pub fn in_colour() -> bool {
+    std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty())
+}

@@ -1,0 +1,45 @@
+//! The command line of Hoodwink: scrambles to memos to verified solutions, for people who solve twisty puzzles
+//! blindfolded.
+//!
+//! Exit codes: 0 done, 1 some input of many failed, 2 bad usage or bad input; then nothing is written.
+
+mod apply;
+mod arguments;
+mod batch;
+mod conventions;
+mod failure;
+mod input;
+mod manual;
+mod pictures;
+mod setups;
+mod show;
+mod trace;
+mod wire;
+
+use arguments::{Arguments, Command};
+use clap::Parser;
+use failure::Failure;
+use input::Session;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let arguments = Arguments::parse();
+    let outcome = Session::open(&arguments.shared).and_then(|session| match &arguments.command {
+        Command::Trace(options) => trace::run(&session, options),
+        Command::Setups(options) => setups::run(&session, options),
+        Command::Apply(options) => apply::run(&session, options),
+        Command::Show(options) => show::run(&session, options),
+        Command::Conventions(options) => conventions::run(&session, options),
+        Command::Completions { shell } => manual::completions(*shell),
+        Command::Man { command } => manual::page(command.as_deref()),
+    });
+    match outcome {
+        Ok(code) => code,
+        // Who reads only the first lines of the output has read enough.
+        Err(Failure::OutputClosed) => ExitCode::SUCCESS,
+        Err(failure) => {
+            eprintln!("hoodwink: {failure}");
+            ExitCode::from(2)
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! `hoodwink show`: a picture file.
+
+use crate::arguments::{HiddenFaces, Hold, ShowOptions, View};
+use crate::failure::Failure;
+use crate::input::{Puzzle, Session};
+use crate::{pictures, trace, wire};
+use blind::hold;
+use cube::{Orbit, Rotation, State};
+use draw::{Chain, Hidden, Labels, Mark, Place, Strip, Svg};
+use std::fs;
+use std::io::{self, Write};
+use std::path::Path;
+use std::process::ExitCode;
+
+/// Runs the command.
+pub fn run(session: &Session, options: &ShowOptions) -> Result<ExitCode, Failure> {
+    let puzzle = session.puzzle(&options.state)?;
+    let svg = picture(session, options, &puzzle)?;
+    let mut out = io::stdout().lock();
+    if options.json {
+        let object =
+            wire::Picture { version: wire::VERSION, puzzle: puzzle.size.layers(), svg: svg.to_file() };
+        serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
+        writeln!(out)?;
+        return Ok(ExitCode::SUCCESS);
+    }
+    match &options.out {
+        None => out.write_all(svg.to_file().as_bytes())?,
+        Some(path) => {
+            let bytes = bytes(session, options, path, &svg)?;
+            fs::write(path, bytes).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        }
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// What is written to a file with this ending.
+fn bytes(session: &Session, options: &ShowOptions, path: &Path, svg: &Svg) -> Result<Vec<u8>, Failure> {
+    let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default().to_ascii_lowercase();
+    match ending.as_str() {
+        "svg" => Ok(svg.to_file().into_bytes()),
+        "png" => svg.png(options.width, &[]).map_err(|error| Failure::input(error.to_string())),
+        _ => Err(Failure::input(
+            session.voice.say("picture-ending", &[("file", path.display().to_string().into())]),
+        )),
+    }
+}
+
+fn picture(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<Svg, Failure> {
+    match options.view {
+        View::Faces | View::Net => cube(session, options, puzzle),
+        View::Thread | View::Strip => {
+            let method = trace::method(session, puzzle.size)?;
+            let traced = trace::trace(session, &method, &puzzle.state, Hold::Conventions)?;
+            if options.view == View::Thread {
+                return Ok(pictures::thread(session, &traced.memo).svg());
+            }
+            let held = puzzle.state.after(traced.held.rotation.turns());
+            let looks = pictures::puzzle(session, &held, &session.voice.word("picture-puzzle"));
+            let mut frames = Vec::new();
+            let title = session.voice.word("picture-strip");
+            for trace in traced.memo.parts() {
+                frames.extend(Strip::of(trace, &session.conventions, &looks, "").frames);
+            }
+            Ok(Strip::new(frames, title).svg())
+        }
+    }
+}
+
+fn cube(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<Svg, Failure> {
+    let state: State = match &options.held {
+        None => puzzle.state.after(hold(&puzzle.state, &session.conventions).rotation.turns()),
+        Some(text) => {
+            let turns = session.turns(text, puzzle.size)?;
+            if let Some(turn) = turns.iter().find(|turn| !turn.is_rotation()) {
+                let said = session.voice.say("held-no-rotation", &[("turn", turn.to_string().into())]);
+                return Err(Failure::input(said));
+            }
+            puzzle.state.after(&turns)
+        }
+    };
+    let said = match &puzzle.scramble {
+        Some(scramble) => session.voice.say("picture-after", &[("moves", scramble.as_str().into())]),
+        None => session.voice.word("picture-puzzle"),
+    };
+    let mut picture = pictures::puzzle(session, &state, &said);
+    if options.no_letters {
+        picture = picture.labels(Labels::none());
+    }
+    let place = |text: &String| {
+        Orbit::of(puzzle.size)
+            .iter()
+            .find_map(|&orbit| orbit.sticker(text).map(|sticker| Place::new(orbit, sticker)))
+            .ok_or_else(|| {
+                Failure::input(session.voice.say("no-such-sticker", &[("text", text.as_str().into())]))
+            })
+    };
+    for name in &options.mark {
+        picture = picture.mark(place(name)?, Mark::Look);
+    }
+    let chain = options.chain.iter().map(place).collect::<Result<Vec<_>, _>>()?;
+    if !chain.is_empty() {
+        picture = picture.chain(Chain::new(chain));
+    }
+    if options.view == View::Net {
+        return Ok(picture.net());
+    }
+    let hidden = match options.hidden {
+        HiddenFaces::No => Hidden::Omitted,
+        HiddenFaces::Mirrors => Hidden::Mirrored,
+        HiddenFaces::Open => Hidden::SwungOpen,
+    };
+    Ok(picture.solid(&draw::View::held(Rotation::NONE).with_hidden(hidden)))
+}

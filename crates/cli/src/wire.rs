@@ -1,0 +1,241 @@
+//! The JSON that goes out, apart from the engine's own types so that each can change without the other.
+//!
+//! Version 1 of each object. Moves are texts in the notation of the competition standard with M, E, S; stickers are
+//! names; letters are those of the conventions.
+
+use serde::Serialize;
+
+/// The version of all objects here.
+pub const VERSION: u32 = 1;
+
+/// What `trace --json` prints.
+#[derive(Debug, Serialize)]
+pub struct Trace {
+    /// 1.
+    pub version: u32,
+    /// 2 to 7.
+    pub puzzle: u8,
+    /// As it was given; absent if stickers were given.
+    pub scramble: Option<String>,
+    /// How the puzzle is picked up.
+    pub holding: Holding,
+    /// A memo for each kind, in the order in which they are memorised.
+    pub parts: Vec<Part>,
+    /// Whether the number of letters of each kind is odd.
+    pub parity: bool,
+    /// What carries the memo out; it was applied and solves.
+    pub solution: Solution,
+}
+
+/// How the puzzle is picked up.
+#[derive(Debug, Serialize)]
+pub struct Holding {
+    /// Rotations after the scramble, empty if none.
+    pub rotation: String,
+    /// The colour that is up when the puzzle is solved.
+    pub up: String,
+    /// The colour that is in front when the puzzle is solved.
+    pub front: String,
+    /// Pieces that are already solved in this hold.
+    pub solved: Vec<String>,
+    /// In words.
+    pub sentence: String,
+}
+
+/// The memo of one kind.
+#[derive(Debug, Serialize)]
+pub struct Part {
+    /// `corner` or `edge`.
+    pub kind: String,
+    /// The buffer's sticker.
+    pub buffer: String,
+    /// `solved`, `turned` or `away`.
+    pub buffer_is: &'static str,
+    /// Stickers in order.
+    pub targets: Vec<String>,
+    /// The letters in one string.
+    pub letters: String,
+    /// Whether their number is odd.
+    pub parity: bool,
+    /// The cycles in order.
+    pub cycles: Vec<Cycle>,
+    /// Pieces in their place but turned, the buffer's not counted.
+    pub turned: Vec<String>,
+    /// Pieces solved, the buffer's not counted.
+    pub solved: Vec<String>,
+    /// A reason for each letter.
+    pub steps: Vec<Step>,
+    /// What is found after the last letter.
+    pub finish: String,
+}
+
+/// A cycle.
+#[derive(Debug, Serialize)]
+pub struct Cycle {
+    /// Its letters.
+    pub letters: String,
+    /// How many pieces it moves.
+    pub pieces: usize,
+    /// Whether it holds the buffer.
+    pub holds_buffer: bool,
+    /// Whether it closes at another sticker of the piece than it began at.
+    pub turned: bool,
+}
+
+/// A letter and its reason.
+#[derive(Debug, Serialize)]
+pub struct Step {
+    /// The letter.
+    pub letter: String,
+    /// Its sticker.
+    pub target: String,
+    /// The place that was looked at.
+    pub place: String,
+    /// `follow`, `break` or `close`.
+    pub role: &'static str,
+    /// Why, in words.
+    pub reason: String,
+}
+
+/// The solution.
+#[derive(Debug, Serialize)]
+pub struct Solution {
+    /// All moves, merged and cancelled.
+    pub moves: String,
+    /// How long `moves` is.
+    pub length: Length,
+    /// Step by step in the order of the execution.
+    pub steps: Vec<Action>,
+}
+
+/// How long a sequence is.
+#[derive(Debug, Serialize)]
+pub struct Length {
+    /// Half-turn metric.
+    pub half: usize,
+    /// Quarter-turn metric.
+    pub quarter: usize,
+    /// Slice-turn metric.
+    pub slice: usize,
+}
+
+/// One step of the execution.
+#[derive(Debug, Serialize)]
+#[serde(tag = "step", rename_all = "lowercase")]
+pub enum Action {
+    /// A letter carried out.
+    Letter {
+        /// `corner` or `edge`.
+        kind: String,
+        /// The letter.
+        letter: String,
+        /// Its sticker.
+        target: String,
+        /// Set-up moves.
+        setup: String,
+        /// The algorithm.
+        swap: String,
+        /// The set-up undone.
+        undo: String,
+    },
+    /// The parity algorithm.
+    Parity {
+        /// Its moves.
+        moves: String,
+    },
+}
+
+/// What stands in the place of a result where a line of a batch could not be read.
+#[derive(Debug, Serialize)]
+pub struct LineError {
+    /// 1.
+    pub version: u32,
+    /// What is wrong.
+    pub error: String,
+    /// Which line, from 1.
+    pub line: usize,
+}
+
+/// What `apply --json` prints.
+#[derive(Debug, Serialize)]
+pub struct Applied {
+    /// 1.
+    pub version: u32,
+    /// 2 to 7.
+    pub puzzle: u8,
+    /// As it was given; absent if stickers were given.
+    pub scramble: Option<String>,
+    /// Stickers in the order U R F D L B, row by row, by the letters of the faces.
+    pub facelets: String,
+    /// Whether every face shows one colour.
+    pub solved: bool,
+    /// What is unsolved, by kind.
+    pub unsolved: Vec<UnsolvedKind>,
+}
+
+/// Unsolved pieces of a kind.
+#[derive(Debug, Serialize)]
+pub struct UnsolvedKind {
+    /// The kind.
+    pub kind: String,
+    /// Places whose piece belongs elsewhere.
+    pub away: Vec<String>,
+    /// Pieces in their place but turned.
+    pub turned: Vec<String>,
+}
+
+/// What `setups --json` prints.
+#[derive(Debug, Serialize)]
+pub struct Setups {
+    /// 1.
+    pub version: u32,
+    /// 2 or 3.
+    pub puzzle: u8,
+    /// `corner` or `edge`.
+    pub kind: String,
+    /// The buffer's sticker.
+    pub buffer: String,
+    /// The sticker that it is exchanged with.
+    pub exchanged_with: String,
+    /// The algorithm.
+    pub algorithm: String,
+    /// What no set-up may disturb.
+    pub left_alone: Vec<String>,
+    /// The set-ups of each target.
+    pub targets: Vec<SetupsOf>,
+}
+
+/// The set-ups of a target.
+#[derive(Debug, Serialize)]
+pub struct SetupsOf {
+    /// The letter.
+    pub letter: String,
+    /// The sticker.
+    pub sticker: String,
+    /// All shortest ones, the easiest first.
+    pub setups: Vec<String>,
+}
+
+/// What `show --json` prints.
+#[derive(Debug, Serialize)]
+pub struct Picture {
+    /// 1.
+    pub version: u32,
+    /// 2 to 7.
+    pub puzzle: u8,
+    /// The picture.
+    pub svg: String,
+}
+
+/// What `conventions show --json` and `conventions check --json` print.
+#[derive(Debug, Serialize)]
+pub struct Conventions {
+    /// 1.
+    pub version: u32,
+    /// Whether the file is in order.
+    pub right: bool,
+    /// What is wrong with it.
+    pub error: Option<String>,
+    /// The whole conventions as a file.
+    pub toml: Option<String>,
+}

@@ -1,0 +1,145 @@
+//! The craft's own things as pictures: conventions as colours and letters, a memo as a thread, a trace as a strip.
+
+use crate::colour::Rgb;
+use crate::palette::{Palette, Shade};
+use crate::picture::Picture;
+use crate::place::{Chain, Labels, Mark, Place};
+use crate::solid::View;
+use crate::strip::{Frame, Strip};
+use crate::thread::{Bead, Strand, Thread};
+use blind::{Conventions, Memo, Role, Trace};
+use cube::{Face, Orbit, Size, State, Sticker};
+
+impl Palette {
+    /// The colours of the conventions, in the hold in which scrambles are made. A colour without a shade of its own
+    /// gets the project's shade of that name; `names` gives what each colour is called to the reader.
+    ///
+    /// ```
+    /// use blind::Conventions;
+    /// use draw::Palette;
+    /// let palette = Palette::of(&Conventions::default(), |colour| colour.name.clone());
+    /// assert_eq!(palette, Palette::default());
+    /// ```
+    pub fn of(conventions: &Conventions, names: impl Fn(&blind::Colour) -> String) -> Self {
+        let usual = Self::default();
+        let letters = conventions.colour_letters();
+        Self::new(Face::ALL.map(|face| {
+            let colour = conventions.colour(face);
+            let known = Face::ALL.into_iter().find(|&other| usual[other].name == colour.name);
+            let shade = match (colour.shade, known) {
+                (Some([red, green, blue]), _) => Rgb::new(red, green, blue),
+                (None, Some(other)) => usual[other].colour,
+                (None, None) => usual[face].colour,
+            };
+            let letter = letters.map_or(face.letter(), |letters| letters[face.index()]);
+            Shade::new(shade, names(colour), letter)
+        }))
+    }
+}
+
+impl Labels {
+    /// The letters of the conventions, on the kinds that a size has and that memos are made for.
+    pub fn of(conventions: &Conventions, size: Size) -> Self {
+        Orbit::of(size).iter().filter(|orbit| blind::KINDS.contains(orbit)).fold(
+            Self::none(),
+            |labels, &orbit| {
+                let letters = &conventions.kind(orbit).letters;
+                let mut texts: [String; 24] = std::array::from_fn(|_| String::new());
+                for sticker in Sticker::all() {
+                    texts[sticker.index()] = letters.of(sticker).to_string();
+                }
+                labels.with(orbit, texts)
+            },
+        )
+    }
+}
+
+impl Strand {
+    /// The memo of one kind as a thread: a bead a letter, a knot at each break, a loop for a piece turned in its
+    /// place, a loose end where the number of letters is odd. `bead` makes the bead of a letter by its number.
+    pub fn of(trace: &Trace, name: impl Into<String>, mut bead: impl FnMut(usize, Sticker) -> Bead) -> Self {
+        let mut strand = Self::new(name, trace.orbit().name(trace.buffer()));
+        let steps = trace.steps();
+        let mut letter = 0;
+        while let Some(step) = steps.get(letter) {
+            let turned = steps.get(letter + 1).is_some_and(|next| next.role == Role::Close);
+            if step.role == Role::Break && turned {
+                let first = bead(letter, step.target);
+                let second = bead(letter + 1, steps[letter + 1].target);
+                strand = strand.turned(first, second);
+                letter += 2;
+                continue;
+            }
+            if step.role == Role::Break {
+                strand = strand.knot();
+            }
+            strand = strand.bead(bead(letter, step.target));
+            letter += 1;
+        }
+        strand.with_loose_end(trace.is_odd())
+    }
+}
+
+impl Thread {
+    /// A whole memo as a thread a kind. `name` says what a kind is called.
+    pub fn of(
+        memo: &Memo,
+        conventions: &Conventions,
+        name: impl Fn(Orbit) -> String,
+        title: impl Into<String>,
+    ) -> Self {
+        let strands = memo
+            .parts()
+            .iter()
+            .map(|trace| {
+                let letters = &conventions.kind(trace.orbit()).letters;
+                Strand::of(trace, name(trace.orbit()), |_, target| Bead::new(letters.of(target).to_string()))
+            })
+            .collect();
+        let mut thread = Self::new(strands, title);
+        thread.paired = conventions.pairs;
+        thread
+    }
+}
+
+/// A puzzle as it is held to be solved: what it looks like, in the colours and letters of the conventions.
+///
+/// `looks` is the state as it stands in space (not renamed), so that its colours are those of the scramble's hold.
+pub fn puzzle(
+    looks: &State,
+    conventions: &Conventions,
+    palette: Palette,
+    title: impl Into<String>,
+) -> Picture {
+    Picture::new(looks.facelets(), title).palette(palette).labels(Labels::of(conventions, looks.size()))
+}
+
+impl Strip {
+    /// A trace as pictures, one a letter: the sticker looked at and its way home. `picture` is the puzzle as it is
+    /// held. A place that cannot be seen from the front is shown from behind.
+    pub fn of(trace: &Trace, conventions: &Conventions, picture: &Picture, title: impl Into<String>) -> Self {
+        let orbit = trace.orbit();
+        let letters = &conventions.kind(orbit).letters;
+        let frames = trace
+            .steps()
+            .iter()
+            .map(|step| {
+                let (place, target) = (Place::new(orbit, step.place), Place::new(orbit, step.target));
+                let (marked, note) = if step.role == Role::Break {
+                    (picture.clone().mark(target, Mark::Target), target.name().to_owned())
+                } else {
+                    let chain = Chain::new([place, target]);
+                    let marked =
+                        picture.clone().mark(place, Mark::Look).mark(target, Mark::Target).chain(chain);
+                    (marked, format!("{} → {}", place.name(), target.name()))
+                };
+                Frame {
+                    picture: marked.solid(&View::default().with_hidden(crate::Hidden::SwungOpen)),
+                    letter: letters.of(step.target).to_string(),
+                    note,
+                }
+            })
+            .collect();
+        Self::new(frames, title)
+    }
+}

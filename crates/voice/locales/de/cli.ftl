@@ -1,0 +1,64 @@
+# Was die Befehlszeile um die Ergebnisse herum sagt.
+
+label-scramble = Scramble
+label-stickers = Sticker
+memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
+    [one] 1 Buchstabe
+   *[other] { $letters } Buchstaben
+})
+reasons-heading = Warum, für die { $kinds }:
+solution-heading = Ausgeführt (Setup, Tausch, Setup zurück):
+step-swap = { $kind }-Tausch
+step-parity = Parität
+solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
+
+hold-solved = Dann { $count ->
+    [one] ist { $pieces } schon gelöst.
+   *[other] sind { $pieces } schon gelöst.
+}
+hold-none-solved = Noch ist kein Stein gelöst.
+hold-shorter = Anders gehalten hat das Memo nur { $letters ->
+    [one] 1 Buchstaben
+   *[other] { $letters } Buchstaben
+}: frage mit --hold best.
+hold-best-odd = --hold best ist für Puzzles ohne feste Center; beim { $size } legen die Center und deine Konventionen die Haltung fest.
+
+no-such-puzzle = „{ $text }“ ist hier kein Puzzle; wähle 2, 3, 4, 5, 6 oder 7, wie --puzzle 3.
+scramble-missing = Es fehlt der Scramble. Schreibe ihn in Anführungszeichen hinter den Befehl, wie "R U' F2", oder gib die Sticker mit --facelets.
+facelets-other-size = Das sind die Sticker eines { $found }, das Puzzle ist aber ein { $size }; gib --puzzle an.
+no-such-kind = „{ $text }“ ist hier keine Art von Stein; wähle corner oder edge.
+kind-not-there = Ein { $size } hat keine { $kinds }.
+no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser Art ({ $kind }), wie UFR oder UF.
+no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
+no-swap = Die Methode hat keinen Tausch für diese Art.
+not-text = Diese Zeile ist kein Text (UTF-8).
+file-too-long = Die Datei ist länger als { $most } Bytes.
+held-no-rotation = { $turn } ist keine Drehung des Ganzen; --held nimmt nur x, y und z.
+
+setups-heading = { $algorithm }
+    tauscht { $buffer } und { $target }. Ein Setup bringt den Sticker eines Ziels nach { $target } und lässt { $left } in Ruhe.
+setup-none = keins
+setup-not-found = mit diesen Zügen nicht möglich
+setups-also = auch { $others }
+
+apply-solved = Jede Fläche zeigt eine Farbe: gelöst.
+apply-kind-solved = Alle { $kinds } sind gelöst.
+apply-kind = { $kinds }: { $what }.
+apply-away = { $count } an anderen Plätzen, bei { $pieces }
+apply-turned = { $count } am Platz, aber verdreht, { $pieces }
+
+picture-puzzle = Das Puzzle
+picture-after = Das Puzzle nach { $moves }
+picture-thread = Das Memo als Faden
+picture-strip = Die Verfolgung, Buchstabe für Buchstabe
+picture-ending = { $file }: eine Bilddatei endet auf .svg oder .png.
+
+conventions-right = { $file } ist in Ordnung.
+conventions-holding = Gehalten zum Lösen: { $up } oben, { $front } vorn.
+conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algorithm }
+    Neue Zyklen beginnen { $breaks }.
+breaks-first = beim ersten ungelösten Buchstaben
+breaks-fewest = wo die Buchstaben die wenigsten Setup-Züge brauchen
+breaks-preference = beim ersten ungelösten von { $list }
+conventions-parity = Parität: { $algorithm }
+conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.

@@ -1,0 +1,64 @@
+# What the command line says around the results.
+
+label-scramble = Scramble
+label-stickers = Stickers
+memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
+    [one] 1 letter
+   *[other] { $letters } letters
+})
+reasons-heading = Why, for the { $kinds }:
+solution-heading = Carried out (set-up, swap, set-up undone):
+step-swap = { $kind } swap
+step-parity = parity
+solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
+
+hold-solved = Then { $count ->
+    [one] { $pieces } is already solved.
+   *[other] { $pieces } are already solved.
+}
+hold-none-solved = No piece is solved yet.
+hold-shorter = Held another way the memo has only { $letters ->
+    [one] 1 letter
+   *[other] { $letters } letters
+}: ask with --hold best.
+hold-best-odd = --hold best is for puzzles without fixed centres; on a { $size } the centres and your conventions fix the holding.
+
+no-such-puzzle = “{ $text }” is no puzzle here; choose 2, 3, 4, 5, 6 or 7, as --puzzle 3.
+scramble-missing = There is no scramble. Write it behind the command in quotation marks, as "R U' F2", or give the stickers with --facelets.
+facelets-other-size = These are the stickers of a { $found }, but the puzzle is a { $size }; say --puzzle.
+no-such-kind = “{ $text }” is no kind of piece here; choose corner or edge.
+kind-not-there = A { $size } has no { $kinds }.
+no-such-target = “{ $text }” is neither a letter nor a { $kind } sticker, as UFR or UF.
+no-such-sticker = “{ $text }” is no sticker of this puzzle.
+no-swap = The method has no swap for this kind.
+not-text = This line is no text (UTF-8).
+file-too-long = The file is longer than { $most } bytes.
+held-no-rotation = { $turn } is no rotation; --held takes x, y and z only.
+
+setups-heading = { $algorithm }
+    exchanges { $buffer } and { $target }. A set-up brings a target's sticker to { $target } and leaves alone { $left }.
+setup-none = none
+setup-not-found = not possible with these turns
+setups-also = also { $others }
+
+apply-solved = Every face shows one colour: solved.
+apply-kind-solved = All { $kinds } are solved.
+apply-kind = { $kinds }: { $what }.
+apply-away = { $count } in other places, at { $pieces }
+apply-turned = { $count } in place but turned, { $pieces }
+
+picture-puzzle = The puzzle
+picture-after = The puzzle after { $moves }
+picture-thread = The memo as a thread
+picture-strip = The trace, letter by letter
+picture-ending = { $file }: a picture file ends in .svg or .png.
+
+conventions-right = { $file } is in order.
+conventions-holding = Held to solve: { $up } up, { $front } front.
+conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algorithm }
+    New cycles begin { $breaks }.
+breaks-first = at the first unsolved letter
+breaks-fewest = where the letters take the fewest set-up moves
+breaks-preference = at the first unsolved of { $list }
+conventions-parity = Parity: { $algorithm }
+conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.
