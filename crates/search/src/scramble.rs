@@ -6,7 +6,7 @@
 
 use crate::random::below;
 use crate::{solve2, solve3};
-use cube::{Amount, Axis, Block, Face, Orbit, Rotation, Size, State, Turn};
+use cube::{Amount, Axis, Block, Face, Rotation, Size, State, Turn};
 use rand::Rng;
 use thiserror::Error;
 
@@ -168,23 +168,34 @@ fn draw_state(size: Size, generator: &mut impl Rng) -> Result<State, ScrambleErr
 
 /// Whether a state is solved, or one turn from it, in any hold.
 fn within_one_turn(state: &State) -> bool {
-    // With the centres at home, one turn moves 12 corner stickers: that tells quickly that most states are not.
-    let corners = state.orbit(Orbit::Corner).table();
-    let moved = corners.iter().enumerate().filter(|&(place, &sticker)| place != sticker as usize).count();
-    if state.size().is_odd() && state.core() == Rotation::NONE && moved > 12 {
-        return false;
+    let size = state.size();
+    let near: Vec<State> = std::iter::once(State::solved(size))
+        .chain(near_turns(size).map(|turn| State::solved(size).after(&[turn])))
+        .collect();
+    let is_near = |named: State| near.iter().any(|near| named.looks_like(near));
+    if size.is_odd() {
+        // The centres say how it is held.
+        is_near(state.named_in(state.core()))
+    } else {
+        Rotation::all().any(|rotation| is_near(state.named_in(rotation)))
     }
-    state.solved_hold().is_some()
-        || Turn::all(state.size())
-            .filter(|turn| matches!(turn.block, Block::Outer { .. }))
-            .any(|turn| state.after(&[turn]).solved_hold().is_some())
+}
+
+/// The turns of outer layers, no two of which differ by a rotation only: of two such, the one of fewer layers.
+fn near_turns(size: Size) -> impl Iterator<Item = Turn> {
+    Turn::all(size).filter(move |turn| match turn.block {
+        Block::Outer { face, depth } => {
+            2 * depth < size.layers() || (2 * depth == size.layers() && face.is_positive())
+        }
+        _ => false,
+    })
 }
 
 /// The turns that end a scramble so that the cube is held in a given way after it.
 ///
 /// On odd sizes they are none or one of six turns of (N + 1) / 2 layers that bring each face up in turn, and none or one of
 /// three about the vertical axis: 6 · 4 = 24, one for each hold. On even sizes they are rotations. `mirrored` takes
-/// the layers of the first turn from the other side, to the same end.
+/// the layers from the other side, which leaves the cube in the same hold.
 fn holding_turns(size: Size, hold: Rotation, mirrored: bool) -> Vec<Turn> {
     if !size.is_odd() {
         return hold.turns().to_vec();
@@ -202,8 +213,7 @@ fn holding_turns(size: Size, hold: Rotation, mirrored: bool) -> Vec<Turn> {
         Some(wide(Face::F, Amount::Clockwise)),
         Some(wide(Face::F, Amount::Counter)),
     ];
-    let spins = std::iter::once(None)
-        .chain(Amount::ALL.map(|amount| Some(Turn::new(Block::Outer { face: Face::U, depth }, amount))));
+    let spins = std::iter::once(None).chain(Amount::ALL.map(|amount| Some(wide(Face::U, amount))));
     spins
         .flat_map(|spin| tilts.map(|tilt| tilt.into_iter().chain(spin).collect::<Vec<Turn>>()))
         .find(|turns| State::solved(size).after(turns).core() == hold)
@@ -212,7 +222,7 @@ fn holding_turns(size: Size, hold: Rotation, mirrored: bool) -> Vec<Turn> {
 
 /// A sequence that leads from the solved cube in the first hold to a state of the 2x2 or 3x3, however it is held.
 ///
-/// Turns that follow one another neither cancel nor merge, save on the 3x3 in the very rare case that none of 48 attempts avoids it.
+/// Turns that follow one another neither cancel nor merge, save on the 3x3 in the very rare case that none of 14 attempts avoids it.
 ///
 /// # Errors
 /// [`ScrambleError::NoSolver`] for larger sizes; the others only by a fault of the program.
@@ -238,19 +248,18 @@ pub fn leading_to(state: &State) -> Result<Vec<Turn>, ScrambleError> {
 }
 
 /// A sequence to a state of the 3x3. The last face turn may merge with the wide turn after it; then the wide turn is
-/// taken from the other side, or the cube solved as someone sees it who holds it another way, which gives another solution.
+/// taken from the other side, and if that does not help, a turn about another axis is put between the two.
 fn lead_to_three(state: &State) -> Result<Vec<Turn>, ScrambleError> {
+    let endings = [false, true].map(|mirrored| holding_turns(Size::THREE, state.core(), mirrored));
+    let between = endings[0].first().map(|wide| wide.block.axis());
+    let parted = Turn::faces()
+        .filter(|turn| between.is_some_and(|axis| axis != turn.block.axis()))
+        .map(|turn| [&[turn], endings[0].as_slice()].concat());
     let mut turns = Vec::new();
-    for seen in Rotation::all() {
-        for mirrored in [false, true] {
-            let ending = holding_turns(Size::THREE, state.core(), mirrored);
-            turns = lead_by(state, &ending, |before| {
-                let before = before.then(&State::held(Size::THREE, seen)).named_in(seen);
-                Ok(cube::rotated(&solve3::solve(&before, solve3::Limit::TIGHT)?, seen.inverse()))
-            })?;
-            if !merges(&turns, Size::THREE) {
-                return Ok(turns);
-            }
+    for ending in endings.clone().into_iter().chain(parted) {
+        turns = lead_by(state, &ending, |before| Ok(solve3::solve(before, solve3::Limit::TIGHT)?))?;
+        if !merges(&turns, Size::THREE) {
+            break;
         }
     }
     Ok(turns)
@@ -294,15 +303,7 @@ pub fn merges(turns: &[Turn], size: Size) -> bool {
 /// Random turns, each drawn evenly among those that merge with none before, and the turns that end in the hold.
 fn draw_turns(size: Size, hold: Rotation, generator: &mut impl Rng) -> Vec<Turn> {
     let ending = holding_turns(size, hold, false);
-    let choices: Vec<Turn> = Turn::all(size)
-        .filter(|turn| match turn.block {
-            // Each cut once: of two turns that differ by a rotation, the one of fewer layers.
-            Block::Outer { face, depth } => {
-                2 * depth < size.layers() || (2 * depth == size.layers() && face.is_positive())
-            }
-            _ => false,
-        })
-        .collect();
+    let choices: Vec<Turn> = near_turns(size).collect();
     loop {
         let mut turns: Vec<Turn> = Vec::with_capacity(random_turns(size) + 2);
         while turns.len() < random_turns(size) {
