@@ -11,13 +11,13 @@ use thiserror::Error;
 /// Which stickers shall go where: everything else may end up anywhere.
 ///
 /// ```
-/// use cube::{Algorithm, Orbit, Size, State, Turn, display_turns};
+/// use cube::{Orbit, Size, Turn};
 /// use search::bidirectional::{Goal, Limits, shortest};
 /// use std::ops::ControlFlow;
 ///
-/// let ufr = Orbit::Corner.sticker("UFR").unwrap();
-/// let dfr = Orbit::Corner.sticker("RDF").unwrap();
-/// let goal = Goal::new(Size::THREE).sticker(Orbit::Corner, dfr, ufr).unwrap();
+/// let down = Orbit::Corner.sticker("DFR").unwrap();
+/// let up = Orbit::Corner.sticker("UFR").unwrap();
+/// let goal = Goal::new(Size::THREE).sticker(Orbit::Corner, down, up).unwrap();
 /// let turns: Vec<Turn> = Turn::faces().collect();
 /// let found = shortest(&goal, &turns, Limits::default(), &mut |_| ControlFlow::Continue(())).unwrap();
 /// assert_eq!(found.turns.len(), 2);

@@ -384,7 +384,7 @@ pub fn histogram() -> [u32; MOST_TURNS as usize + 1] {
 ///
 /// ```
 /// use cube::{Algorithm, Size, State};
-/// let turns = Algorithm::parse("R U R' L", Size::TWO).unwrap().flatten();
+/// let turns = Algorithm::parse("R U F R2", Size::TWO).unwrap().flatten();
 /// let state = State::solved(Size::TWO).after(&turns);
 /// let solution = search::solve2::solve(&state).unwrap();
 /// assert!(state.after(&solution).solved_hold().is_some());
