@@ -20,6 +20,7 @@
 //!
 //! Coordinates used by the geometry: x points to R, y to U, z to F.
 
+mod arrangement;
 mod face;
 mod facelets;
 mod fault;
@@ -36,6 +37,7 @@ mod size;
 mod state;
 mod turn;
 
+pub use arrangement::{Arrangement, Corners, Midges};
 pub use face::{Axis, Face};
 pub use facelets::{FaceletError, Facelets};
 pub use fault::{Fault, Physical, Unreachable};

@@ -1,5 +1,22 @@
-//! Shortest paths in move space: set-up moves, state solvers, cycle algorithms.
+//! Shortest paths in move space: set-up moves, state solvers, random states and scrambles.
 //!
-//! It knows cubes only: no letters, memos or files. What it returns has been applied to a state before.
+//! The crate knows cubes and turns, no letters and no people. Whatever it returns was first made on the model:
+//! a sequence that does not do what it claims is an error, never an answer.
+//!
+//! ```
+//! use cube::{Size, State};
+//! use search::scramble::{Event, scramble};
+//!
+//! let mut generator = search::random::seeded(7);
+//! let drawn = scramble(Size::THREE, Event::Sighted, &mut generator).unwrap();
+//! assert_eq!(State::solved(Size::THREE).after(drawn.turns()), *drawn.state());
+//! let solution = search::solve3::solve(drawn.state(), search::solve3::Limit::TIGHT).unwrap();
+//! assert!(drawn.state().after(&solution).is_solved());
+//! ```
 
+pub mod bidirectional;
+pub mod random;
+pub mod scramble;
 pub mod setup;
+pub mod solve2;
+pub mod solve3;
