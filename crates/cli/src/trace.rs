@@ -197,8 +197,8 @@ pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Tra
         scramble: puzzle.scramble.clone(),
         holding: wire::Holding {
             rotation: display_turns(traced.held.rotation.turns()).to_string(),
-            up: voice.colour_held(Face::U, conventions),
-            front: voice.colour_held(Face::F, conventions),
+            up: conventions.colour_held(Face::U).name.clone(),
+            front: conventions.colour_held(Face::F).name.clone(),
             solved: solved.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect(),
             sentence: holding_sentence(session, &traced.held),
         },

@@ -25,7 +25,7 @@ pub fn run() -> Result<()> {
     for name in ["example.svg", "example.png"] {
         let file = out.join(name);
         let path = file.to_str().context("the path of out/ is not UTF-8")?;
-        show(command(program, &["show", "--puzzle", "3", "--output", path, EXAMPLE]))?;
+        show(command(program, &["show", "--puzzle", "3", "--out", path, EXAMPLE]))?;
         println!("picture: {}", file.display());
     }
     Ok(())

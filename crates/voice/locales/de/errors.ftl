@@ -47,15 +47,15 @@ physical-cell = Fläche { $face }, Zeile { $row }, Spalte { $column }
 turn-clockwise = im Uhrzeigersinn
 turn-counter-clockwise = gegen den Uhrzeigersinn
 physical-twisted = Wahrscheinlich hat jemand eine Ecke von Hand verdreht; { $count ->
-    [one] es ist { $pieces }: drehe sie
-   *[other] drehe eine von { $pieces }
-} { $back }, und alles ist gut.
-physical-twisted-any = Wahrscheinlich hat jemand eine Ecke von Hand verdreht; drehe irgendeine Ecke { $back }, und alles ist gut.
+    [one] { $pieces } ist an ihrem Platz, aber verdreht: drehe sie
+   *[other] drehe eine von { $pieces }, die an ihrem Platz, aber verdreht sind,
+} { $back }, und das Puzzle ist lösbar.
+physical-twisted-any = Wahrscheinlich hat jemand eine Ecke von Hand verdreht; drehe irgendeine Ecke { $back }, und das Puzzle ist lösbar.
 physical-flipped = Wahrscheinlich wurde eine Kante herausgenommen und gekippt wieder eingesetzt; { $count ->
-    [one] es ist { $pieces }
-   *[other] es ist eine von { $pieces }
-}.
-physical-flipped-any = Wahrscheinlich wurde eine Kante herausgenommen und gekippt wieder eingesetzt; es kann jede sein.
+    [one] { $pieces } ist an ihrem Platz, aber gekippt: kippe sie
+   *[other] kippe eine von { $pieces }, die an ihrem Platz, aber gekippt sind,
+}, und das Puzzle ist lösbar.
+physical-flipped-any = Wahrscheinlich wurde eine Kante herausgenommen und gekippt wieder eingesetzt; kippe irgendeine, und das Puzzle ist lösbar.
 physical-exchanged = Wahrscheinlich wurden zwei Steine herausgenommen und vertauscht eingesetzt: { $pairs }.
 physical-exchanged-any = Wahrscheinlich wurden zwei Steine herausgenommen und vertauscht eingesetzt; es können zwei beliebige einer Art sein.
 physical-exchanged-turned = Wahrscheinlich wurden zwei { $kinds } herausgenommen und vertauscht eingesetzt, eine davon verdreht: { $pairs }.

@@ -47,15 +47,15 @@ physical-cell = face { $face }, row { $row }, column { $column }
 turn-clockwise = clockwise
 turn-counter-clockwise = counter-clockwise
 physical-twisted = Most likely someone twisted a corner by hand; { $count ->
-    [one] it is { $pieces }: turn it
-   *[other] turn one of { $pieces }
-} { $back } and all is well.
-physical-twisted-any = Most likely someone twisted a corner by hand; turn any corner { $back } and all is well.
+    [one] { $pieces } is in its place but turned: turn it
+   *[other] turn one of { $pieces }, which are in their places but turned,
+} { $back } and the puzzle can be solved.
+physical-twisted-any = Most likely someone twisted a corner by hand; turn any corner { $back } and the puzzle can be solved.
 physical-flipped = Most likely an edge was taken out and put back flipped; { $count ->
-    [one] it is { $pieces }
-   *[other] it is one of { $pieces }
-}.
-physical-flipped-any = Most likely an edge was taken out and put back flipped; it may be any.
+    [one] { $pieces } is in its place but flipped: flip it
+   *[other] flip one of { $pieces }, which are in their places but flipped,
+} and the puzzle can be solved.
+physical-flipped-any = Most likely an edge was taken out and put back flipped; flip any and the puzzle can be solved.
 physical-exchanged = Most likely two pieces were taken out and put back in each other's place: { $pairs }.
 physical-exchanged-any = Most likely two pieces were taken out and put back in each other's place; it may be any two of a kind.
 physical-exchanged-turned = Most likely two { $kinds } were taken out and put back in each other's place, one of them turned: { $pairs }.
