@@ -1,6 +1,12 @@
 //! The first scramble or solution of a process, tables and all: `cold_start 2`, `cold_start 3`, `cold_start table`.
 //!
 //! Prints how long it took inside the process; many starts give the spread.
+#![expect(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "a program, not the engine"
+)]
 
 use cube::Size;
 use search::scramble::{Event, scramble};

@@ -1,6 +1,7 @@
 //! Random 3x3 states of a seed, one line of facelets each, for a peer to solve: `solver_states COUNT [LIMIT]`.
 //!
 //! With a limit each line has the length of our own solution after a tab, so that the time of the whole is ours.
+#![expect(clippy::disallowed_macros, clippy::disallowed_methods, reason = "a program, not the engine")]
 
 use search::random;
 use search::solve3::{Limit, solve};
