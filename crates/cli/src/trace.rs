@@ -83,7 +83,19 @@ fn holding_sentence(session: &Session, held: &Held) -> String {
     } else {
         voice.say("hold-solved", &[("pieces", voice.list(&solved).into()), ("count", solved.len().into())])
     };
-    format!("{} {already}", voice.hold(held.rotation, &session.conventions))
+    let hold = voice.hold(held.rotation, &session.conventions);
+    if held.state.size().is_odd() {
+        return format!("{hold} {already}");
+    }
+    // No centre shows it, so it has to be said which colours belong up and in front.
+    let goal = voice.say(
+        "hold-goal",
+        &[
+            ("up", voice.colour_held(Face::U, &session.conventions).into()),
+            ("front", voice.colour_held(Face::F, &session.conventions).into()),
+        ],
+    );
+    format!("{hold} {goal} {already}")
 }
 
 fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, short: bool) -> String {

@@ -23,4 +23,4 @@ kinds-oblique = Obliques
 list-and = { $first } und { $last }
 
 hold-as-scrambled = Halte ihn wie beim Verdrehen, { $up } oben, { $front } vorn.
-hold-turned = { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }
+hold-turned = { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.

@@ -23,4 +23,4 @@ kinds-oblique = obliques
 list-and = { $first } and { $last }
 
 hold-as-scrambled = Keep it as it was scrambled, { $up } up, { $front } front.
-hold-turned = { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }
+hold-turned = { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }.
