@@ -16,6 +16,7 @@
 
 pub mod bidirectional;
 pub mod cycle;
+pub mod factor;
 pub mod random;
 pub mod scramble;
 pub mod setup;
