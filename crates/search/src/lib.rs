@@ -16,7 +16,9 @@
 
 pub mod bidirectional;
 pub mod cycle;
+pub mod ease;
 pub mod factor;
+mod least_squares;
 pub mod random;
 pub mod scramble;
 pub mod setup;

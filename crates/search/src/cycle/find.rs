@@ -205,7 +205,7 @@ impl Finder {
             let mut at = |length: usize, done: u32| {
                 on(Event::Searching { class: number, classes: classes.len(), length, done })
             };
-            let listed = self.search(&states[class.searched], extra, &mut at)?;
+            let listed = self.search(&effects[class.searched], extra, &mut at)?;
             self.hand_out(class, effects, &listed, on)?;
         }
         Ok(())
@@ -250,32 +250,84 @@ impl Finder {
         Ok(())
     }
 
-    /// All about one effect, length by length.
+    /// All algorithms for one effect, length by length.
+    ///
+    /// # Errors
+    /// [`FindError::OtherSize`].
+    pub fn by_length(&self, effect: &Effect) -> Result<ByLength<'_>, FindError> {
+        if effect.size() != self.set.size() {
+            return Err(FindError::OtherSize { effect: effect.size(), turns: self.set.size() });
+        }
+        let meeting = Meeting { finder: self, before: Before::of(effect.state()), met: Vec::new() };
+        Ok(ByLength { meeting, state: *effect.state(), length: 0 })
+    }
+
     fn search(
         &self,
-        state: &State,
+        effect: &Effect,
         extra: usize,
         on: &mut dyn FnMut(usize, u32) -> ControlFlow<()>,
     ) -> Result<Listed, FindError> {
-        let mut meeting = Meeting { finder: self, before: Before::of(state), met: Vec::new() };
-        let mut shortest = None;
-        let mut sequences = Vec::new();
-        let mut length = 0;
-        loop {
-            let found = meeting.sequences(Pieces::of(state).pack(), length, on)?;
-            if !found.is_empty() && shortest.is_none() {
-                shortest = Some(length);
+        let mut listed = Listed { shortest: None, searched: 0, sequences: Vec::new() };
+        let mut by_length = self.by_length(effect)?;
+        while let Some(AtLength { length, algorithms }) = by_length.next(on)? {
+            listed.searched = length;
+            if !algorithms.is_empty() && listed.shortest.is_none() {
+                listed.shortest = Some(length);
             }
-            sequences.extend(
-                found
-                    .into_iter()
-                    .map(|turns| turns.into_iter().map(|number| self.set.turn(number)).collect()),
-            );
-            if length == self.max_length || shortest.is_some_and(|shortest| length == shortest + extra) {
-                return Ok(Listed { shortest, searched: length, sequences });
+            listed.sequences.extend(algorithms);
+            if listed.shortest.is_some_and(|shortest| length >= shortest.saturating_add(extra)) {
+                break;
             }
-            length += 1;
         }
+        Ok(listed)
+    }
+}
+
+/// All algorithms of one length.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct AtLength {
+    /// The length.
+    pub length: usize,
+    /// The algorithms, in the order of their turns.
+    pub algorithms: Vec<Vec<Turn>>,
+}
+
+/// The algorithms for an effect, length by length; see [`Finder::by_length`].
+pub struct ByLength<'a> {
+    meeting: Meeting<'a>,
+    state: State,
+    length: usize,
+}
+
+impl ByLength<'_> {
+    /// The next length, from 0, with all its algorithms, each applied to check it; `None` after the greatest.
+    ///
+    /// `on` hears of the length that is searched and how much of it is done, in thousandths, and may stop it.
+    ///
+    /// # Errors
+    /// [`FindError::Stopped`], or [`FindError::Unverified`] for a fault of the search.
+    pub fn next(
+        &mut self,
+        on: &mut dyn FnMut(usize, u32) -> ControlFlow<()>,
+    ) -> Result<Option<AtLength>, FindError> {
+        let finder = self.meeting.finder;
+        let length = self.length;
+        if length > finder.max_length {
+            return Ok(None);
+        }
+        let found: Vec<Vec<Turn>> = self
+            .meeting
+            .sequences(Pieces::of(&self.state).pack(), length, on)?
+            .into_iter()
+            .map(|turns| turns.into_iter().map(|number| finder.set.turn(number)).collect())
+            .collect();
+        let solved = State::solved(finder.set.size());
+        if found.iter().any(|turns| solved.after(turns) != self.state) {
+            return Err(FindError::Unverified);
+        }
+        self.length += 1;
+        Ok(Some(AtLength { length, algorithms: found }))
     }
 }
 

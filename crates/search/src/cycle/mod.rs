@@ -31,5 +31,5 @@ mod table;
 mod turns;
 
 pub use effect::{Effect, EffectError, Kind};
-pub use find::{Event, FindError, Finder, Finding, Limits};
+pub use find::{AtLength, ByLength, Event, FindError, Finder, Finding, Limits};
 pub use turns::{TurnSet, TurnSetError};

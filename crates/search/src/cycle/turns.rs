@@ -166,7 +166,7 @@ impl TurnSet {
     }
 
     /// The most that one turn of the set counts.
-    pub(super) fn dearest(&self) -> usize {
+    pub(crate) fn dearest(&self) -> usize {
         self.turns.iter().map(|&turn| self.metric.of(turn)).max().unwrap_or(1)
     }
 
@@ -211,6 +211,12 @@ impl TurnSet {
         turns
             .chunk_by(|&a, &b| self.turn(a).block.axis() == self.turn(b).block.axis())
             .all(|run| self.allowed.contains(run))
+    }
+
+    /// Whether a listed sequence may have one turn right after another.
+    pub(crate) fn may_follow(&self, before: Turn, turn: Turn) -> bool {
+        let number = |turn: Turn| self.turns.iter().position(|&other| other == turn).map(|at| at as u8);
+        number(before).zip(number(turn)).is_some_and(|(before, turn)| self.lists(&[before, turn]))
     }
 
     fn runs_about(&self, axis: Axis) -> Vec<AxisEffect> {
