@@ -120,7 +120,8 @@ impl Model {
             let before = number.checked_sub(1).map(|before| turns[before]);
             let mut next = [f64::INFINITY; STATES];
             let mut led = [None; STATES];
-            task.for_each_step(before, &mut |step| {
+            let reached = |from: u8| least[from as usize].is_finite();
+            task.for_each_step(before, &reached, &mut |step| {
                 let seconds = least[step.from as usize] + self.cost(step);
                 if seconds < next[step.to as usize] {
                     next[step.to as usize] = seconds;
@@ -191,9 +192,14 @@ impl Model {
 }
 
 impl Task {
-    /// Every step that makes the turn, from every state of the hands, taking hold anew first where that is needed.
-    pub fn for_each_step(&self, before: Option<Turn>, on: &mut dyn FnMut(Step)) {
-        for from in 0..STATES as u8 {
+    /// Every step that makes the turn, from every state of the hands that is reached, taking hold anew first where that is needed.
+    pub fn for_each_step(
+        &self,
+        before: Option<Turn>,
+        reached: &dyn Fn(u8) -> bool,
+        on: &mut dyn FnMut(Step),
+    ) {
+        for from in (0..STATES as u8).filter(|&from| reached(from)) {
             let held = thumbs(from);
             let last = from % MOVERS as u8;
             if self.turn.is_rotation() {

@@ -103,7 +103,7 @@ impl<'a> Bound<'a> {
         let mut next = vec![f64::INFINITY; STATES];
         if first {
             let start = self.model.seconds()[Feature::Start.index()];
-            task.for_each_step(None, &mut |step| {
+            task.for_each_step(None, &|_| true, &mut |step| {
                 let reached = &mut next[step.to as usize];
                 *reached = reached.min(start + self.model.cost(step));
             });
@@ -113,7 +113,8 @@ impl<'a> Bound<'a> {
             if !self.set.may_follow(*before, turn) {
                 continue;
             }
-            task.for_each_step(Some(*before), &mut |step| {
+            let led = |from: u8| least[from as usize].is_finite();
+            task.for_each_step(Some(*before), &led, &mut |step| {
                 let reached = &mut next[step.to as usize];
                 *reached = reached.min(least[step.from as usize] + self.model.cost(step));
             });
