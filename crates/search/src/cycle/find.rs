@@ -424,7 +424,8 @@ impl Meeting<'_> {
     ) -> Result<(), FindError> {
         const PART: usize = 1 << 18;
         for (part, chunk) in slots.chunks(PART).enumerate() {
-            if on((part * PART * 1000 / slots.len()) as u32).is_break() {
+            let done = (part * PART) as u64 * 1000 / slots.len() as u64;
+            if on(done as u32).is_break() {
                 return Err(FindError::Stopped);
             }
             hits.extend(sweep_part(chunk, look));
