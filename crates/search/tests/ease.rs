@@ -3,9 +3,9 @@
 use cube::{Algorithm, Metric, Size, State, Turn};
 use rand::RngExt;
 use rand_chacha::ChaCha20Rng;
-use rand_chacha::rand_core::SeedableRng;
 use search::cycle::{Effect, Finder, Limits, TurnSet};
 use search::ease::{Feature, FitError, Model, Plan, Timing, best_first, fit};
+use search::random::seeded;
 use std::ops::ControlFlow;
 
 fn turns(text: &str) -> Vec<Turn> {
@@ -74,7 +74,7 @@ fn a_fit_finds_the_hands_that_made_the_timings() {
         *seconds *= if place % 2 == 0 { 1.3 } else { 0.9 };
     }
     let hands = Model::built_in().with_seconds(seconds).unwrap();
-    let mut generator = ChaCha20Rng::seed_from_u64(11);
+    let mut generator = seeded(11);
     let timings = timings(&hands, 400, 0.03, &mut generator);
     let plan = Plan { parts: 5, draws: 100 };
     let found = fit(&Model::built_in(), &timings, plan, &mut generator).unwrap();
@@ -107,16 +107,16 @@ fn a_fit_finds_the_hands_that_made_the_timings() {
 #[test]
 fn the_same_generator_gives_the_same_fit() {
     let model = Model::built_in();
-    let timings = timings(&model, 60, 0.2, &mut ChaCha20Rng::seed_from_u64(3));
+    let timings = timings(&model, 60, 0.2, &mut seeded(3));
     let plan = Plan { parts: 4, draws: 20 };
-    let fit = || fit(&model, &timings, plan, &mut ChaCha20Rng::seed_from_u64(5)).unwrap();
+    let fit = || fit(&model, &timings, plan, &mut seeded(5)).unwrap();
     assert_eq!(fit(), fit());
 }
 
 #[test]
 fn what_cannot_be_fitted_is_refused() {
     let model = Model::built_in();
-    let mut generator = ChaCha20Rng::seed_from_u64(1);
+    let mut generator = seeded(1);
     let mut fit = |timings: &[Timing], parts| {
         fit(&model, timings, Plan { parts, draws: 1 }, &mut generator).unwrap_err()
     };

@@ -2,8 +2,9 @@
 
 use super::model::{Feature, Model};
 use crate::least_squares::non_negative;
+use crate::random::{below, shuffle};
 use cube::Turn;
-use rand::{Rng, RngExt};
+use rand::Rng;
 use thiserror::Error;
 
 /// An algorithm and how long someone took for it.
@@ -103,11 +104,10 @@ pub struct Fit {
 ///
 /// ```
 /// use cube::{Algorithm, Size};
-/// use rand_chacha::{ChaCha20Rng, rand_core::SeedableRng};
 /// use search::ease::{FitError, Model, Plan, Timing, fit};
 /// let turns = Algorithm::parse("R U R' U'", Size::THREE).unwrap().flatten();
 /// let few = [Timing { turns, seconds: 0.8 }];
-/// let mut generator = ChaCha20Rng::seed_from_u64(1);
+/// let mut generator = search::random::seeded(1);
 /// assert!(matches!(
 ///     fit(&Model::built_in(), &few, Plan::default(), &mut generator),
 ///     Err(FitError::TooFew { .. })
@@ -125,7 +125,7 @@ pub fn fit(model: &Model, timings: &[Timing], plan: Plan, generator: &mut impl R
     let occurs = |feature: Feature| rows.iter().filter(|row| row[feature.index()] > 0.0).count();
     let mut drawn: Vec<Vec<f64>> = vec![Vec::new(); Feature::COUNT];
     for _ in 0..plan.draws {
-        let draw: Vec<usize> = (0..all.len()).map(|_| generator.random_range(0..all.len())).collect();
+        let draw: Vec<usize> = all.iter().map(|_| below(all.len() as u64, generator) as usize).collect();
         let costs = solve(&fitted, &rows, timings, &draw);
         for (values, cost) in drawn.iter_mut().zip(costs) {
             values.push(cost);
@@ -141,9 +141,7 @@ pub fn fit(model: &Model, timings: &[Timing], plan: Plan, generator: &mut impl R
         .collect();
 
     let mut order = all.clone();
-    for last in (1..order.len()).rev() {
-        order.swap(last, generator.random_range(0..=last));
-    }
+    shuffle(&mut order, generator);
     let mut errors = [Vec::new(), Vec::new(), Vec::new()];
     for part in 0..plan.parts {
         let (out, rest): (Vec<_>, Vec<_>) =
