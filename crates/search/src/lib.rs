@@ -1,4 +1,4 @@
-//! Shortest paths in move space: set-up moves, state solvers, random states and scrambles.
+//! Shortest paths in move space: set-up moves, state solvers, cycle algorithms, random states and scrambles.
 //!
 //! The crate knows cubes and turns, no letters and no people. Whatever it returns was first made on the model:
 //! a sequence that does not do what it claims is an error, never an answer.
@@ -15,6 +15,10 @@
 //! ```
 
 pub mod bidirectional;
+pub mod cycle;
+pub mod ease;
+pub mod factor;
+mod least_squares;
 pub mod random;
 pub mod scramble;
 pub mod setup;

@@ -1,0 +1,35 @@
+//! All algorithms up to a length for a wanted effect on the whole puzzle, proven complete.
+//!
+//! An [`Effect`] says where every piece goes: a three-cycle and nothing else, say. A [`TurnSet`] says which turns
+//! may be used and what each counts. A [`Finder`] holds every state that few turns can reach; a sequence
+//! of `L` turns for an effect is then a meeting of two halves, and no meeting proves that there is none. Equal
+//! tasks (turned, mirrored, undone) are searched once, and every algorithm is applied before it is handed out.
+//!
+//! ```
+//! use cube::{Metric, Orbit, Size};
+//! use search::cycle::{Effect, Finder, Limits, TurnSet};
+//!
+//! let size = Size::THREE;
+//! let corner = |name| Orbit::Corner.sticker(name).unwrap();
+//! let effect = Effect::three_cycle(size, Orbit::Corner, corner("UFR"), corner("UBR"), corner("RDF")).unwrap();
+//! let turns = TurnSet::parse(size, "U R D", Metric::HalfTurn).unwrap();
+//! let limits = Limits { max_length: 10, memory: 1 << 30 };
+//! let finder = Finder::prepare(turns, limits, &mut |_| std::ops::ControlFlow::Continue(())).unwrap();
+//! let found = finder.find_all(&[effect], 0).unwrap();
+//! assert_eq!(found[0].shortest, Some(8));
+//! assert_eq!(cube::display_turns(&found[0].algorithms[0]).to_string(), "R' D' R U R' D R U'");
+//! ```
+//!
+//! Sizes 2 and 3 are searched. Larger ones would need a wider key for wings and centres; effects, turn sets,
+//! classes and the search itself are written over orbits and would serve them.
+
+mod effect;
+mod find;
+mod key;
+mod symmetry;
+mod table;
+mod turns;
+
+pub use effect::{Effect, EffectError, Kind};
+pub use find::{AtLength, ByLength, Event, FindError, Finder, Finding, Limits};
+pub use turns::{TurnSet, TurnSetError};
