@@ -113,7 +113,7 @@ mod tests {
 
     #[test]
     fn worked_examples() {
-        // Source: the examples in the documentation of SciPy's `scipy.optimize.nnls`.
+        // Source: computed with `scipy.optimize.nnls` of PyPI SciPy 1.17.1.
         let rows = vec![vec![1.0, 0.0], vec![1.0, 0.0], vec![0.0, 1.0]];
         assert!(close(&non_negative(&rows, &[2.0, 1.0, 1.0]), &[1.5, 1.0]));
         assert!(close(&non_negative(&rows, &[-1.0, -1.0, -1.0]), &[0.0, 0.0]));
