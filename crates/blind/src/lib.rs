@@ -3,6 +3,8 @@
 //! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
 //! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
 
+mod class;
+mod condition;
 mod conventions;
 mod execution;
 mod holding;
@@ -14,6 +16,11 @@ mod reason;
 mod swap;
 mod trace;
 
+pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
+pub use condition::{
+    Against, Aspect, Clause, Condition, ConditionError, ConditionProblem, ExpectedPart, Feature, Occurs,
+    Relation, Term, Wanted,
+};
 pub use conventions::Needs;
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName, Problem,
