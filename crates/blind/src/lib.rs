@@ -9,6 +9,7 @@ mod conventions;
 mod execution;
 mod holding;
 mod kind;
+mod lesson;
 mod letters;
 mod memo;
 mod method;
@@ -29,6 +30,7 @@ pub use conventions::{
 pub use execution::{Action, ExecutionError, Solution, actions};
 pub use holding::{Held, HoldChoice, best_hold, every_hold, hold, solved_pieces};
 pub use kind::{KINDS, kind_name, kind_named};
+pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
 pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
 pub use method::{Method, MethodError};
