@@ -12,7 +12,6 @@ const LESSONS: &str = include_str!("../data/lessons.toml");
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Lesson {
     name: String,
-    title: String,
     /// The conditions for the 2x2 and the 3x3.
     conditions: [Option<String>; 2],
 }
@@ -41,14 +40,9 @@ pub enum LessonError {
 }
 
 impl Lesson {
-    /// The name by which it is asked for.
+    /// The name by which it is asked for; crate `voice` has what it is called in a language.
     pub fn name(&self) -> &str {
         &self.name
-    }
-
-    /// What it is called, in English.
-    pub fn title(&self) -> &str {
-        &self.title
     }
 
     /// The condition on the states of a puzzle, if the lesson exists for it.
@@ -70,7 +64,6 @@ pub fn lessons() -> &'static [Lesson] {
             .filter_map(|table| {
                 Some(Lesson {
                     name: text(table, "name")?,
-                    title: text(table, "title")?,
                     conditions: [text(table, "2x2"), text(table, "3x3")],
                 })
             })

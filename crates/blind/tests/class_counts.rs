@@ -172,13 +172,15 @@ fn letters_are_counted_exactly() {
     }
 }
 
+/// Whether a trace, with its letters spelt out, is one of those meant.
+type Held = fn(&Trace, &str) -> bool;
+
 #[test]
 fn letters_put_together_are_counted_exactly() {
     let method = Method::new(Size::TWO, &Conventions::default()).unwrap();
     let conventions = conventions("LUB", BreakChoice::First);
     let breaks = conventions.breaks(Orbit::Corner, || [0; 24]);
     let buffer = conventions.kind(Orbit::Corner).buffer;
-    type Held = fn(&Trace, &str) -> bool;
     let cases: [(&str, Held); 4] = [
         ("corner.has(B) and not corner.has(C) and corner.twists = 1", |trace, spelt| {
             spelt.contains('B') && !spelt.contains('C') && trace.turned().len() == 1

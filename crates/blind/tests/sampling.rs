@@ -83,7 +83,9 @@ fn letters_and_figures_inside_a_condition_come_as_often_as_counted() {
         let mut targets = trace.targets();
         targets.sort_unstable();
         targets.dedup();
-        targets.iter().for_each(|target| letters[target.index()] += 1);
+        for target in targets {
+            letters[target.index()] += 1;
+        }
     }
     let all = exact(text, Size::TWO, &conventions, &method) as f64;
     let share =

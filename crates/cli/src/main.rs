@@ -11,7 +11,9 @@ mod failure;
 mod input;
 mod manual;
 mod pictures;
+mod scramble;
 mod setups;
+mod sheet;
 mod show;
 mod trace;
 mod wire;
@@ -26,6 +28,7 @@ fn main() -> ExitCode {
     let arguments = Arguments::parse();
     let outcome = Session::open(&arguments.shared).and_then(|session| match &arguments.command {
         Command::Trace(options) => trace::run(&session, options),
+        Command::Scramble(options) => scramble::run(&session, options),
         Command::Setups(options) => setups::run(&session, options),
         Command::Apply(options) => apply::run(&session, options),
         Command::Show(options) => show::run(&session, options),

@@ -239,3 +239,79 @@ pub struct Conventions {
     /// The whole conventions as a file.
     pub toml: Option<String>,
 }
+
+/// What `scramble --json` prints, one a line.
+#[derive(Debug, Serialize)]
+pub struct ScrambleLine {
+    /// 1.
+    pub version: u32,
+    /// 2 to 7.
+    pub puzzle: u8,
+    /// Which one, from 1.
+    pub number: u64,
+    /// The turns to make on the solved puzzle; empty if it is to stay solved.
+    pub scramble: String,
+    /// Whether the state was drawn, each as likely as any other, and not the turns.
+    pub random_state: bool,
+    /// Stickers of the scrambled puzzle in the order U R F D L B, row by row, by the letters of the faces.
+    pub facelets: String,
+    /// The memo of each kind in the hold of the conventions; none for puzzles that have no memo so far.
+    pub memo: Vec<ScrambleMemo>,
+}
+
+/// The letters of a kind.
+#[derive(Debug, Serialize)]
+pub struct ScrambleMemo {
+    /// `corner` or `edge`.
+    pub kind: String,
+    /// The letters in one string.
+    pub letters: String,
+}
+
+/// What `scramble --how-rare --json` prints. Numbers of states are decimal strings, for they pass 2⁵³.
+#[derive(Debug, Serialize)]
+pub struct HowRare {
+    /// 1.
+    pub version: u32,
+    /// 2 or 3.
+    pub puzzle: u8,
+    /// The condition, with stickers in place of letters.
+    pub condition: String,
+    /// How many states meet it; absent if that cannot be counted.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub matching: Option<String>,
+    /// How many states there are.
+    pub total: String,
+    /// One in so many; absent if it cannot be counted.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub one_in: Option<f64>,
+    /// The share found by trying, if it cannot be counted.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub estimate: Option<Estimate>,
+}
+
+/// A share found by trying.
+#[derive(Debug, Serialize)]
+pub struct Estimate {
+    /// How many states were tried.
+    pub tried: u64,
+    /// How many met the condition, of those tried.
+    pub met: u64,
+    /// The share of all states.
+    pub share: f64,
+    /// Bounds that hold the true share in 95 of 100 such trials.
+    pub bounds: [f64; 2],
+}
+
+/// What `scramble --lessons --json` prints, one a line.
+#[derive(Debug, Serialize)]
+pub struct Lesson {
+    /// 1.
+    pub version: u32,
+    /// The name to ask for it by.
+    pub name: String,
+    /// What it is called.
+    pub title: String,
+    /// Its condition.
+    pub condition: String,
+}

@@ -62,6 +62,7 @@ impl Language {
                 include_str!("../locales/en/cli.ftl"),
                 include_str!("../locales/en/trace.ftl"),
                 include_str!("../locales/en/errors.ftl"),
+                include_str!("../locales/en/scramble.ftl"),
                 ENGLISH_SCREENS,
             ],
             Self::German => &[
@@ -69,6 +70,7 @@ impl Language {
                 include_str!("../locales/de/cli.ftl"),
                 include_str!("../locales/de/trace.ftl"),
                 include_str!("../locales/de/errors.ftl"),
+                include_str!("../locales/de/scramble.ftl"),
                 GERMAN_SCREENS,
             ],
         }

@@ -19,6 +19,7 @@ mod method;
 mod notation;
 mod puzzle;
 mod reason;
+mod scramble;
 mod screens;
 
 pub use catalogue::{Language, Voice};
