@@ -7,7 +7,7 @@ use crate::scramble::{Made, text, traced};
 use crate::{pictures, trace};
 use blind::{Condition, Method, lessons, reasons};
 use cube::{Face, Size};
-use draw::{Entry, Handout, Passage};
+use draw::{Entry, Handout, Labels, Passage};
 
 /// The page as HTML.
 pub fn page(
@@ -22,6 +22,7 @@ pub fn page(
     let colour = |face: Face| voice.colour(session.conventions.colour(face));
     let title = voice.say("sheet-title", &[("size", size.to_string().into())]);
     let mut handout = Handout::new(title, voice.language().tag());
+    handout.columns = 2;
     handout.answers = voice.word("sheet-answers");
     let holding = [("up", colour(Face::U).into()), ("front", colour(Face::F).into())];
     handout.introduction.push(Passage::Text(voice.say("sheet-holding", &holding)));
@@ -39,7 +40,8 @@ pub fn page(
     }
     for made in all {
         let title = voice.word("sheet-picture");
-        let look = pictures::puzzle(session, &made.state, &title);
+        // Without letters: they belong to the solver's hold, the picture to the one for scrambling.
+        let look = pictures::puzzle(session, &made.state, &title).labels(Labels::none());
         let mut entry = Entry {
             heading: String::new(),
             blocks: vec![Passage::Moves(text(session, made)), Passage::Pictures(vec![look.net()])],

@@ -1,0 +1,54 @@
+//! How long it takes to count the states that meet a condition, and to draw one of them.
+
+use blind::{Condition, Conventions, Lying, Method, Sampler};
+use cube::Size;
+use divan::{Bencher, black_box};
+
+fn main() {
+    divan::main();
+}
+
+/// Puzzle and condition: any state, a lesson, a letter, a pair of each kind, seven pairs of which one has to occur.
+const CASES: [(Size, &str); 7] = [
+    (Size::TWO, "letters >= 0"),
+    (Size::TWO, "corner.breaks = 1 and corner.twists = 0"),
+    (Size::THREE, "letters >= 0"),
+    (Size::THREE, "corner.breaks = 1 and corner.twists = 0 and edge.flips = 0"),
+    (Size::THREE, "corner.has(B)"),
+    (Size::THREE, "corner.pair(CK) and edge.pair(CK)"),
+    (Size::THREE, "edge.pair(AC, DV, HI, KL, OP, RS, TU)"),
+];
+
+struct Case {
+    condition: Condition,
+    conventions: Conventions,
+    method: Method,
+}
+
+impl Case {
+    fn new((size, text): (Size, &str)) -> Self {
+        let conventions = Conventions::default();
+        let condition = Condition::read(text, size, &conventions).expect("a condition");
+        let method = Method::new(size, &conventions).expect("the usual method");
+        Self { condition, conventions, method }
+    }
+
+    fn sampler(&self) -> Sampler<'_> {
+        Sampler::new(&self.condition, Lying::Scrambled, &self.conventions, &self.method)
+            .expect("there are states")
+    }
+}
+
+#[divan::bench(args = CASES.map(|(size, text)| (size.layers(), text)))]
+fn count(bencher: Bencher<'_, '_>, (layers, text): (u8, &str)) {
+    let case = Case::new((Size::new(layers).expect("a size"), text));
+    bencher.bench(|| black_box(case.sampler().matching()));
+}
+
+#[divan::bench(args = CASES.map(|(size, text)| (size.layers(), text)))]
+fn draw(bencher: Bencher<'_, '_>, (layers, text): (u8, &str)) {
+    let case = Case::new((Size::new(layers).expect("a size"), text));
+    let sampler = case.sampler();
+    let mut generator = search::random::seeded(1);
+    bencher.bench_local(|| black_box(sampler.draw(&mut generator, &mut |_| true)));
+}
