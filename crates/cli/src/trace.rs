@@ -183,7 +183,7 @@ fn action_line(session: &Session, action: &Action) -> String {
 
 /// The result as JSON.
 pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Trace {
-    let (voice, conventions) = (&session.voice, &session.conventions);
+    let conventions = &session.conventions;
     let solved = solved_pieces(&traced.held.state);
     let parts = traced.memo.parts().iter().map(|trace| part(session, trace)).collect();
     let steps = traced
