@@ -11,8 +11,10 @@ mod letters;
 mod memo;
 mod method;
 mod reason;
+mod slip;
 mod swap;
 mod trace;
+mod why;
 
 pub use conventions::Needs;
 pub use conventions::{
@@ -26,5 +28,10 @@ pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
 pub use method::{Method, MethodError};
 pub use reason::{Chosen, End, Reason, reasons};
+pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
+pub use why::{
+    Answer, Ask, Begun, Depth, Diagnosis, Explanation, Inquiry, Observed, ObservedError, Plan, Question,
+    Seen, WhyError, why,
+};
