@@ -3,6 +3,8 @@
 //! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
 //! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
 
+mod attempt;
+mod check;
 mod conventions;
 mod execution;
 mod holding;
@@ -16,6 +18,10 @@ mod swap;
 mod trace;
 mod why;
 
+pub use attempt::{Deviation, How, MovesCheck, check_moves};
+pub use check::{
+    KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, check_letters, check_memo,
+};
 pub use conventions::Needs;
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName, Problem,

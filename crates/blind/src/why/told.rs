@@ -14,9 +14,10 @@ pub(crate) struct Tape {
 }
 
 impl Tape {
-    fn edit(&mut self, candidate: &Candidate, offset: usize) {
+    fn edit(&mut self, candidate: &Candidate, offset: isize) {
         for edit in candidate.edits.iter().rev() {
-            let range = edit.range.start + offset..edit.range.end + offset;
+            let shifted = |at: usize| at.saturating_add_signed(offset);
+            let range = shifted(edit.range.start)..shifted(edit.range.end);
             let made = edit.made.turns();
             let shift = |cut: usize| cut + made.len() - range.len();
             match candidate.slip.change {
@@ -72,7 +73,7 @@ impl Told {
             _ => {}
         }
         let mut tapes = vec![planned];
-        let (mut offset, mut inner_offset) = (0, 0);
+        let (mut offset, mut inner_offset) = (0isize, 0isize);
         for (slip, inner) in slips.iter().zip(inner) {
             let mut tape = tapes[tapes.len() - 1].clone();
             if !inner {
@@ -80,11 +81,11 @@ impl Told {
             }
             let before = tape.turns.len();
             tape.edit(slip, if inner { inner_offset } else { offset });
-            let grown = |from: usize| (from + tape.turns.len()).wrapping_sub(before);
+            let grown = tape.turns.len() as isize - before as isize;
             if inner {
-                inner_offset = grown(inner_offset);
+                inner_offset += grown;
             }
-            offset = grown(offset);
+            offset += grown;
             tapes.push(tape);
         }
         Self { slips, tapes }
