@@ -38,6 +38,6 @@ pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKi
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
 pub use why::{
-    Answer, Ask, Begun, Depth, Diagnosis, Explanation, Inquiry, Observed, ObservedError, Plan, Question,
-    Seen, WhyError, why,
+    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
+    Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,
 };

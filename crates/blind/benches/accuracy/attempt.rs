@@ -30,11 +30,12 @@ enum Deed {
         made: Option<Turn>,
     },
     Hold(Rotation),
-    /// Letters, by number, for other letters.
+    /// Letters, by number, for other letters. What was traced decides about parity; what is recalled no longer does.
     Letters {
         kind: usize,
         numbers: Vec<usize>,
         taken: Vec<Letter>,
+        traced: bool,
     },
     Parity,
     /// Turns `from..to` of a part of a letter (or of parity) for others; the parts are set-up, algorithm, undoing.
@@ -198,7 +199,7 @@ impl<'a> Attempt<'a> {
                 }
             }
             Deed::Hold(rotation) => made.hold = made.hold.then(*rotation),
-            Deed::Letters { kind, numbers, taken } => {
+            Deed::Letters { kind, numbers, taken, traced } => {
                 let letters = &mut made.letters[*kind];
                 let first = letters.iter().position(|letter| letter.number == numbers[0])?;
                 let found: Vec<usize> =
@@ -207,6 +208,7 @@ impl<'a> Attempt<'a> {
                     return None;
                 }
                 letters.splice(first..first + numbers.len(), taken.iter().copied());
+                made.parity ^= *traced && *kind == 0 && numbers.len() % 2 != taken.len() % 2;
             }
             Deed::Parity => made.parity = !made.parity,
             Deed::Hands { letter, part, from, to, made: instead } => {
@@ -268,14 +270,25 @@ impl<'a> Attempt<'a> {
             kinds.sort_by_key(|kind| Stage::ALL.iter().position(|&stage| stage == kind.stage()));
             for &kind in &kinds {
                 let so_far: Vec<&Drawn> = drawn.iter().collect();
-                let Some(made) = self.make(&so_far) else { break };
-                let Some(deed) = self.deed(kind, &made, catalogue, rng) else { break };
-                drawn.push(Drawn { kind, deed });
+                let Some(slip) = self.draw_kind(kind, &so_far, catalogue, rng) else { break };
+                drawn.push(slip);
             }
             if drawn.len() == count {
                 return drawn;
             }
         }
+    }
+
+    /// Draws a slip of one kind on what others left; `None` where there is no place for it.
+    pub fn draw_kind(
+        &self,
+        kind: SlipKind,
+        so_far: &[&Drawn],
+        catalogue: &Catalogue,
+        rng: &mut impl Rng,
+    ) -> Option<Drawn> {
+        let made = self.make(so_far)?;
+        Some(Drawn { kind, deed: self.deed(kind, &made, catalogue, rng)? })
     }
 
     fn deed(&self, kind: SlipKind, made: &Made, catalogue: &Catalogue, rng: &mut impl Rng) -> Option<Deed> {
@@ -357,7 +370,7 @@ impl<'a> Attempt<'a> {
             }
             _ => Vec::new(),
         };
-        Some(Deed::Letters { kind: at, numbers: numbers.collect(), taken })
+        Some(Deed::Letters { kind: at, numbers: numbers.collect(), taken, traced: true })
     }
 
     fn recall(&self, kind: SlipKind, made: &Made, catalogue: &Catalogue, rng: &mut impl Rng) -> Option<Deed> {
@@ -408,7 +421,8 @@ impl<'a> Attempt<'a> {
             SlipKind::PairsExchanged => vec![meant[2], meant[3], one, meant[1]],
             _ => Vec::new(),
         };
-        Some(Deed::Letters { kind: at, numbers: meant.iter().map(|letter| letter.number).collect(), taken })
+        let numbers = meant.iter().map(|letter| letter.number).collect();
+        Some(Deed::Letters { kind: at, numbers, taken, traced: false })
     }
 
     fn hands(&self, kind: SlipKind, made: &Made, rng: &mut impl Rng) -> Option<Deed> {

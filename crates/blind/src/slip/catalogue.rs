@@ -79,6 +79,17 @@ impl Catalogue {
         Self { weights: [1.0 / count; SlipKind::ALL.len()], ..self.clone() }
     }
 
+    /// The same catalogue without some kinds: slips that are known not to have been made.
+    #[must_use]
+    pub fn without(&self, kinds: &[SlipKind]) -> Self {
+        let mut weights = self.weights;
+        for kind in kinds {
+            weights[kind.index()] = 0.0;
+        }
+        let sum: f64 = weights.iter().sum();
+        Self { weights: weights.map(|weight| if sum > 0.0 { weight / sum } else { 0.0 }), ..self.clone() }
+    }
+
     /// Reads a catalogue from TOML: a table for each stage with a weight for each of its kinds.
     ///
     /// # Errors

@@ -5,6 +5,7 @@
 //! a look-up of the difference between what should have come out and what did; two are a product of two such
 //! elements, found by looking up what is left after each first one.
 
+mod by_hand;
 mod course;
 mod craft;
 mod deep;
@@ -18,6 +19,7 @@ mod search;
 mod space;
 mod told;
 
+pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
 pub use observed::{Observed, ObservedError, Seen};
 pub use question::{Answer, Ask, Question};
 
@@ -115,6 +117,10 @@ pub struct Diagnosis {
     pub ambiguity: usize,
     /// How many explanations there are in all, those that act alike counted once.
     pub found: usize,
+    /// How many single slips were considered.
+    pub slips: usize,
+    /// How many classes these fall into, by what they do.
+    pub classes: usize,
     /// Questions whose answers would tell most, the best first.
     pub questions: Vec<Question>,
     /// Whether the plan itself would have solved the puzzle.
@@ -265,10 +271,8 @@ pub fn why(
     inquiry: &Inquiry<'_>,
     progress: &mut dyn FnMut(f64) -> bool,
 ) -> Result<Diagnosis, WhyError> {
-    let tables = Tables::new(plan.size);
-    let course = plan.course();
-    let craft = Craft::new(&plan.conventions, &plan.method, inquiry.catalogue);
-    let planned = plan.start().after(&course.tape);
+    let setting = Setting::new(plan, inquiry.catalogue);
+    let (tables, planned) = (&setting.tables, &setting.planned);
     let wanted = Wanted::new(observed, plan.size);
     let exactly = match (&wanted, observed) {
         (None, Observed::State(state)) => Some(**state),
@@ -286,14 +290,14 @@ pub fn why(
     {
         return Err(WhyError::OtherSize { planned: plan.size, seen: state.size() });
     }
-    let space = Space::new(&course, &plan.traces, &craft, &tables);
+    let space = Space::new(&setting.course, &plan.traces, &setting.craft, tables);
     let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
     let mut found = Found::default();
     let mut broken_off = !progress(0.0);
     let mut as_planned = false;
     match (&exactly, &wanted) {
         (Some(state), _) => {
-            let difference = tables.of(&planned).inverse(&tables).then(&tables.of(state), &tables);
+            let difference = setting.difference(state);
             as_planned = tables.coset(&difference) == tables.coset(&Element::IDENTITY);
             if !as_planned {
                 search::singles(&space, &difference, shares[0], &mut found);
@@ -306,7 +310,7 @@ pub fn why(
         }
         (None, Some(wanted)) => {
             let named = tables.of(&planned.named_in(plan.conventions.holding));
-            as_planned = wanted.fits_held(&named, &tables, plan.size.is_odd());
+            as_planned = wanted.fits_held(&named, tables, plan.size.is_odd());
             if !as_planned {
                 partial::explain(&space, wanted, &named, [shares[0], shares[1]], &mut found);
             }
@@ -314,8 +318,31 @@ pub fn why(
         (None, None) => {}
     }
     let assembly =
-        Assembly { plan, space: &space, planned: &planned, exactly: exactly.as_ref(), wanted: &wanted };
+        Assembly { plan, space: &space, planned, exactly: exactly.as_ref(), wanted: wanted.as_ref() };
     Ok(assembly.diagnosis(&found, as_planned, inquiry, broken_off))
+}
+
+/// What a search is made in.
+struct Setting<'a> {
+    tables: Tables,
+    course: Course,
+    craft: Craft<'a>,
+    /// What should have come out.
+    planned: State,
+}
+
+impl<'a> Setting<'a> {
+    fn new(plan: &'a Plan, catalogue: &'a Catalogue) -> Self {
+        let course = plan.course();
+        let planned = plan.start().after(&course.tape);
+        let craft = Craft::new(&plan.conventions, &plan.method, catalogue);
+        Self { tables: Tables::new(plan.size), course, craft, planned }
+    }
+
+    /// What leads from what should have come out to what did.
+    fn difference(&self, outcome: &State) -> Element {
+        self.tables.of(&self.planned).inverse(&self.tables).then(&self.tables.of(outcome), &self.tables)
+    }
 }
 
 /// From what was found to what is told.
@@ -324,7 +351,7 @@ struct Assembly<'a> {
     space: &'a Space<'a>,
     planned: &'a State,
     exactly: Option<&'a State>,
-    wanted: &'a Option<Wanted>,
+    wanted: Option<&'a Wanted>,
 }
 
 impl Assembly<'_> {
@@ -349,6 +376,8 @@ impl Assembly<'_> {
             explanations,
             ambiguity,
             found: found.groups.len() + usize::from(as_planned),
+            slips: self.space.candidates.len(),
+            classes: self.space.classes.all.len(),
             questions,
             plan_solves: self.planned.solved_hold().is_some(),
             broken_off,

@@ -53,6 +53,9 @@ pub(crate) struct Found {
 
 impl Found {
     pub(crate) fn add(&mut self, effects: [Key; 3], weight: f64, story: Story) {
+        if weight <= 0.0 {
+            return;
+        }
         let mut effects = effects;
         effects.sort_unstable();
         let empty = || Group { weight: 0.0, count: 0, equal: 0, stories: Vec::new() };

@@ -129,6 +129,9 @@ impl<'a> Space<'a> {
         let (course, craft) = (self.course, self.craft);
         let candidates = &mut self.candidates;
         let mut emit = |slip: Slip, edit: Edit, share: f64| {
+            if craft.catalogue.weight(slip.kind) <= 0.0 {
+                return;
+            }
             candidates.push(Candidate { slip, edits: vec![edit], weight: share });
         };
         hands::start(course, craft, &mut emit);
@@ -148,7 +151,7 @@ impl<'a> Space<'a> {
         }
         let mut letter_slips = memo_slips::tracing(&course.recalled, traces);
         letter_slips.extend(memo_slips::recall(&course.recalled, craft, &|_, _| true));
-        for slip in letter_slips {
+        for slip in letter_slips.into_iter().filter(|slip| craft.catalogue.weight(slip.slip.kind) > 0.0) {
             let edits = letter_edits(&slip, course, craft);
             self.letter_slips.push((slip.clone(), self.candidates.len() as u32));
             self.candidates.push(Candidate { slip: slip.slip, edits, weight: slip.share });
@@ -211,6 +214,9 @@ impl<'a> Space<'a> {
         let mut local = Local::default();
         hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
             let weight = share * self.scale(slip.kind);
+            if weight <= 0.0 {
+                return;
+            }
             let edits = vec![edit];
             let element = self.effect(&edits, &carried);
             local.classes.insert(&element, local.candidates.len() as u32, weight, self.tables);
