@@ -40,6 +40,29 @@ pub enum How {
     Otherwise,
 }
 
+impl How {
+    /// Its name in files and on the command line.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::OtherWay => "other-way",
+            Self::OtherAmount => "other-amount",
+            Self::LeftOut => "left-out",
+            Self::Added => "added",
+            Self::Doubled => "doubled",
+            Self::OtherFace => "other-face",
+            Self::OtherWidth => "other-width",
+            Self::StepLeftOut => "step-left-out",
+            Self::StepDoubled => "step-doubled",
+            Self::NotUndone => "not-undone",
+            Self::UndoneWrongWay => "undone-wrong-way",
+            Self::Held => "held",
+            Self::BrokenOff => "broken-off",
+            Self::GoneOn => "gone-on",
+            Self::Otherwise => "otherwise",
+        }
+    }
+}
+
 /// The first step that differs for good.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Deviation {

@@ -68,7 +68,7 @@ proptest! {
         let method = Method::new(Size::THREE, &conventions).unwrap();
         let catalogue = Catalogue::default();
         for kind in SlipKind::ALL {
-            let attempt = Attempt::new(scramble(&mut rng, 25), &conventions, &method);
+            let attempt = Attempt::new(scramble(&mut rng), &conventions, &method);
             let Some(drawn) = attempt.draw_kind(kind, &[], &catalogue, &mut rng) else { continue };
             let seen = attempt.outcome(&[&drawn]).unwrap();
             if held(&seen).is_solved() {
@@ -92,7 +92,7 @@ proptest! {
         let conventions = Conventions::default();
         let method = Method::new(Size::THREE, &conventions).unwrap();
         for _ in 0..6 {
-            let attempt = Attempt::new(scramble(&mut rng, 25), &conventions, &method);
+            let attempt = Attempt::new(scramble(&mut rng), &conventions, &method);
             let drawn = attempt.draw(2, &Catalogue::default().evened(), &mut rng);
             let all: Vec<&Drawn> = drawn.iter().collect();
             let Some(seen) = attempt.outcome(&all) else { continue };
@@ -109,7 +109,7 @@ proptest! {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         let conventions = Conventions::default();
         let method = Method::new(Size::THREE, &conventions).unwrap();
-        let attempt = Attempt::new(scramble(&mut rng, 25), &conventions, &method);
+        let attempt = Attempt::new(scramble(&mut rng), &conventions, &method);
         let drawn = attempt.draw(1, &Catalogue::default(), &mut rng);
         let seen = held(&attempt.outcome(&[&drawn[0]]).unwrap());
         prop_assume!(!seen.is_solved());
@@ -310,4 +310,9 @@ fn what_cannot_be_read_is_named_with_its_place() {
     let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 10 };
     let flipped = Observed::read("UF flipped").unwrap();
     assert!(matches!(why(&example(), &flipped, &inquiry, &mut |_| true), Err(WhyError::Unreachable(_))));
+    let seen = flipped.facelets(Size::THREE, Rotation::NONE).unwrap();
+    let found = why_by_hand(&example(), &seen, &inquiry).unwrap().unwrap();
+    assert!(
+        matches!(found.explanations[0].by_hand, ByHand::Flipped { place } if Orbit::Midge.name(place) == "UF")
+    );
 }

@@ -6,6 +6,7 @@
 mod apply;
 mod arguments;
 mod batch;
+mod check;
 mod conventions;
 mod failure;
 mod input;
@@ -14,6 +15,7 @@ mod pictures;
 mod setups;
 mod show;
 mod trace;
+mod why;
 mod wire;
 
 use arguments::{Arguments, Command};
@@ -27,6 +29,8 @@ fn main() -> ExitCode {
     let outcome = Session::open(&arguments.shared).and_then(|session| match &arguments.command {
         Command::Trace(options) => trace::run(&session, options),
         Command::Setups(options) => setups::run(&session, options),
+        Command::Check(options) => check::run(&session, options),
+        Command::Why(options) => why::run(&session, options),
         Command::Apply(options) => apply::run(&session, options),
         Command::Show(options) => show::run(&session, options),
         Command::Conventions(options) => conventions::run(&session, options),

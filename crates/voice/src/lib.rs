@@ -13,6 +13,7 @@
 //! ```
 
 mod catalogue;
+mod check;
 mod conventions;
 mod fault;
 mod method;
@@ -20,5 +21,6 @@ mod notation;
 mod puzzle;
 mod reason;
 mod screens;
+mod why;
 
 pub use catalogue::{Language, Voice};

@@ -82,17 +82,9 @@ fn pick<T: Clone>(rng: &mut impl Rng, list: &[T]) -> Option<T> {
     list.choose(rng).cloned()
 }
 
-/// A scramble of random turns, no two of one axis in a row.
-pub fn scramble(rng: &mut impl Rng, length: usize) -> Vec<Turn> {
-    let mut turns: Vec<Turn> = Vec::new();
-    while turns.len() < length {
-        let face = Face::ALL[rng.random_range(0..6)];
-        let turn = Turn::face(face, Amount::ALL[rng.random_range(0..3)]);
-        if turns.last().is_none_or(|last| last.block.axis() != face.axis()) {
-            turns.push(turn);
-        }
-    }
-    turns
+/// A scramble that leads to a uniformly random state.
+pub fn scramble(rng: &mut impl Rng) -> Vec<Turn> {
+    search::scramble::leading_to(&search::random::state3(rng)).unwrap_or_default()
 }
 
 /// Follows the pieces by looking, as a solver does; cycles are broken into at the first letter not yet met.

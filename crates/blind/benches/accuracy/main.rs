@@ -173,7 +173,7 @@ fn run(run: &Run<'_>, conventions: &Conventions, method: &Method) -> (Tally, Vec
     let mut by_kind = vec![Tally::default(); SlipKind::ALL.len()];
     let mut spent = Duration::ZERO;
     while total.all < run.states {
-        let attempt = Attempt::new(scramble(&mut rng, 25), conventions, method);
+        let attempt = Attempt::new(scramble(&mut rng), conventions, method);
         let drawn = attempt.draw(run.slips, run.drawn_by, &mut rng);
         let all: Vec<&Drawn> = drawn.iter().collect();
         let Some(seen) = attempt.outcome(&all) else { continue };

@@ -276,7 +276,7 @@ pub fn why(
     let wanted = Wanted::new(observed, plan.size);
     let exactly = match (&wanted, observed) {
         (None, Observed::State(state)) => Some(**state),
-        (Some(wanted), _) => match wanted.exactly(plan.size) {
+        (Some(wanted), _) => match wanted.exactly(plan.size)? {
             Some(perms) => {
                 let named = State::from_orbits(plan.size, Rotation::NONE, &perms)?;
                 Some(State::held(plan.size, plan.conventions.holding).then(&named))

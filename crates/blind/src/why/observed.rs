@@ -1,5 +1,6 @@
 //! What is known of the puzzle after the attempt.
 
+use super::WhyError;
 use super::element::{Element, Tables};
 use cube::{Orbit, Sticker};
 use std::fmt::Write as _;
@@ -101,14 +102,14 @@ pub enum ObservedError {
         found: String,
     },
     /// More pieces than there are.
-    #[error("column {column}: there are only {most} {kind}s")]
+    #[error("column {column}: there are only {most} {}s", crate::kind_name(*.orbit))]
     TooMany {
         /// Column in characters, from 1.
         column: usize,
         /// How many there are.
         most: u8,
         /// The kind.
-        kind: &'static str,
+        orbit: Orbit,
     },
 }
 
@@ -175,6 +176,25 @@ impl Observed {
         Ok(Self::Pieces(seen))
     }
 
+    /// The colours that are meant, if everything is known, also where turning cannot lead there; for a puzzle that is
+    /// held to solve by `holding` (see [`crate::Conventions::holding`]).
+    pub fn facelets(&self, size: cube::Size, holding: cube::Rotation) -> Option<cube::Facelets> {
+        let wanted = match self {
+            Self::State(state) => return Some(state.facelets()),
+            _ => Wanted::new(self, size)?,
+        };
+        let perms = wanted.exactly(size).ok()??;
+        let held = cube::State::held(size, holding);
+        let mut seen = held.facelets();
+        for (&orbit, perm) in Orbit::of(size).iter().zip(&perms) {
+            for place in Sticker::all() {
+                let (row, column) = cube::Facelets::cell_of(size, orbit, place);
+                seen.set(place.face(), row, column, held.at(orbit, perm.at(place)).face());
+            }
+        }
+        Some(seen)
+    }
+
     fn read_counts(items: &[(usize, &str)]) -> Result<Self, ObservedError> {
         let mut counts: Vec<(Orbit, usize)> = Vec::new();
         for &(column, item) in items {
@@ -184,11 +204,7 @@ impl Observed {
             let kind = kind.trim();
             let orbit = crate::kind_named(kind.strip_suffix('s').unwrap_or(kind)).ok_or_else(wrong)?;
             if count > orbit.pieces() as usize {
-                return Err(ObservedError::TooMany {
-                    column,
-                    most: orbit.pieces(),
-                    kind: crate::kind_name(orbit),
-                });
+                return Err(ObservedError::TooMany { column, most: orbit.pieces(), orbit });
             }
             if counts.iter().any(|(other, _)| *other == orbit) {
                 return Err(ObservedError::Twice { column, piece: crate::kind_name(orbit) });
@@ -315,10 +331,13 @@ impl Wanted {
         }
     }
 
-    /// The element that is meant, if everything is known: from solved to what was seen.
-    pub(crate) fn exactly(&self, size: cube::Size) -> Option<Vec<cube::Perm>> {
+    /// The state that is meant, if everything is known, by kind.
+    ///
+    /// # Errors
+    /// [`WhyError::Contradiction`] when two places would show the same piece.
+    pub(crate) fn exactly(&self, size: cube::Size) -> Result<Option<Vec<cube::Perm>>, WhyError> {
         if self.counts.is_some() {
-            return None;
+            return Ok(None);
         }
         let mut perms = Vec::new();
         for &orbit in Orbit::of(size) {
@@ -327,15 +346,15 @@ impl Wanted {
                 let there = match demanded {
                     Place::Solved => place,
                     Place::Exactly(sticker) => sticker,
-                    _ => return None,
+                    _ => return Ok(None),
                 };
                 for (at, lies) in orbit.stickers_from(place).zip(orbit.stickers_from(there)) {
                     table[at.index()] = lies.index() as u8;
                 }
             }
-            perms.push(cube::Perm::new(table)?);
+            perms.push(cube::Perm::new(table).ok_or(WhyError::Contradiction)?);
         }
-        Some(perms)
+        Ok(Some(perms))
     }
 
     /// An element with every piece where it was seen, the turning as it may be; `None` when not every piece was.
