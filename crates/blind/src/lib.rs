@@ -3,6 +3,8 @@
 //! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
 //! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
 
+mod attempt;
+mod check;
 mod class;
 mod condition;
 mod conventions;
@@ -14,9 +16,15 @@ mod letters;
 mod memo;
 mod method;
 mod reason;
+mod slip;
 mod swap;
 mod trace;
+mod why;
 
+pub use attempt::{Deviation, How, MovesCheck, check_moves};
+pub use check::{
+    KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, check_letters, check_memo,
+};
 pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
 pub use condition::{
     Against, Aspect, Clause, Condition, ConditionError, ConditionProblem, ExpectedPart, Feature, Occurs,
@@ -35,5 +43,10 @@ pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
 pub use method::{Method, MethodError};
 pub use reason::{Chosen, End, Reason, reasons};
+pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
+pub use why::{
+    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
+    Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,
+};

@@ -34,6 +34,10 @@ pub enum Command {
     Trace(TraceOptions),
     /// Make scrambles: uniformly random ones, or ones that meet a condition; count how rare a condition is
     Scramble(ScrambleOptions),
+    /// Check a memo, or the moves of an attempt as they were made: right, or where it goes wrong and why
+    Check(CheckOptions),
+    /// Explain an attempt that did not come out: the slips that lead to what you see, the likeliest first
+    Why(WhyOptions),
     /// List the shortest set-up moves of every target, found by search
     Setups(SetupOptions),
     /// Apply moves to a solved puzzle: its picture, its stickers, what is unsolved
@@ -96,6 +100,83 @@ pub struct TraceOptions {
     /// Read a scramble a line from a file, or from standard input with -, and write a JSON object a line
     #[arg(long, value_name = "FILE", conflicts_with_all = ["scramble", "facelets", "short"])]
     pub batch: Option<PathBuf>,
+}
+
+/// A memo as it was written.
+#[derive(Debug, Args)]
+pub struct MemoOptions {
+    /// The letters of the corners, grouped and separated as you like
+    #[arg(long, value_name = "LETTERS")]
+    pub corners: Option<String>,
+    /// The letters of the edges
+    #[arg(long, value_name = "LETTERS")]
+    pub edges: Option<String>,
+}
+
+/// Yes or no.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum YesNo {
+    /// Yes
+    Yes,
+    /// No
+    No,
+}
+
+/// Options of `check`.
+#[derive(Debug, Args)]
+pub struct CheckOptions {
+    /// The puzzle and its state.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// The memo.
+    #[command(flatten)]
+    pub memo: MemoOptions,
+    /// Whether you noted that the parity algorithm is to be made
+    #[arg(long, value_enum)]
+    pub parity: Option<YesNo>,
+    /// The moves of an attempt as they were really made, from picking the puzzle up on; they are compared with what
+    /// the memo, or without one our own, asks for
+    #[arg(long, value_name = "MOVES", conflicts_with = "parity")]
+    pub moves: Option<String>,
+    /// End with exit code 1 if it is wrong; otherwise a slip that was found is work done, and the code is 0
+    #[arg(long)]
+    pub strict: bool,
+    /// One JSON object
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Options of `why`.
+#[derive(Debug, Args)]
+pub struct WhyOptions {
+    /// The puzzle and its state before the attempt.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// The memo that was carried out; without one ours.
+    #[command(flatten)]
+    pub memo: MemoOptions,
+    /// The stickers as one sees them now, however the puzzle is held: faces U R F D L B, row by row
+    #[arg(long, value_name = "STICKERS", required_unless_present = "unsolved", conflicts_with = "unsolved")]
+    pub seen: Option<String>,
+    /// Only what is unsolved: "UF flipped; UFR>DBL>UBR" (at UFR lies what belongs at DBL, …; a ? behind it if you
+    /// did not look how they are turned), "UF, UFR" (unsolved in whatever way), or only "3 corners, 2 edges"
+    #[arg(long, value_name = "PIECES")]
+    pub unsolved: Option<String>,
+    /// An answer to a question of an earlier run, as corner.5=yes; may be given several times
+    #[arg(long, value_name = "NAME=yes|no")]
+    pub answer: Vec<String>,
+    /// Look for three slips too
+    #[arg(long)]
+    pub deep: bool,
+    /// Stop looking for three slips after so many seconds, and tell what was found so far
+    #[arg(long, value_name = "SECONDS", default_value = "10", requires = "deep")]
+    pub seconds: u64,
+    /// How many explanations to tell at most
+    #[arg(long, value_name = "NUMBER", default_value = "5", value_parser = clap::value_parser!(u16).range(1..=100))]
+    pub most: u16,
+    /// One JSON object
+    #[arg(long)]
+    pub json: bool,
 }
 
 /// Options of `setups`.

@@ -87,8 +87,15 @@ impl Session {
         Ok(Puzzle { size, scramble: Some(text.trim().to_owned()), state })
     }
 
-    /// The state that looks as typed: face letters or initials of the solver's colours, whichever fit.
+    /// The state that looks as typed.
     pub fn state_of_facelets(&self, text: &str, size: Size) -> Result<State, Failure> {
+        self.facelets(text, size)?
+            .state()
+            .map_err(|error| Failure::input(self.voice.unreachable(&error, &self.conventions).join(" ")))
+    }
+
+    /// The stickers as typed: face letters or initials of the solver's colours, whichever fit.
+    pub fn facelets(&self, text: &str, size: Size) -> Result<Facelets, Failure> {
         let by_colour = self.conventions.colour_letters();
         let upper = text.to_uppercase();
         let read = match (upper.parse::<Facelets>(), by_colour) {
@@ -103,9 +110,7 @@ impl Session {
                 &[("found", facelets.size().to_string().into()), ("size", size.to_string().into())],
             )));
         }
-        facelets
-            .state()
-            .map_err(|error| Failure::input(self.voice.unreachable(&error, &self.conventions).join(" ")))
+        Ok(facelets)
     }
 
     /// The kind of piece with a name.

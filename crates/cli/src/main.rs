@@ -6,6 +6,7 @@
 mod apply;
 mod arguments;
 mod batch;
+mod check;
 mod conventions;
 mod failure;
 mod input;
@@ -16,6 +17,7 @@ mod setups;
 mod sheet;
 mod show;
 mod trace;
+mod why;
 mod wire;
 
 use arguments::{Arguments, Command};
@@ -30,6 +32,8 @@ fn main() -> ExitCode {
         Command::Trace(options) => trace::run(&session, options),
         Command::Scramble(options) => scramble::run(&session, options),
         Command::Setups(options) => setups::run(&session, options),
+        Command::Check(options) => check::run(&session, options),
+        Command::Why(options) => why::run(&session, options),
         Command::Apply(options) => apply::run(&session, options),
         Command::Show(options) => show::run(&session, options),
         Command::Conventions(options) => conventions::run(&session, options),

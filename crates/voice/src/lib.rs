@@ -13,6 +13,7 @@
 //! ```
 
 mod catalogue;
+mod check;
 mod conventions;
 mod fault;
 mod method;
@@ -21,5 +22,6 @@ mod puzzle;
 mod reason;
 mod scramble;
 mod screens;
+mod why;
 
 pub use catalogue::{Language, Voice};

@@ -1,0 +1,209 @@
+//! Slips of the hands and before the start, as replacements of stretches of the tape.
+
+use super::course::{Course, Span};
+use super::craft::Craft;
+use crate::slip::{ActionStep, Change, Part, Slip, SlipKind};
+use cube::{Amount, Turn, inverted};
+
+/// What stands on the tape instead of a stretch.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub(crate) enum Made {
+    Nothing,
+    One(Turn),
+    Many(Vec<Turn>),
+}
+
+impl Made {
+    pub(crate) fn turns(&self) -> Vec<Turn> {
+        match self {
+            Self::Nothing => Vec::new(),
+            Self::One(turn) => vec![*turn],
+            Self::Many(turns) => turns.clone(),
+        }
+    }
+}
+
+/// A stretch of the tape and what is made instead.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Edit {
+    pub(crate) range: std::ops::Range<usize>,
+    pub(crate) made: Made,
+}
+
+/// Takes a slip, its edit, and its share among the slips of its kind at its place.
+pub(crate) trait Emit: FnMut(Slip, Edit, f64) {}
+impl<F: FnMut(Slip, Edit, f64)> Emit for F {}
+
+const fn one(
+    kind: SlipKind,
+    step: ActionStep,
+    turn: usize,
+    planned: Option<Turn>,
+    made: Option<Turn>,
+) -> Slip {
+    Slip { kind, change: Change::Turn { step, turn, planned, made } }
+}
+
+/// All slips of the hands within a letter or the parity algorithm; turns added after its last are the next one's.
+pub(crate) fn execution(tape: &[Turn], span: &Span, craft: &Craft<'_>, emit: &mut impl Emit) {
+    for (step, range) in span.parts() {
+        for (turn, at) in range.clone().enumerate() {
+            added(step, turn, at, emit);
+            changed(step, turn, at, tape[at], craft, emit);
+        }
+        for &rotation in &craft.rotations {
+            let slip = Slip { kind: SlipKind::HeldOtherwise, change: Change::Held { step, rotation } };
+            let edit = Edit { range: range.start..range.start, made: Made::Many(rotation.turns().to_vec()) };
+            emit(slip, edit, 1.0 / craft.rotations.len() as f64);
+        }
+        let planned = &tape[range.clone()];
+        match step {
+            ActionStep::Letter { part: Part::Setup, .. } => setup(step, range, planned, craft, emit),
+            ActionStep::Letter { part: Part::Undo, .. } => undo(step, range, planned, craft, emit),
+            _ => algorithm(step, range, planned, craft, emit),
+        }
+    }
+}
+
+/// Turns added before a place.
+pub(crate) fn added(step: ActionStep, turn: usize, at: usize, emit: &mut impl Emit) {
+    for made in Turn::faces() {
+        let slip = one(SlipKind::TurnAdded, step, turn, None, Some(made));
+        emit(slip, Edit { range: at..at, made: Made::One(made) }, 1.0 / 18.0);
+    }
+}
+
+fn changed(step: ActionStep, turn: usize, at: usize, planned: Turn, craft: &Craft<'_>, emit: &mut impl Emit) {
+    let mut replace = |kind: SlipKind, made: Option<Turn>, share: f64| {
+        let edit = Edit { range: at..at + 1, made: made.map_or(Made::Nothing, Made::One) };
+        emit(one(kind, step, turn, Some(planned), made), edit, share);
+    };
+    let by = |amount: Amount| Some(Turn::new(planned.block, amount));
+    if planned.amount == Amount::Half {
+        replace(SlipKind::TurnQuarter, by(Amount::Clockwise), 0.5);
+        replace(SlipKind::TurnQuarter, by(Amount::Counter), 0.5);
+    } else {
+        replace(SlipKind::TurnOtherWay, Some(planned.inverse()), 1.0);
+        replace(SlipKind::TurnHalf, by(Amount::Half), 1.0);
+    }
+    replace(SlipKind::TurnLeftOut, None, 1.0);
+    let others = Craft::other_faces(planned).count() as f64;
+    for made in Craft::other_faces(planned) {
+        replace(SlipKind::TurnOtherFace, Some(made), 1.0 / others);
+    }
+    if let Some(made) = craft.other_width(planned) {
+        replace(SlipKind::TurnWide, Some(made), 1.0);
+    }
+}
+
+fn whole(
+    kind: SlipKind,
+    step: ActionStep,
+    planned: &[Turn],
+    made: Vec<Turn>,
+    of: Option<cube::Sticker>,
+) -> (Slip, Made) {
+    let change = Change::Whole { step, planned: planned.to_vec(), made: made.clone(), of };
+    (Slip { kind, change }, if made.is_empty() { Made::Nothing } else { Made::Many(made) })
+}
+
+/// Set-ups of other letters, each once.
+fn other_setups<'a>(
+    step: ActionStep,
+    planned: &'a [Turn],
+    craft: &'a Craft<'_>,
+) -> Vec<(cube::Sticker, &'a [Turn])> {
+    let ActionStep::Letter { orbit, .. } = step else { return Vec::new() };
+    craft
+        .targets(orbit)
+        .map(|target| (target, craft.setup(orbit, target)))
+        .filter(|(_, setup)| !setup.is_empty() && *setup != planned)
+        .collect()
+}
+
+fn setup(
+    step: ActionStep,
+    range: std::ops::Range<usize>,
+    planned: &[Turn],
+    craft: &Craft<'_>,
+    emit: &mut impl Emit,
+) {
+    let others = other_setups(step, planned, craft);
+    for &(of, setup) in &others {
+        let (slip, made) = whole(SlipKind::SetupOfAnother, step, planned, setup.to_vec(), Some(of));
+        emit(slip, Edit { range: range.clone(), made }, 0.5 / others.len() as f64);
+    }
+}
+
+fn undo(
+    step: ActionStep,
+    range: std::ops::Range<usize>,
+    planned: &[Turn],
+    craft: &Craft<'_>,
+    emit: &mut impl Emit,
+) {
+    let mut replace = |kind: SlipKind, turns: Vec<Turn>, of: Option<cube::Sticker>, share: f64| {
+        let (slip, made) = whole(kind, step, planned, turns, of);
+        emit(slip, Edit { range: range.clone(), made }, share);
+    };
+    replace(SlipKind::SetupNotUndone, Vec::new(), None, 1.0);
+    let setup = inverted(planned);
+    if planned.len() == 1 {
+        replace(SlipKind::SetupUndoneWrongWay, setup.clone(), None, 1.0);
+    } else {
+        replace(SlipKind::SetupUndoneWrongWay, setup.clone(), None, 0.5);
+        let order: Vec<Turn> = planned.iter().rev().copied().collect();
+        replace(SlipKind::SetupUndoneWrongWay, order, None, 0.5);
+    }
+    let others = other_setups(step, &setup, craft);
+    for &(of, other) in &others {
+        replace(SlipKind::SetupOfAnother, inverted(other), Some(of), 0.5 / others.len() as f64);
+    }
+}
+
+fn algorithm(
+    step: ActionStep,
+    range: std::ops::Range<usize>,
+    planned: &[Turn],
+    craft: &Craft<'_>,
+    emit: &mut impl Emit,
+) {
+    let mut replace = |kind: SlipKind, turns: Vec<Turn>, share: f64| {
+        let (slip, made) = whole(kind, step, planned, turns, None);
+        emit(slip, Edit { range: range.clone(), made }, share);
+    };
+    replace(SlipKind::AlgorithmLeftOut, Vec::new(), 1.0);
+    replace(SlipKind::AlgorithmDoubled, [planned, planned].concat(), 1.0);
+    replace(SlipKind::AlgorithmInverted, inverted(planned), 1.0);
+    let others: Vec<&Vec<Turn>> =
+        craft.algorithms.iter().map(|(_, turns)| turns).filter(|turns| turns.as_slice() != planned).collect();
+    for turns in &others {
+        replace(SlipKind::AlgorithmOfOtherKind, (*turns).clone(), 1.0 / others.len() as f64);
+    }
+}
+
+/// All slips before the start: in the scramble, if one is known, and in picking up.
+pub(crate) fn start(course: &Course, craft: &Craft<'_>, emit: &mut impl Emit) {
+    for (turn, &planned) in course.tape[..course.picked_up.start].iter().enumerate() {
+        let mut replace = |kind: SlipKind, made: Option<Turn>, share: f64| {
+            let slip = Slip { kind, change: Change::Scramble { turn, planned, made } };
+            let edit = Edit { range: turn..turn + 1, made: made.map_or(Made::Nothing, Made::One) };
+            emit(slip, edit, share);
+        };
+        replace(SlipKind::ScrambleTurnLeftOut, None, 1.0);
+        let amounts = Amount::ALL.into_iter().filter(|&amount| amount != planned.amount);
+        let others: Vec<Turn> = amounts
+            .map(|amount| Turn::new(planned.block, amount))
+            .chain(Craft::other_faces(planned))
+            .collect();
+        for &made in &others {
+            replace(SlipKind::ScrambleTurnWrong, Some(made), 1.0 / others.len() as f64);
+        }
+    }
+    for &rotation in &craft.rotations {
+        let made = course.hold.then(rotation);
+        let slip = Slip { kind: SlipKind::HeldWrong, change: Change::Holding { planned: course.hold, made } };
+        let edit = Edit { range: course.picked_up.clone(), made: Made::Many(made.turns().to_vec()) };
+        emit(slip, edit, 1.0 / craft.rotations.len() as f64);
+    }
+}

@@ -1,0 +1,94 @@
+//! Explaining an outcome of which not everything is known.
+
+use super::element::{Element, Key};
+use super::observed::{Wanted, lifted};
+use super::search::{Found, Story};
+use super::space::Space;
+use rustc_hash::FxHashMap;
+
+/// How many of the likeliest classes are tried against each other where nothing can be looked up.
+const TRIED: usize = 1200;
+
+/// `named` is the planned outcome, named so that solved is the identity; `priors` the shares of one slip and of two.
+pub(crate) fn explain(
+    space: &Space<'_>,
+    wanted: &Wanted,
+    named: &Element,
+    priors: [f64; 2],
+    found: &mut Found,
+) {
+    let tables = space.tables;
+    let odd = space.craft.size().is_odd();
+    for class in &space.classes.all {
+        if wanted.fits_held(&named.then(&class.element, tables), tables, odd) {
+            for &member in &class.members {
+                let weight = priors[0] * space.candidates[member as usize].weight;
+                found.add([0, 0, class.coset], weight, Story::Single(member));
+            }
+        }
+    }
+    match wanted.places() {
+        Some(places) if odd => pairs_by_places(space, wanted, named, &lifted(&places), priors[1], found),
+        _ if found.groups.is_empty() => likeliest_pairs(space, wanted, named, priors[1], found),
+        _ => {}
+    }
+}
+
+fn add_pair(space: &Space<'_>, pair: [u32; 2], prior: f64, found: &mut Found) {
+    let [first, second] = pair.map(|class| &space.classes.all[class as usize]);
+    for &a in &first.members {
+        for &b in &second.members {
+            let (one, two) = (&space.candidates[a as usize], &space.candidates[b as usize]);
+            if one.end() <= two.begin() && a != b {
+                let weight = 2.0 * prior * one.weight * two.weight;
+                found.add([0, first.coset, second.coset], weight, Story::Pair(a, b));
+            }
+        }
+    }
+}
+
+/// Where pieces lie, without their turning, is a group of its own: pairs are looked up in it as in the whole one.
+fn pairs_by_places(
+    space: &Space<'_>,
+    wanted: &Wanted,
+    named: &Element,
+    lifted: &Element,
+    prior: f64,
+    found: &mut Found,
+) {
+    let tables = space.tables;
+    let mut by_places: FxHashMap<Key, Vec<u32>> = FxHashMap::default();
+    for (number, class) in space.classes.all.iter().enumerate() {
+        by_places.entry(tables.places_only(&class.element)).or_default().push(number as u32);
+    }
+    for (number, first) in space.classes.all.iter().enumerate() {
+        let so_far = named.then(&first.element, tables);
+        let rest = so_far.inverse(tables).then(lifted, tables);
+        for &second in by_places.get(&tables.places_only(&rest)).into_iter().flatten() {
+            let outcome = so_far.then(&space.classes.all[second as usize].element, tables);
+            if wanted.fits_held(&outcome, tables, true) {
+                add_pair(space, [number as u32, second], prior, found);
+            }
+        }
+    }
+}
+
+/// The likeliest classes against each other.
+fn likeliest_pairs(space: &Space<'_>, wanted: &Wanted, named: &Element, prior: f64, found: &mut Found) {
+    let tables = space.tables;
+    let odd = space.craft.size().is_odd();
+    let mut order: Vec<u32> = (0..space.classes.all.len() as u32).collect();
+    order.sort_by(|&a, &b| {
+        space.classes.all[b as usize].weight.total_cmp(&space.classes.all[a as usize].weight).then(a.cmp(&b))
+    });
+    order.truncate(if odd { TRIED } else { TRIED / 4 });
+    for &first in &order {
+        let so_far = named.then(&space.classes.all[first as usize].element, tables);
+        for &second in &order {
+            let outcome = so_far.then(&space.classes.all[second as usize].element, tables);
+            if wanted.fits_held(&outcome, tables, odd) {
+                add_pair(space, [first, second], prior, found);
+            }
+        }
+    }
+}

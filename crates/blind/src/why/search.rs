@@ -1,0 +1,308 @@
+//! The search: which slips, alone or together, lead from what should have come out to what did.
+
+use super::course::{Carried, Course};
+use super::element::{Element, Key, Right};
+use super::memo_slips::{self, LetterSlip};
+use super::space::{Candidate, Local, Space, letter_edits, moved};
+use cube::{Orbit, Sticker};
+use rustc_hash::FxHashMap;
+
+/// One way in which it may have happened, by numbers into the space.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(crate) enum Story {
+    /// One slip.
+    Single(u32),
+    /// Two, the first before the second.
+    Pair(u32, u32),
+    /// Three, in order.
+    Triple(u32, u32, u32),
+    /// A slip of tracing or recall, and one of the hands in a letter that only it brought in: which action after
+    /// the slip, and which slip within it.
+    Inside { letters: u32, action: u32, slip: u32 },
+    /// A slip of tracing or recall, and another in the letters that it brought in.
+    Twice { letters: u32, second: u32 },
+    /// As `Inside`, and one more slip elsewhere, before or after.
+    InsideAnd { letters: u32, action: u32, slip: u32, other: u32 },
+    /// A slip of tracing or recall, and two of the hands in letters that only it brought in.
+    InsideBoth { letters: u32, first: (u32, u32), second: (u32, u32) },
+}
+
+/// Stories that act alike: their slips, one by one, change the outcome in the same ways.
+#[derive(Clone, Debug)]
+pub(crate) struct Group {
+    /// The sum of all weights.
+    pub(crate) weight: f64,
+    /// How many stories there are.
+    pub(crate) count: usize,
+    /// How many of them are as likely as the likeliest.
+    pub(crate) equal: usize,
+    /// The likeliest ones, with their weights, the best first.
+    pub(crate) stories: Vec<(f64, Story)>,
+}
+
+/// How many stories of a group are kept.
+const KEPT: usize = 12;
+
+/// What slips do, each up to how the puzzle is held, sorted.
+pub(crate) type Effects = [Key; 3];
+
+#[derive(Default)]
+pub(crate) struct Found {
+    pub(crate) groups: FxHashMap<Effects, Group>,
+}
+
+impl Found {
+    pub(crate) fn add(&mut self, effects: [Key; 3], weight: f64, story: Story) {
+        if weight <= 0.0 {
+            return;
+        }
+        let mut effects = effects;
+        effects.sort_unstable();
+        let empty = || Group { weight: 0.0, count: 0, equal: 0, stories: Vec::new() };
+        let group = self.groups.entry(effects).or_insert_with(empty);
+        group.weight += weight;
+        group.count += 1;
+        let best = group.stories.first().map_or(0.0, |story| story.0);
+        if weight > best * (1.0 + 1e-9) {
+            group.equal = 1;
+        } else if weight >= best * (1.0 - 1e-9) {
+            group.equal += 1;
+        }
+        let at = group.stories.partition_point(|&(other, _)| other >= weight);
+        if at < KEPT {
+            group.stories.insert(at, (weight, story));
+            group.stories.truncate(KEPT);
+        }
+    }
+}
+
+/// Letters whose slips of the hands were computed once.
+pub(crate) struct Locals {
+    known: FxHashMap<Option<(Orbit, Sticker)>, Local>,
+}
+
+impl Locals {
+    pub(crate) fn new() -> Self {
+        Self { known: FxHashMap::default() }
+    }
+
+    pub(crate) fn get(&mut self, letter: Option<(Orbit, Sticker)>, space: &Space<'_>) -> &Local {
+        self.known.entry(letter).or_insert_with(|| space.local(letter))
+    }
+}
+
+/// What a slip of tracing or recall brings in: the actions from the first changed one to the last, and what follows.
+pub(crate) struct Zone {
+    /// Letters, or nothing for the parity algorithm, with the number of the letter after the slip.
+    pub(crate) actions: Vec<(Option<(Orbit, Sticker)>, usize)>,
+    /// What follows each action.
+    pub(crate) after: Vec<Element>,
+}
+
+pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, locals: &mut ActionElements) -> Zone {
+    let course = space.course;
+    let mut actions: Vec<(Option<(Orbit, Sticker)>, usize)> = slip
+        .taken
+        .iter()
+        .enumerate()
+        .map(|(at, &target)| (Some((slip.orbit, target)), slip.from + at))
+        .collect();
+    let mut end = course.range(slip.orbit, slip.from..slip.from + slip.meant).end;
+    if slip.parity_changes
+        && let Some(range) = course.parity_range()
+    {
+        let letters = course.recalled.kinds.first().map_or(&[][..], |(_, letters)| letters);
+        for (at, &target) in letters.iter().enumerate().skip(slip.from + slip.meant) {
+            actions.push((Some((slip.orbit, target)), at + slip.taken.len() - slip.meant));
+        }
+        if !course.recalled.parity {
+            actions.push((None, 0));
+        }
+        end = range.end;
+    }
+    let mut after = vec![space.carried.after[end]; actions.len()];
+    for at in (1..actions.len()).rev() {
+        let element = locals.get(actions[at].0, space);
+        after[at - 1] = element.then(&after[at], space.tables);
+    }
+    Zone { actions, after }
+}
+
+/// What whole letters do, computed once.
+pub(crate) struct ActionElements {
+    known: FxHashMap<Option<(Orbit, Sticker)>, Element>,
+}
+
+impl ActionElements {
+    pub(crate) fn new() -> Self {
+        Self { known: FxHashMap::default() }
+    }
+
+    fn get(&mut self, letter: Option<(Orbit, Sticker)>, space: &Space<'_>) -> Element {
+        *self.known.entry(letter).or_insert_with(|| {
+            let mut turns = Vec::new();
+            match letter {
+                Some((orbit, target)) => {
+                    super::course::lay(&mut turns, orbit, 0, target, space.craft.method);
+                }
+                None => {
+                    turns.extend(space.craft.method.parity().into_iter().flat_map(cube::Algorithm::flatten));
+                }
+            }
+            space.tables.turns(&turns)
+        })
+    }
+}
+
+/// All single slips that explain the difference.
+pub(crate) fn singles(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
+    let coset = space.tables.coset(difference);
+    for &class in space.classes.of_coset(coset) {
+        for &member in &space.classes.all[class as usize].members {
+            let weight = prior * space.candidates[member as usize].weight;
+            found.add([0, 0, coset], weight, Story::Single(member));
+        }
+    }
+}
+
+/// All pairs of slips, neither within what the other brought in, that explain the difference: for each first slip
+/// the second one is looked up.
+pub(crate) fn pairs(space: &Space<'_>, right: &Right, prior: f64, found: &mut Found) {
+    for first in &space.classes.all {
+        let wanted = space.tables.coset_of_quotient(&first.element, &first.inverse, right);
+        for &second in space.classes.of_coset(wanted) {
+            let second = &space.classes.all[second as usize];
+            for &a in &first.members {
+                let one = &space.candidates[a as usize];
+                for &b in &second.members {
+                    let two = &space.candidates[b as usize];
+                    if one.end() <= two.begin() && a != b {
+                        let weight = 2.0 * prior * one.weight * two.weight;
+                        found.add([0, first.coset, second.coset], weight, Story::Pair(a, b));
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Pairs of which the second slip happens in letters that only the first one brought in.
+pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
+    let tables = space.tables;
+    let mut elements = ActionElements::new();
+    let mut locals = Locals::new();
+    for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
+        let outer = &space.candidates[*candidate as usize];
+        let effect = space.effect(&outer.edits, &space.carried);
+        let rest = effect.inverse(tables).then(difference, tables);
+        let effects = [0, tables.coset(&effect), tables.coset(&rest)];
+        if effects[1] == tables.coset(&Element::IDENTITY) {
+            continue;
+        }
+        let zone = zone(slip, space, &mut elements);
+        for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
+            let local = locals.get(letter, space);
+            let before = after.inverse(tables);
+            let carried = after.then(&rest, tables);
+            for hold in 0..24 {
+                let back = carried.then(tables.held(hold), tables).then(&before, tables);
+                let Some(class) = local.classes.of_exact(tables.exact(&back)) else { continue };
+                for &inner in &class.members {
+                    let weight = 2.0 * prior * outer.weight * local.candidates[inner as usize].weight;
+                    let story = Story::Inside { letters: number as u32, action: action as u32, slip: inner };
+                    found.add(effects, weight, story);
+                }
+            }
+        }
+        if slip.taken.len() > 1 {
+            twice(space, number, &rest, effects, prior * outer.weight, found);
+        }
+    }
+}
+
+/// The slips of tracing and recall within the letters that another one brought in.
+pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip) -> Vec<LetterSlip> {
+    let after = first.applied(&space.course.recalled);
+    let brought = first.from..first.from + first.taken.len();
+    memo_slips::recall(&after, space.craft, &|orbit, range| {
+        orbit == first.orbit && range.start < brought.end && brought.start < range.end
+    })
+}
+
+fn twice(space: &Space<'_>, number: usize, rest: &Element, effects: [Key; 3], prior: f64, found: &mut Found) {
+    let first = &space.letter_slips[number].0;
+    let course = space.after(first);
+    let carried = Carried::new(&course.tape, space.tables);
+    let wanted = space.tables.coset(rest);
+    for (at, second) in second_letter_slips(space, first).iter().enumerate() {
+        let edits = letter_edits(second, &course, space.craft);
+        let effect = space.effect(&edits, &carried);
+        if space.tables.coset(&effect) == wanted {
+            let weight = 2.0 * prior * second.share * space.scale(second.slip.kind);
+            found.add(effects, weight, Story::Twice { letters: number as u32, second: at as u32 });
+        }
+    }
+}
+
+impl Space<'_> {
+    /// The course after a slip of tracing or recall.
+    pub(crate) fn after(&self, slip: &LetterSlip) -> Course {
+        let scramble = &self.course.tape[..self.course.picked_up.start];
+        Course::new(scramble, self.course.hold, slip.applied(&self.course.recalled), self.craft.method)
+    }
+
+    /// The slips of a story in the order in which their edits are made to the tape, each on the tape that the one
+    /// before left; and in the order of the attempt.
+    pub(crate) fn tell(&self, story: Story) -> Vec<Candidate> {
+        let base = |number: u32| self.candidates[number as usize].clone();
+        let letters = |number: u32| {
+            let (slip, candidate) = &self.letter_slips[number as usize];
+            (slip, base(*candidate))
+        };
+        let inner = |slip: &LetterSlip, action: u32, inner: u32| -> Option<Candidate> {
+            let zone = zone(slip, self, &mut ActionElements::new());
+            let (letter, number) = *zone.actions.get(action as usize)?;
+            let course = self.after(slip);
+            let span = course.spans.iter().find(|span| match (span.letter, letter) {
+                (None, None) => true,
+                (Some((kind, at, _)), Some((orbit, _))) => kind == orbit && at == number,
+                _ => false,
+            })?;
+            let local = self.local(letter);
+            Some(moved(local.candidates.get(inner as usize)?, number, span.begin))
+        };
+        match story {
+            Story::Single(one) => vec![base(one)],
+            Story::Pair(one, two) => vec![base(one), base(two)],
+            Story::Triple(one, two, three) => vec![base(one), base(two), base(three)],
+            Story::Inside { letters: number, action, slip } => {
+                let (outer, candidate) = letters(number);
+                std::iter::once(candidate).chain(inner(outer, action, slip)).collect()
+            }
+            Story::Twice { letters: number, second } => {
+                let (outer, candidate) = letters(number);
+                let course = self.after(outer);
+                let second = second_letter_slips(self, outer).get(second as usize).map(|slip| Candidate {
+                    slip: slip.slip.clone(),
+                    edits: letter_edits(slip, &course, self.craft),
+                    weight: slip.share,
+                });
+                std::iter::once(candidate).chain(second).collect()
+            }
+            Story::InsideAnd { letters: number, action, slip, other } => {
+                let (outer, candidate) = letters(number);
+                let mut told = vec![candidate];
+                told.extend(inner(outer, action, slip));
+                told.push(base(other));
+                told
+            }
+            Story::InsideBoth { letters: number, first, second } => {
+                let (outer, candidate) = letters(number);
+                let mut told = vec![candidate];
+                told.extend(inner(outer, first.0, first.1));
+                told.extend(inner(outer, second.0, second.1));
+                told
+            }
+        }
+    }
+}

@@ -1,0 +1,273 @@
+//! `hoodwink check`: whether a memo, or the moves of an attempt, are right.
+
+use crate::arguments::{CheckOptions, MemoOptions, YesNo};
+use crate::failure::Failure;
+use crate::input::Session;
+use crate::{pictures, trace, wire};
+use blind::{
+    KindCheck, Memo, MemoCheck, Method, MovesCheck, actions, check_memo, check_moves, hold, kind_name,
+};
+use cube::{Orbit, Size, State, Sticker, display_turns};
+use serde::Serialize;
+use std::io::{self, Write};
+use std::process::ExitCode;
+
+/// What `check --json` prints.
+#[derive(Debug, Serialize)]
+struct Checked {
+    version: u32,
+    puzzle: u8,
+    /// Whether it solves the puzzle; of moves: whether they carry the plan out and solve it.
+    right: bool,
+    /// The letters of each kind that were checked, or that the moves were compared with.
+    memo: Vec<KindLetters>,
+    /// All slips of a memo; of moves the first one.
+    slips: Vec<Slip>,
+    /// Stickers of what it leads to, as held to solve; none if the memo cannot be carried out.
+    facelets: Option<String>,
+    /// Pieces that it leaves unsolved.
+    unsolved: Vec<String>,
+    /// In words.
+    sentence: String,
+}
+
+/// The letters of a kind.
+#[derive(Debug, Serialize)]
+struct KindLetters {
+    kind: &'static str,
+    letters: String,
+    /// Whether these letters solve the kind.
+    right: bool,
+}
+
+/// A slip.
+#[derive(Debug, Serialize)]
+struct Slip {
+    /// What is wrong.
+    kind: String,
+    /// `corner` or `edge`; none for parity.
+    pieces: Option<&'static str>,
+    /// Which letter of the kind's memo, from 1; of moves, which move. None for parity.
+    position: Option<usize>,
+    /// The letter; none after the end.
+    letter: Option<String>,
+    /// In words.
+    sentence: String,
+    /// Letters that would have been right there; of moves, the moves of the plan.
+    expected: Vec<String>,
+}
+
+/// The letters of each kind.
+type Letters = Vec<(Orbit, Vec<Sticker>)>;
+
+/// The letters of both kinds as they were given; `None` when none were.
+pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Option<Letters>, Failure> {
+    let given = [(Orbit::Corner, &options.corners), (Orbit::Midge, &options.edges)];
+    if given.iter().all(|(_, text)| text.is_none()) {
+        return Ok(None);
+    }
+    let mut memo = Vec::new();
+    for (orbit, text) in given {
+        let Some(text) = text else { continue };
+        session.kind(kind_name(orbit), size)?;
+        let letters = &session.conventions.kind(orbit).letters;
+        let read = letters.read(orbit, text);
+        memo.push((orbit, read.map_err(|error| Failure::input(session.voice.memo_error(&error)))?));
+    }
+    Ok(Some(memo))
+}
+
+/// Runs the command.
+pub fn run(session: &Session, options: &CheckOptions) -> Result<ExitCode, Failure> {
+    let puzzle = session.puzzle(&options.state)?;
+    let method = trace::method(session, puzzle.size)?;
+    let held = hold(&puzzle.state, &session.conventions);
+    let given = memo(session, &options.memo, puzzle.size)?;
+    let checked = if let Some(text) = &options.moves {
+        let moves = session.turns(text, puzzle.size)?;
+        moves_checked(session, &method, &held.state, given, &moves)?
+    } else {
+        let given = given.ok_or_else(|| Failure::input(session.voice.word("check-no-memo")))?;
+        let parity = options.parity.map(|answer| answer == YesNo::Yes);
+        let check = check_memo(&held.state, &given, parity, &session.conventions, &method)
+            .map_err(|error| Failure::input(session.voice.memo_error(&error)))?;
+        memo_checked(session, &check, puzzle.size)
+    };
+    let mut out = io::stdout().lock();
+    if options.json {
+        serde_json::to_writer(&mut out, &checked).map_err(io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        write_text(session, &checked, &mut out)?;
+    }
+    Ok(if options.strict && !checked.right { ExitCode::from(1) } else { ExitCode::SUCCESS })
+}
+
+fn write_text(session: &Session, checked: &Checked, out: &mut impl Write) -> Result<(), Failure> {
+    if !checked.right
+        && let Some(state) = checked.facelets.as_ref().and_then(|text| text.parse::<cube::Facelets>().ok())
+        && let Ok(state) = state.state()
+    {
+        writeln!(
+            out,
+            "{}",
+            pictures::net(session, &State::held(state.size(), session.conventions.holding).then(&state))
+        )?;
+    }
+    writeln!(out, "{}", checked.sentence)?;
+    Ok(())
+}
+
+fn names(kinds: &[(Orbit, Vec<Sticker>)]) -> Vec<String> {
+    kinds
+        .iter()
+        .flat_map(|(orbit, pieces)| pieces.iter().map(|&piece| orbit.piece_name(piece).to_owned()))
+        .collect()
+}
+
+fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
+    let (voice, conventions) = (&session.voice, &session.conventions);
+    let mut slips: Vec<Slip> = check.kinds.iter().flat_map(|kind| slips_of(session, kind)).collect();
+    slips.extend(check.parity.map(|fault| {
+        Slip {
+            kind: match fault {
+                blind::ParityFault::Overlooked => "parity-overlooked",
+                blind::ParityFault::WithoutNeed => "parity-without-need",
+            }
+            .to_owned(),
+            pieces: None,
+            position: None,
+            letter: None,
+            sentence: voice.parity_fault(fault),
+            expected: Vec::new(),
+        }
+    }));
+    let unsolved: Letters = match &check.outcome {
+        Some(outcome) => unsolved(outcome),
+        None => check.kinds.iter().map(|kind| (kind.orbit, kind.unsolved.clone())).collect(),
+    };
+    let unsolved = names(&unsolved);
+    let right = check.right();
+    let mut lines: Vec<String> = Vec::new();
+    if right {
+        lines.push(voice.word("check-right"));
+    } else {
+        for kind in &check.kinds {
+            lines.push(voice.kind_checked(kind));
+            lines.extend(
+                kind.slips.iter().map(|slip| format!("  {}", voice.memo_slip(slip, kind.orbit, conventions))),
+            );
+        }
+        lines.extend(check.parity.map(|fault| voice.parity_fault(fault)));
+        if check.moves.is_none() {
+            lines.push(voice.word("check-cannot-be-carried-out"));
+        } else if !unsolved.is_empty() {
+            lines.push(voice.say("check-leads-to", &[("pieces", voice.list(&unsolved).into())]));
+        }
+    }
+    Checked {
+        version: wire::VERSION,
+        puzzle: size.layers(),
+        right,
+        memo: check
+            .kinds
+            .iter()
+            .map(|kind| letters_of(session, kind.orbit, &kind.letters, kind.right))
+            .collect(),
+        slips,
+        facelets: check.outcome.map(|state| state.facelets().to_string()),
+        unsolved,
+        sentence: lines.join("\n"),
+    }
+}
+
+fn letters_of(session: &Session, orbit: Orbit, letters: &[Sticker], right: bool) -> KindLetters {
+    let scheme = &session.conventions.kind(orbit).letters;
+    KindLetters { kind: kind_name(orbit), letters: scheme.spell(letters), right }
+}
+
+fn slips_of(session: &Session, kind: &KindCheck) -> Vec<Slip> {
+    let letters = &session.conventions.kind(kind.orbit).letters;
+    let spelled = |sticker: &Sticker| letters.of(*sticker).to_string();
+    kind.slips
+        .iter()
+        .map(|slip| Slip {
+            kind: slip.fault.name().to_owned(),
+            pieces: Some(kind_name(kind.orbit)),
+            position: Some(slip.position + 1),
+            letter: slip.letter.as_ref().map(spelled),
+            sentence: session.voice.memo_slip(slip, kind.orbit, &session.conventions),
+            expected: slip.expected.iter().map(spelled).collect(),
+        })
+        .collect()
+}
+
+/// Pieces that are unsolved, by kind, however the puzzle is held.
+fn unsolved(state: &State) -> Letters {
+    let state = state.after(state.core().inverse().turns());
+    let of = |orbit: Orbit| {
+        let places = orbit.all_pieces().map(|piece| orbit.reference(piece));
+        places.filter(|&place| state.at(orbit, place) != place).collect()
+    };
+    Orbit::of(state.size()).iter().map(|&orbit| (orbit, of(orbit))).collect()
+}
+
+fn moves_checked(
+    session: &Session,
+    method: &Method,
+    state: &State,
+    given: Option<Letters>,
+    moves: &[cube::Turn],
+) -> Result<Checked, Failure> {
+    let (voice, conventions) = (&session.voice, &session.conventions);
+    let letters = given.unwrap_or_else(|| {
+        let ours = Memo::new(state, conventions, method);
+        ours.parts().iter().map(|trace| (trace.orbit(), trace.targets())).collect()
+    });
+    let plan = actions(&letters, conventions, method)
+        .map_err(|error| Failure::input(voice.execution_error(&error)))?;
+    let MovesCheck { deviation, solves, outcome } = check_moves(state, &plan, moves);
+    let sentence = match &deviation {
+        None if solves => voice.word("check-moves-right"),
+        None => voice.word("why-memo-itself"),
+        Some(deviation) => {
+            let said = voice.deviation(deviation, conventions);
+            if solves { format!("{said}\n{}", voice.word("check-moves-solve")) } else { said }
+        }
+    };
+    let slips = deviation
+        .iter()
+        .map(|deviation| {
+            let (pieces, letter) = match deviation.step {
+                Some(blind::ActionStep::Letter { orbit, target, .. }) => {
+                    (Some(kind_name(orbit)), Some(conventions.kind(orbit).letters.of(target).to_string()))
+                }
+                _ => (None, None),
+            };
+            Slip {
+                kind: deviation.how.name().to_owned(),
+                pieces,
+                position: Some(deviation.turn + 1),
+                letter,
+                sentence: voice.deviation(deviation, conventions),
+                expected: vec![display_turns(&deviation.planned).to_string()],
+            }
+        })
+        .collect();
+    let right_kind = |orbit: Orbit, letters: &[Sticker]| {
+        blind::check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, letters).right
+    };
+    Ok(Checked {
+        version: wire::VERSION,
+        puzzle: state.size().layers(),
+        right: deviation.is_none() && solves,
+        memo: letters
+            .iter()
+            .map(|(orbit, letters)| letters_of(session, *orbit, letters, right_kind(*orbit, letters)))
+            .collect(),
+        slips,
+        facelets: Some(outcome.facelets().to_string()),
+        unsolved: if solves { Vec::new() } else { names(&unsolved(&outcome)) },
+        sentence,
+    })
+}

@@ -1,0 +1,94 @@
+# Warum ein Versuch nicht aufging: ein Satz für jede Art von Fehler.
+
+why-as-planned = Alles geschah wie geplant, und der Würfel ist gelöst: nichts ist zu erklären.
+why-memo-itself = Alles geschah, wie das Memo es sagt; das Memo selbst löst den Würfel nicht.
+why-nothing-found = Nichts im Verzeichnis der Fehler erklärt das; mit --deep werden drei Fehler gesucht, oder prüfe, was zu sehen war.
+why-ambiguity = { $count ->
+    [one] Keine andere Erklärung ist so wahrscheinlich wie die erste.
+   *[other] { $count } Erklärungen sind so wahrscheinlich wie die erste, sie selbst mitgezählt; am Würfel allein sind sie nicht zu unterscheiden.
+}
+why-ways = { $count ->
+    [one] Ein anderer Fehler wirkt ebenso
+   *[other] { $count } andere wirken ebenso
+}
+why-also = zum Beispiel: { $sentence }
+why-broken-off = Die Suche wurde vor ihrem Ende abgebrochen; es kann mehr geben.
+why-questions = Diese Antworten würden am meisten sagen:
+why-question = { $sentence } (--answer { $name }=yes oder { $name }=no)
+why-other-size = Der Versuch war an einem { $planned }; zu sehen war ein { $seen }.
+why-contradiction = Die Steine passen nicht zusammen: zwei Plätze würden denselben Stein zeigen.
+why-no-ask = „{ $text }“ ist keine Antwort; schreib sie wie corner.5=yes, mit einem der Namen aus den Fragen.
+
+slip-scramble-turn-wrong = Scramble, Zug { $turn }: { $made } wurde statt { $planned } gemacht.
+slip-scramble-turn-left-out = Scramble, Zug { $turn }: { $planned } wurde ausgelassen.
+slip-held-wrong = Der Würfel wurde in der falschen Haltung aufgenommen: nach dem Scramble { $made ->
+    [nothing] wurde er nicht gedreht
+   *[other] kam { $made }
+}, nicht { $planned ->
+    [nothing] so gelassen, wie er war
+   *[other] { $planned }
+}.
+slip-wrong-sticker-followed = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, vom falschen Sticker des richtigen Steins an.
+slip-wrong-sticker = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, der falsche Sticker des richtigen Steins.
+slip-closed-early = Beim Verfolgen, Buchstabe { $position } der { $kinds }: der Zyklus wurde einen Buchstaben zu früh geschlossen, ohne { $meant }.
+slip-cycle-missed = Beim Verfolgen: der Zyklus { $meant } der { $kinds }, ab Buchstabe { $position }, wurde übersehen.
+slip-flip-missed = Beim Verfolgen: die gekippte Kante { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
+slip-twist-missed = Beim Verfolgen: die verdrehte Ecke { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
+slip-twist-other-way = Beim Verfolgen, Buchstabe { $position } der { $kinds }: die Ecke wurde als andersherum verdreht gemerkt, { $taken } statt { $meant }.
+slip-parity-overlooked = Die Parität wurde übersehen: der Paritätsalgorithmus wurde nicht gemacht.
+slip-parity-without-need = Der Paritätsalgorithmus wurde ohne Not gemacht.
+slip-letter-neighbour = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt, seinem Nachbarn im Schema.
+slip-letter-alike = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt, das ähnlich klingt oder aussieht.
+slip-letter-other = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt.
+slip-letter-dropped = Buchstabe { $position } der { $kinds }: { $meant } wurde ausgelassen.
+slip-pair-dropped = Buchstaben { $position } und { $next } der { $kinds }: das Paar { $meant } wurde ausgelassen.
+slip-letter-doubled = Buchstabe { $position } der { $kinds }: { $meant } wurde zweimal ausgeführt.
+slip-pair-doubled = Buchstaben { $position } und { $next } der { $kinds }: das Paar { $meant } wurde zweimal ausgeführt.
+slip-pair-reversed = Buchstaben { $position } und { $next } der { $kinds }: das Paar { $meant } wurde als { $taken } ausgeführt.
+slip-pairs-exchanged = Ab Buchstabe { $position } der { $kinds }: die Paare { $meant } wurden als { $taken } ausgeführt.
+slip-turn-other-way = { $where }: { $planned } wurde andersherum gedreht, als { $made }.
+slip-turn-half = { $where }: { $planned } wurde als { $made } gedreht.
+slip-turn-quarter = { $where }: { $planned } wurde als { $made } gedreht.
+slip-turn-left-out = { $where }: { $planned } wurde ausgelassen, Zug { $turn } des Schritts.
+slip-turn-added = { $where }: { $made } wurde vor Zug { $turn } des Schritts gemacht und gehört nicht dahin.
+slip-turn-other-face = { $where }: { $made } wurde statt { $planned } gemacht, Zug { $turn } des Schritts.
+slip-turn-wide = { $where }: { $made } wurde statt { $planned } gemacht, Zug { $turn } des Schritts.
+slip-setup-not-undone = { $where }: das Setup wurde nicht zurückgenommen; { $planned } wurde ausgelassen.
+slip-setup-undone-wrong-way = { $where }: das Setup wurde als { $made } statt { $planned } zurückgenommen.
+slip-setup-of-another = { $where }: { $made } wurde statt { $planned } gemacht, wie für { $other }.
+slip-algorithm-left-out = { $where }: der Algorithmus wurde ausgelassen.
+slip-algorithm-doubled = { $where }: der Algorithmus wurde zweimal gemacht.
+slip-algorithm-inverted = { $where }: der Algorithmus wurde rückwärts gemacht.
+slip-algorithm-of-other-kind = { $where }: ein anderer Algorithmus wurde gemacht, { $made }.
+slip-held-otherwise = Von da an wurde der Würfel anders gehalten, gedreht um { $made }: { $where }.
+
+by-hand-twisted = Die Ecke bei { $piece } wurde von Hand verdreht, { $clockwise ->
+    [yes] im Uhrzeigersinn
+   *[no] gegen den Uhrzeigersinn
+}.
+by-hand-flipped = Die Kante bei { $piece } ging heraus und wurde gekippt wieder eingesetzt.
+by-hand-exchanged = Die { $kinds } bei { $first } und { $second } gingen heraus und wurden vertauscht wieder eingesetzt.
+by-hand-otherwise-right = Sonst geschah alles wie geplant.
+
+ask-start = Kann vor dem Start etwas falsch gewesen sein, beim Scrambeln oder Aufnehmen?
+ask-tracing = Kann das Memo schon falsch gewesen sein, als du es gemerkt hast?
+ask-recall = Gab es einen Buchstaben, bei dem du unsicher warst oder suchen musstest?
+ask-execution = Fühlte sich ein Zug falsch an, oder stockten die Hände?
+ask-kind = Ging bei den { $kinds } etwas schief?
+ask-letter = War bei Buchstabe { $position } der { $kinds }{ $letter ->
+    [none] { "" }
+   *[other] , { $letter },
+} etwas merkwürdig?
+ask-setup = Warst du bei einem Setup unsicher?
+ask-algorithm = Bist du in einem Algorithmus gestolpert oder hast den Faden verloren?
+ask-undo = Kann ein Setup falsch oder gar nicht zurückgenommen worden sein?
+ask-parity = Warst du bei der Parität unsicher?
+ask-held = Drehte sich der Würfel in den Händen, oder eine Schicht zu viel mit?
+
+observed-no-sticker = Spalte { $column }: „{ $found }“ ist kein Sticker einer Ecke oder Kante; schreib ihn wie UFR oder UF.
+observed-no-cycle = Spalte { $column }: „{ $found }“ geht nicht mit einem anderen Stein derselben Art weiter.
+observed-no-word = Spalte { $column }: „{ $found }“ ist nach { $piece } nicht verständlich; sag { $expected }.
+observed-twice = Spalte { $column }: { $piece } wurde schon genannt.
+observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
+observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 corners.
+observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.

@@ -1,0 +1,94 @@
+# Why an attempt did not come out: a sentence for each kind of slip.
+
+why-as-planned = Everything was done as planned, and the puzzle is solved: nothing is to be explained.
+why-memo-itself = Everything was done as the memo says; the memo itself does not solve the puzzle.
+why-nothing-found = Nothing in the catalogue of slips explains this; look for three slips with --deep, or check what was seen.
+why-ambiguity = { $count ->
+    [one] No other explanation is as likely as the first.
+   *[other] { $count } explanations are as likely as the first, itself included; they cannot be told apart by the puzzle alone.
+}
+why-ways = { $count ->
+    [one] One other slip acts in the same way
+   *[other] { $count } others act in the same way
+}
+why-also = for instance: { $sentence }
+why-broken-off = The search was stopped before its end; there may be more.
+why-questions = These answers would tell most:
+why-question = { $sentence } (--answer { $name }=yes or { $name }=no)
+why-other-size = The attempt was on a { $planned }; what was seen is a { $seen }.
+why-contradiction = The pieces do not fit together: two places would show the same piece.
+why-no-ask = “{ $text }” is no answer; write it as corner.5=yes, with one of the names in the questions.
+
+slip-scramble-turn-wrong = Scramble, move { $turn }: { $made } was made instead of { $planned }.
+slip-scramble-turn-left-out = Scramble, move { $turn }: { $planned } was left out.
+slip-held-wrong = The puzzle was picked up in the wrong hold: after the scramble { $made ->
+    [nothing] it was not turned
+   *[other] { $made } was made
+}, not { $planned ->
+    [nothing] left as it was
+   *[other] { $planned }
+}.
+slip-wrong-sticker-followed = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, from the wrong sticker of the right piece on.
+slip-wrong-sticker = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, the wrong sticker of the right piece.
+slip-closed-early = Tracing, letter { $position } of the { $kinds }: the cycle was closed one letter early, without { $meant }.
+slip-cycle-missed = Tracing: the cycle { $meant } of the { $kinds }, from letter { $position } on, was missed.
+slip-flip-missed = Tracing: the flipped edge { $meant }, from letter { $position } of the { $kinds } on, was missed.
+slip-twist-missed = Tracing: the twisted corner { $meant }, from letter { $position } of the { $kinds } on, was missed.
+slip-twist-other-way = Tracing, letter { $position } of the { $kinds }: the corner was memorised as twisted the other way, { $taken } instead of { $meant }.
+slip-parity-overlooked = Parity was overlooked: the parity algorithm was not made.
+slip-parity-without-need = The parity algorithm was made without need.
+slip-letter-neighbour = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }, its neighbour in the scheme.
+slip-letter-alike = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }, which sounds or looks like it.
+slip-letter-other = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }.
+slip-letter-dropped = Letter { $position } of the { $kinds }: { $meant } was left out.
+slip-pair-dropped = Letters { $position } and { $next } of the { $kinds }: the pair { $meant } was left out.
+slip-letter-doubled = Letter { $position } of the { $kinds }: { $meant } was carried out twice.
+slip-pair-doubled = Letters { $position } and { $next } of the { $kinds }: the pair { $meant } was carried out twice.
+slip-pair-reversed = Letters { $position } and { $next } of the { $kinds }: the pair { $meant } was carried out as { $taken }.
+slip-pairs-exchanged = From letter { $position } of the { $kinds } on: the pairs { $meant } were carried out as { $taken }.
+slip-turn-other-way = { $where }: { $planned } was turned the other way, as { $made }.
+slip-turn-half = { $where }: { $planned } was turned as { $made }.
+slip-turn-quarter = { $where }: { $planned } was turned as { $made }.
+slip-turn-left-out = { $where }: { $planned } was left out, turn { $turn } of the step.
+slip-turn-added = { $where }: { $made } was made before turn { $turn } of the step and does not belong there.
+slip-turn-other-face = { $where }: { $made } was made instead of { $planned }, turn { $turn } of the step.
+slip-turn-wide = { $where }: { $made } was made instead of { $planned }, turn { $turn } of the step.
+slip-setup-not-undone = { $where }: the set-up was not undone; { $planned } was left out.
+slip-setup-undone-wrong-way = { $where }: the set-up was undone as { $made } instead of { $planned }.
+slip-setup-of-another = { $where }: { $made } was made instead of { $planned }, as for { $other }.
+slip-algorithm-left-out = { $where }: the algorithm was left out.
+slip-algorithm-doubled = { $where }: the algorithm was made twice.
+slip-algorithm-inverted = { $where }: the algorithm was made backwards.
+slip-algorithm-of-other-kind = { $where }: another algorithm was made, { $made }.
+slip-held-otherwise = From there on the puzzle was held another way, turned by { $made }: { $where }.
+
+by-hand-twisted = The corner at { $piece } was twisted by hand, { $clockwise ->
+    [yes] clockwise
+   *[no] counter-clockwise
+}.
+by-hand-flipped = The edge at { $piece } came out and was put back flipped.
+by-hand-exchanged = The { $kinds } at { $first } and { $second } came out and were put back in each other's place.
+by-hand-otherwise-right = Otherwise everything was done as planned.
+
+ask-start = Could something have been wrong before the start, in scrambling or picking up?
+ask-tracing = Could the memo have been wrong as you memorised it?
+ask-recall = Was there a letter that you were not sure of, or had to search for?
+ask-execution = Did a turn feel wrong, or did your hands falter?
+ask-kind = Did anything go wrong in the { $kinds }?
+ask-letter = Was anything odd at letter { $position } of the { $kinds }{ $letter ->
+    [none] { "" }
+   *[other] , { $letter }
+}?
+ask-setup = Were you unsure of a set-up?
+ask-algorithm = Did you stumble within an algorithm, or lose count of it?
+ask-undo = Could a set-up have been undone wrong, or not at all?
+ask-parity = Were you unsure about parity?
+ask-held = Did the puzzle turn in your hands, or a layer too many turn along?
+
+observed-no-sticker = Column { $column }: “{ $found }” is no sticker of a corner or an edge; write it as UFR or UF.
+observed-no-cycle = Column { $column }: “{ $found }” does not go on with another piece of the same kind.
+observed-no-word = Column { $column }: “{ $found }” is not understood after { $piece }; say { $expected }.
+observed-twice = Column { $column }: { $piece } was named before.
+observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
+observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
+observed-too-many = Column { $column }: there are only { $most } { $kinds }.
