@@ -10,21 +10,27 @@ mod kind;
 mod letters;
 mod memo;
 mod method;
+mod plan;
 mod reason;
+pub mod sheet;
 mod swap;
 mod trace;
 
 pub use conventions::Needs;
 pub use conventions::{
-    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName, Problem,
-    nearest,
+    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName,
+    ParityChoice, Problem, Turned, nearest,
 };
 pub use execution::{Action, ExecutionError, Solution, actions};
 pub use holding::{Held, HoldChoice, best_hold, every_hold, hold, solved_pieces};
 pub use kind::{KINDS, kind_name, kind_named};
 pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
-pub use method::{Method, MethodError};
+pub use method::{
+    Carrier, Case, Cycles, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, letters_effect,
+    letters_state,
+};
+pub use plan::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason, reasons};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
