@@ -3,6 +3,7 @@
 //! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
 //! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
 
+pub mod compare;
 mod conventions;
 mod execution;
 mod holding;
