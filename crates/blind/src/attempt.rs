@@ -105,6 +105,12 @@ fn planned_turns(actions: &[Action]) -> Vec<Planned> {
                     planned.extend(turns.iter().map(|&turn| Planned { turn, step }));
                 }
             }
+            Action::Pair { orbit, letter, targets: [target, _], turns, .. }
+            | Action::Turned { orbit, letter, targets: [target, ..], turns, .. } => {
+                let (orbit, letter, target, part) = (*orbit, *letter, *target, Part::Algorithm);
+                let step = ActionStep::Letter { orbit, letter, target, part };
+                planned.extend(turns.iter().map(|&turn| Planned { turn, step }));
+            }
             Action::Parity { turns } => {
                 planned.extend(turns.iter().map(|&turn| Planned { turn, step: ActionStep::Parity }));
             }

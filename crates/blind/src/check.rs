@@ -256,7 +256,8 @@ pub fn check_memo(
     let order = conventions.memo_order.iter().copied().filter(|orbit| Orbit::of(size).contains(orbit));
     let kinds: Vec<KindCheck> = order
         .map(|orbit| {
-            check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, &letters_of(orbit))
+            let seen = method.traced_as(state, orbit, conventions);
+            check_letters(orbit, &seen, conventions.kind(orbit).buffer, &letters_of(orbit))
         })
         .collect();
     let odd = is_odd(state);

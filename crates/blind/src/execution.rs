@@ -1,8 +1,10 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
 use crate::conventions::Conventions;
+use crate::letters::same_piece;
 use crate::memo::Memo;
-use crate::method::Method;
+use crate::method::{Carrier, Method};
+use crate::plan::Group;
 use cube::{Count, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 
@@ -24,6 +26,32 @@ pub enum Action {
         /// The set-up undone.
         undo: Vec<Turn>,
     },
+    /// Two letters by one algorithm.
+    Pair {
+        /// The kind.
+        orbit: Orbit,
+        /// Which letter of the kind's memo comes first, from 0.
+        letter: usize,
+        /// The stickers that the letters stand for.
+        targets: [Sticker; 2],
+        /// The algorithm.
+        turns: Vec<Turn>,
+        /// Whether the algorithm was found by search, since the sheet has none.
+        found: bool,
+    },
+    /// Four letters that turn two pieces in their places, by one algorithm.
+    Turned {
+        /// The kind.
+        orbit: Orbit,
+        /// Which letter of the kind's memo comes first, from 0.
+        letter: usize,
+        /// The stickers that the letters stand for.
+        targets: [Sticker; 4],
+        /// The algorithm.
+        turns: Vec<Turn>,
+        /// Whether the algorithm was found by search.
+        found: bool,
+    },
     /// The parity algorithm.
     Parity {
         /// Its turns.
@@ -36,7 +64,7 @@ impl Action {
     pub fn turns(&self) -> Vec<Turn> {
         match self {
             Self::Letter { setup, swap, undo, .. } => [setup.as_slice(), swap, undo].concat(),
-            Self::Parity { turns } => turns.clone(),
+            Self::Pair { turns, .. } | Self::Turned { turns, .. } | Self::Parity { turns } => turns.clone(),
         }
     }
 }
@@ -71,6 +99,8 @@ pub struct Solution {
     pub count: Count,
     /// How long it is without merging and cancelling.
     pub unmerged: Count,
+    /// The estimated time in thousandths of a second, as the sum over the actions; where the method knows times.
+    pub milliseconds: Option<u32>,
 }
 
 /// The actions that carry out given targets of each kind, in the order of execution of the conventions; the parity
@@ -87,9 +117,47 @@ pub fn actions(
     let mut parity = method.parity();
     for &orbit in &conventions.execution_order {
         let Some((_, letters)) = targets.iter().find(|(other, _)| *other == orbit) else { continue };
-        let swap = method.swap(orbit).ok_or(ExecutionError::KindMissing(orbit))?;
-        for (letter, &target) in letters.iter().enumerate() {
-            let setup = swap.setups(target).first().ok_or(ExecutionError::OwnPiece { orbit, target })?;
+        let carrier = method.carrier(orbit).ok_or(ExecutionError::KindMissing(orbit))?;
+        match (carrier, method.costs(orbit)) {
+            (Carrier::ThreeCycle(_), Some(costs)) => {
+                for group in costs.groups(letters).0 {
+                    grouped(orbit, letters, group, carrier, &mut actions)?;
+                }
+            }
+            _ => {
+                for letter in 0..letters.len() {
+                    grouped(orbit, letters, Group::One(letter), carrier, &mut actions)?;
+                }
+            }
+        }
+        if let Some(algorithm) = parity.take()
+            && letters.len() % 2 == 1
+        {
+            actions.push(Action::Parity { turns: algorithm.flatten() });
+        }
+    }
+    Ok(actions)
+}
+
+fn grouped(
+    orbit: Orbit,
+    letters: &[Sticker],
+    group: Group,
+    carrier: &Carrier,
+    actions: &mut Vec<Action>,
+) -> Result<(), ExecutionError> {
+    let own_piece = |target: Sticker| ExecutionError::OwnPiece { orbit, target };
+    match (group, carrier) {
+        (Group::One(letter), Carrier::SliceSwap(slice)) => {
+            let target = letters[letter];
+            let made = slice.letter(target, letter % 2 == 1).ok_or(own_piece(target))?;
+            let (setup, swap) = (made.setup.clone(), made.swap.clone());
+            actions.push(Action::Letter { orbit, letter, target, undo: inverted(&setup), setup, swap });
+        }
+        (Group::One(letter), _) => {
+            let target = letters[letter];
+            let swap = carrier.swap().ok_or(ExecutionError::KindMissing(orbit))?;
+            let setup = swap.setups(target).first().ok_or(own_piece(target))?;
             actions.push(Action::Letter {
                 orbit,
                 letter,
@@ -99,13 +167,40 @@ pub fn actions(
                 undo: inverted(setup),
             });
         }
-        if let Some(algorithm) = parity.take()
-            && letters.len() % 2 == 1
-        {
-            actions.push(Action::Parity { turns: algorithm.flatten() });
+        (Group::Pair(letter), Carrier::ThreeCycle(cycles)) => {
+            let targets = [letters[letter], letters[letter + 1]];
+            if let Some(target) =
+                targets.into_iter().find(|&target| same_piece(orbit, target, cycles.buffer()))
+            {
+                return Err(own_piece(target));
+            }
+            // The same letter twice does nothing.
+            if targets[0] != targets[1] {
+                let case = cycles.case(targets[0], targets[1]).ok_or(ExecutionError::KindMissing(orbit))?;
+                actions.push(Action::Pair {
+                    orbit,
+                    letter,
+                    targets,
+                    turns: case.turns.clone(),
+                    found: case.found,
+                });
+            }
         }
+        (Group::Joint(letter), Carrier::ThreeCycle(cycles)) => {
+            let targets = [0, 1, 2, 3].map(|more| letters[letter + more]);
+            let [a, b, c, d] = targets;
+            let case = cycles.joint([a, b], [c, d]).ok_or(ExecutionError::KindMissing(orbit))?;
+            actions.push(Action::Turned {
+                orbit,
+                letter,
+                targets,
+                turns: case.turns.clone(),
+                found: case.found,
+            });
+        }
+        (Group::Pair(_) | Group::Joint(_), _) => return Err(ExecutionError::KindMissing(orbit)),
     }
-    Ok(actions)
+    Ok(())
 }
 
 impl Solution {
@@ -139,6 +234,10 @@ impl Solution {
         if !state.after(&moves).is_solved() {
             return Err(ExecutionError::DoesNotSolve);
         }
-        Ok(Self { count: count(&moves), unmerged: count(&all), actions, moves })
+        let times = targets.iter().map(|(orbit, letters)| Some(method.costs(*orbit)?.groups(letters).1));
+        let parity = actions.iter().any(|action| matches!(action, Action::Parity { .. }));
+        let milliseconds =
+            times.sum::<Option<u32>>().map(|sum| sum + if parity { method.parity_milliseconds() } else { 0 });
+        Ok(Self { count: count(&moves), unmerged: count(&all), actions, moves, milliseconds })
     }
 }

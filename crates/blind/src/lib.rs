@@ -6,6 +6,7 @@
 mod attempt;
 mod check;
 mod class;
+pub mod compare;
 mod condition;
 mod conventions;
 mod execution;
@@ -15,7 +16,9 @@ mod lesson;
 mod letters;
 mod memo;
 mod method;
+mod plan;
 mod reason;
+pub mod sheet;
 mod slip;
 mod swap;
 mod trace;
@@ -32,8 +35,8 @@ pub use condition::{
 };
 pub use conventions::Needs;
 pub use conventions::{
-    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName, Problem,
-    nearest,
+    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName,
+    ParityChoice, Problem, Turned, nearest,
 };
 pub use execution::{Action, ExecutionError, Solution, actions};
 pub use holding::{Held, HoldChoice, best_hold, every_hold, hold, solved_pieces};
@@ -41,7 +44,11 @@ pub use kind::{KINDS, kind_name, kind_named};
 pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
 pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
-pub use method::{Method, MethodError};
+pub use method::{
+    Carrier, Case, Cycles, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, letters_effect,
+    letters_state,
+};
+pub use plan::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason, reasons};
 pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};

@@ -66,6 +66,8 @@ pub enum Chosen {
     First,
     /// As the one whose cycle takes the fewest set-up moves.
     Fewest,
+    /// As part of the memo that takes the least estimated time.
+    Least,
 }
 
 /// Why a cycle ends without a further letter, or what is found where none is needed.

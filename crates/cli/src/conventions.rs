@@ -65,6 +65,7 @@ fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> 
         let breaks = match &kind.breaks {
             BreakChoice::First => voice.word("breaks-first"),
             BreakChoice::Fewest => voice.word("breaks-fewest"),
+            BreakChoice::Least => voice.word("breaks-least"),
             BreakChoice::Preference(list) => {
                 let names: Vec<&str> = list.iter().map(|&sticker| orbit.name(sticker)).collect();
                 voice.say("breaks-preference", &[("list", names.join(" ").into())])

@@ -2,15 +2,19 @@
 
 use crate::arguments::{Shared, StateOptions};
 use crate::failure::Failure;
-use blind::{Conventions, Letters, kind_named, nearest};
+use blind::sheet::{Reading, Sheet};
+use blind::{Conventions, KINDS, Letters, MethodName, kind_named, nearest};
 use cube::{Algorithm, FaceletError, Facelets, Orbit, Size, State, Sticker, Turn};
 use std::fs;
-use std::io::IsTerminal;
-use std::path::Path;
+use std::io::{self, IsTerminal, Read};
+use std::path::{Path, PathBuf};
 use voice::{Language, Voice};
 
 /// The most bytes that are read of a conventions file.
 const LONGEST_CONVENTIONS: u64 = 1 << 20;
+
+/// The most bytes that are read of a sheet or a table of timings.
+const LONGEST_TABLE: u64 = 16 << 20;
 
 /// What every command has at hand.
 pub struct Session {
@@ -18,6 +22,8 @@ pub struct Session {
     pub conventions: Conventions,
     /// The voice of the chosen language.
     pub voice: Voice,
+    /// Where the conventions file lies, for the sheets that it names.
+    pub directory: Option<PathBuf>,
 }
 
 /// A puzzle and how it came to look as it does.
@@ -42,7 +48,8 @@ impl Session {
             None => Conventions::default(),
             Some(path) => Self::read_conventions(path, &voice)?,
         };
-        Ok(Self { conventions, voice })
+        let directory = shared.conventions.as_deref().and_then(Path::parent).map(Path::to_path_buf);
+        Ok(Self { conventions, voice, directory })
     }
 
     /// Reads a conventions file.
@@ -54,6 +61,45 @@ impl Session {
         }
         let text = fs::read_to_string(path).map_err(|error| failed(error.to_string()))?;
         Conventions::read(&text).map_err(|error| failed(voice.conventions_error(&error)))
+    }
+
+    /// Reads a text, from standard input for `-`.
+    pub fn read(&self, path: &Path) -> Result<String, Failure> {
+        let failed = |what: String| Failure::input(format!("{}: {what}", path.display()));
+        let mut text = Vec::new();
+        let read = if path == Path::new("-") {
+            io::stdin().lock().take(LONGEST_TABLE + 1).read_to_end(&mut text)
+        } else {
+            fs::File::open(path).and_then(|file| file.take(LONGEST_TABLE + 1).read_to_end(&mut text))
+        };
+        read.map_err(|error| failed(error.to_string()))?;
+        if text.len() as u64 > LONGEST_TABLE {
+            return Err(failed(self.voice.say("file-too-long", &[("most", LONGEST_TABLE.into())])));
+        }
+        String::from_utf8(text).map_err(|_| failed(self.voice.word("file-not-text")))
+    }
+
+    /// The sheets that conventions name, found beside their file.
+    pub fn sheets_of(
+        &self,
+        conventions: &Conventions,
+        directory: Option<&Path>,
+    ) -> Result<Vec<Sheet>, Failure> {
+        let mut sheets = Vec::new();
+        for orbit in KINDS {
+            let kind = conventions.kind(orbit);
+            let Some(place) = kind.sheet.as_deref().filter(|_| kind.method == MethodName::ThreeCycle) else {
+                continue;
+            };
+            let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
+            let mut reading = Reading::new(conventions);
+            reading.kind = Some(orbit);
+            let sheet = Sheet::read(&self.read(&path)?, &reading).map_err(|error| {
+                Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
+            })?;
+            sheets.push(sheet);
+        }
+        Ok(sheets)
     }
 
     /// The size that was asked for, as `3` or `3x3`.
@@ -152,5 +198,5 @@ impl Session {
 
 /// Whether the terminal takes colours: output is a terminal and `NO_COLOR` is not set.
 pub fn in_colour() -> bool {
-    std::io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty())
+    io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty())
 }

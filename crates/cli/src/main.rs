@@ -3,10 +3,12 @@
 //!
 //! Exit codes: 0 done, 1 some input of many failed, 2 bad usage or bad input; then nothing is written.
 
+mod algs;
 mod apply;
 mod arguments;
 mod batch;
 mod check;
+mod compare;
 mod conventions;
 mod failure;
 mod input;
@@ -19,6 +21,7 @@ mod show;
 mod trace;
 mod why;
 mod wire;
+mod wire_algs;
 
 use arguments::{Arguments, Command};
 use clap::Parser;
@@ -37,6 +40,8 @@ fn main() -> ExitCode {
         Command::Apply(options) => apply::run(&session, options),
         Command::Show(options) => show::run(&session, options),
         Command::Conventions(options) => conventions::run(&session, options),
+        Command::Algs { action } => algs::run(&session, action),
+        Command::Compare(options) => compare::run(&session, options),
         Command::Completions { shell } => manual::completions(*shell),
         Command::Man { command } => manual::page(command.as_deref()),
     });

@@ -5,8 +5,8 @@ use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::{batch, pictures, wire};
 use blind::{
-    Action, BreakChoice, BufferIs, Chosen, Held, Memo, Method, Role, Solution, best_hold, hold, kind_name,
-    reasons, solved_pieces,
+    Action, BreakChoice, BufferIs, Carrier, Chosen, Held, KINDS, Memo, Method, Outfit, Role, Solution,
+    best_hold, hold, kind_name, reasons, solved_pieces,
 };
 use cube::{Face, Orbit, Rotation, Size, State, display_turns};
 use std::io::{self, Write};
@@ -46,7 +46,8 @@ pub fn run(session: &Session, options: &TraceOptions) -> Result<ExitCode, Failur
 
 /// The method of the conventions on a puzzle.
 pub fn method(session: &Session, size: Size) -> Result<Method, Failure> {
-    Method::new(size, &session.conventions)
+    let sheets = session.sheets_of(&session.conventions, session.directory.as_deref())?;
+    Method::with(size, &session.conventions, &Outfit { sheets: &sheets, ..Outfit::default() })
         .map_err(|error| Failure::input(session.voice.method_error(&error)))
 }
 
@@ -67,6 +68,7 @@ pub fn trace(session: &Session, method: &Method, state: &State, choice: Hold) ->
 pub fn chosen(session: &Session, orbit: Orbit) -> Chosen {
     match session.conventions.kind(orbit).breaks {
         BreakChoice::Fewest => Chosen::Fewest,
+        BreakChoice::Least => Chosen::Least,
         BreakChoice::First | BreakChoice::Preference(_) => Chosen::First,
     }
 }
@@ -149,7 +151,9 @@ fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, sh
         lines.push(format!("        {}", voice.finish(trace, conventions)));
     }
     lines.push(String::new());
-    lines.push(voice.word("solution-heading"));
+    let swaps_only =
+        KINDS.into_iter().all(|orbit| matches!(method.carrier(orbit), None | Some(Carrier::OneSwap(_))));
+    lines.push(voice.word(if swaps_only { "solution-heading" } else { "solution-heading-methods" }));
     for action in &traced.solution.actions {
         lines.push(action_line(session, action));
     }
@@ -160,25 +164,80 @@ fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, sh
         "solution-length",
         &[("half", count.half.into()), ("quarter", count.quarter.into()), ("slice", count.slice.into())],
     ));
+    lines.extend(estimate_line(session, method, traced));
     lines.join("\n") + "\n"
+}
+
+/// The estimated time, and what the breaks at least cost save.
+fn estimate_line(session: &Session, method: &Method, traced: &Traced) -> Option<String> {
+    let milliseconds = traced.solution.milliseconds?;
+    let seconds = |milliseconds: u32| format!("{:.1}", f64::from(milliseconds) / 1000.0);
+    let naive = naive_milliseconds(session, method, &traced.held.state).filter(|&naive| naive > milliseconds);
+    Some(match naive {
+        None => session.voice.say("estimate-line", &[("seconds", seconds(milliseconds).into())]),
+        Some(naive) => session.voice.say(
+            "estimate-saving",
+            &[("seconds", seconds(milliseconds).into()), ("naive", seconds(naive).into())],
+        ),
+    })
+}
+
+/// The estimated time with every break at the first unsolved sticker in letter order.
+fn naive_milliseconds(session: &Session, method: &Method, state: &State) -> Option<u32> {
+    let mut naive = session.conventions.clone();
+    if KINDS.into_iter().all(|orbit| naive.kind(orbit).breaks != BreakChoice::Least) {
+        return None;
+    }
+    for orbit in KINDS {
+        naive.kind_mut(orbit).breaks = BreakChoice::First;
+    }
+    let memo = Memo::new(state, &naive, method);
+    Solution::new(state, &memo, &naive, method).ok()?.milliseconds
 }
 
 fn action_line(session: &Session, action: &Action) -> String {
     match action {
-        Action::Letter { orbit, target, setup, undo, .. } => {
+        Action::Letter { orbit, target, setup, swap, undo, .. } => {
             let letters = &session.conventions.kind(*orbit).letters;
             let name = format!("{}  {:<3}", letters.of(*target), orbit.name(*target));
-            let swap = session.voice.say("step-swap", &[("kind", session.voice.kind(*orbit).into())]);
+            let one_swap = session.conventions.kind(*orbit).method != blind::MethodName::SliceSwap;
+            let named = session.voice.say("step-swap", &[("kind", session.voice.kind(*orbit).into())]);
+            let swap = if one_swap { named } else { display_turns(swap).to_string() };
             if setup.is_empty() {
                 format!("  {name}  {swap}")
             } else {
                 format!("  {name}  {:<9} {swap}   {}", display_turns(setup).to_string(), display_turns(undo))
             }
         }
+        Action::Pair { orbit, targets, turns, found, .. } => {
+            paired_line(session, *orbit, targets, turns, *found, None)
+        }
+        Action::Turned { orbit, targets, turns, found, .. } => {
+            paired_line(session, *orbit, targets, turns, *found, Some("step-turned"))
+        }
         Action::Parity { turns } => {
             format!("  {}  {}", session.voice.word("step-parity"), display_turns(turns))
         }
     }
+}
+
+fn paired_line(
+    session: &Session,
+    orbit: Orbit,
+    targets: &[cube::Sticker],
+    turns: &[cube::Turn],
+    found: bool,
+    what: Option<&str>,
+) -> String {
+    let letters = &session.conventions.kind(orbit).letters;
+    let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
+    let written = search::factor::factored(Size::THREE, turns)
+        .map_or_else(|| display_turns(turns).to_string(), |algorithm| algorithm.to_string());
+    let mut line = format!("  {}  {:<7}  {written}", letters.spell(targets), names.join(" "));
+    for note in what.into_iter().chain(found.then_some("step-found")) {
+        line += &format!("  {}", session.voice.word(note));
+    }
+    line
 }
 
 /// The result as JSON.
@@ -199,6 +258,20 @@ pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Tra
                 swap: display_turns(swap).to_string(),
                 undo: display_turns(undo).to_string(),
             },
+            Action::Pair { orbit, targets, turns, found, .. } => wire::Action::Pair {
+                kind: kind_name(*orbit).to_owned(),
+                letters: conventions.kind(*orbit).letters.spell(targets),
+                targets: targets.iter().map(|&target| orbit.name(target).to_owned()).collect(),
+                moves: display_turns(turns).to_string(),
+                found: *found,
+            },
+            Action::Turned { orbit, targets, turns, found, .. } => wire::Action::Turned {
+                kind: kind_name(*orbit).to_owned(),
+                letters: conventions.kind(*orbit).letters.spell(targets),
+                targets: targets.iter().map(|&target| orbit.name(target).to_owned()).collect(),
+                moves: display_turns(turns).to_string(),
+                found: *found,
+            },
             Action::Parity { turns } => wire::Action::Parity { moves: display_turns(turns).to_string() },
         })
         .collect();
@@ -215,10 +288,15 @@ pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Tra
             sentence: holding_sentence(session, &traced.held),
         },
         parity: traced.memo.is_odd(),
+        exchanged: traced
+            .memo
+            .exchanged()
+            .map(|edges| edges.map(|sticker| Orbit::Midge.name(sticker).to_owned())),
         parts,
         solution: wire::Solution {
             moves: display_turns(&traced.solution.moves).to_string(),
             length: wire::Length { half: count.half, quarter: count.quarter, slice: count.slice },
+            seconds: traced.solution.milliseconds.map(|milliseconds| f64::from(milliseconds) / 1000.0),
             steps,
         },
     }

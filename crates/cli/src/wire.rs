@@ -23,6 +23,9 @@ pub struct Trace {
     pub parts: Vec<Part>,
     /// Whether the number of letters of each kind is odd.
     pub parity: bool,
+    /// The two edges that were taken for each other in the trace because of parity.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub exchanged: Option<[String; 2]>,
     /// What carries the memo out; it was applied and solves.
     pub solution: Solution,
 }
@@ -104,6 +107,9 @@ pub struct Solution {
     pub moves: String,
     /// How long `moves` is.
     pub length: Length,
+    /// The estimated time, where the method knows times.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seconds: Option<f64>,
     /// Step by step in the order of the execution.
     pub steps: Vec<Action>,
 }
@@ -137,6 +143,32 @@ pub enum Action {
         swap: String,
         /// The set-up undone.
         undo: String,
+    },
+    /// Two letters by one algorithm.
+    Pair {
+        /// `corner` or `edge`.
+        kind: String,
+        /// The two letters.
+        letters: String,
+        /// Their stickers.
+        targets: Vec<String>,
+        /// The algorithm's moves.
+        moves: String,
+        /// Whether it was found by search, since the sheet has none.
+        found: bool,
+    },
+    /// Four letters that turn two pieces in their places, by one algorithm.
+    Turned {
+        /// `corner` or `edge`.
+        kind: String,
+        /// The four letters.
+        letters: String,
+        /// Their stickers.
+        targets: Vec<String>,
+        /// The algorithm's moves.
+        moves: String,
+        /// Whether it was found by search.
+        found: bool,
     },
     /// The parity algorithm.
     Parity {

@@ -6,6 +6,7 @@
 mod chart;
 mod colour;
 mod craft;
+mod grid;
 mod handout;
 mod net;
 mod palette;
@@ -24,6 +25,7 @@ mod thread;
 pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
 pub use colour::{ColourError, Rgb, Sight};
 pub use craft::puzzle;
+pub use grid::{Grid, Head};
 pub use handout::{Entry, Handout, Paper, Passage};
 pub use palette::{Palette, PaletteReport, Shade};
 pub use picture::Picture;

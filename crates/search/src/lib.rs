@@ -15,6 +15,7 @@
 //! ```
 
 pub mod bidirectional;
+pub mod conjugate;
 pub mod cycle;
 pub mod ease;
 pub mod factor;

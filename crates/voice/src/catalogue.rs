@@ -59,6 +59,7 @@ impl Language {
         match self {
             Self::English => &[
                 include_str!("../locales/en/puzzle.ftl"),
+                include_str!("../locales/en/algs.ftl"),
                 include_str!("../locales/en/cli.ftl"),
                 include_str!("../locales/en/trace.ftl"),
                 include_str!("../locales/en/check.ftl"),
@@ -69,6 +70,7 @@ impl Language {
             ],
             Self::German => &[
                 include_str!("../locales/de/puzzle.ftl"),
+                include_str!("../locales/de/algs.ftl"),
                 include_str!("../locales/de/cli.ftl"),
                 include_str!("../locales/de/trace.ftl"),
                 include_str!("../locales/de/check.ftl"),

@@ -12,6 +12,7 @@
 //! assert!(voice.parse_error(&error).starts_with("Line 1, column 5:"));
 //! ```
 
+mod algs;
 mod catalogue;
 mod check;
 mod conventions;

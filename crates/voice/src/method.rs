@@ -64,6 +64,16 @@ impl Voice {
                     &[("wanted", names(wanted).into()), ("moved", names(moved).into())],
                 )
             }
+            MethodError::SliceNotFirst => self.word("method-slice-not-first"),
+            MethodError::NotForKind(orbit) => {
+                self.say("method-not-for-kind", &[("kinds", self.kinds(*orbit).into())])
+            }
+            MethodError::SliceData => self.word("method-slice-data"),
+            MethodError::NoExchange => self.word("method-no-exchange"),
+            MethodError::NoCase { orbit, first, second } => self.say(
+                "method-no-case",
+                &[("first", orbit.name(*first).into()), ("second", orbit.name(*second).into())],
+            ),
             MethodError::SizeNotCovered(size) => {
                 self.say("method-size-not-covered", &[("size", size.to_string().into())])
             }

@@ -35,6 +35,7 @@ impl Voice {
                     Chosen::First if unsolved.len() == 1 => "break-only",
                     Chosen::First => "break-first",
                     Chosen::Fewest => "break-fewest",
+                    Chosen::Least => "break-least",
                 };
                 let begin = self.say(
                     how,
@@ -148,6 +149,14 @@ impl Voice {
                 self.say("parity-letters", &[("letters", trace.len().into()), ("kinds", kinds.into())])
             })
             .collect();
-        self.say(message, &[("counts", self.list(&counts).into())])
+        let counts = self.list(&counts);
+        if let Some([first, second]) = memo.exchanged() {
+            let name = |sticker| Orbit::Midge.name(sticker);
+            return self.say(
+                "parity-exchanged",
+                &[("first", name(first).into()), ("second", name(second).into()), ("counts", counts.into())],
+            );
+        }
+        self.say(message, &[("counts", counts.into())])
     }
 }

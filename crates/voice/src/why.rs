@@ -153,6 +153,10 @@ impl Voice {
     pub fn why_error(&self, error: &WhyError, conventions: &Conventions) -> String {
         match error {
             WhyError::Execution(error) => self.execution_error(error),
+            WhyError::NotOneSwap(orbit) => {
+                self.say("why-not-one-swap", &[("kinds", self.kinds(*orbit).into())])
+            }
+            WhyError::EdgesExchanged => self.word("why-edges-exchanged"),
             WhyError::OtherSize { planned, seen } => self.say(
                 "why-other-size",
                 &[("planned", planned.to_string().into()), ("seen", seen.to_string().into())],

@@ -126,7 +126,7 @@ pub enum Needs {
     List,
     /// A text of 24 letters, or a table that gives a letter for each sticker, or four for each face.
     Letters,
-    /// `"first"`, `"fewest"` or a list of stickers.
+    /// `"first"`, `"fewest"`, `"least"` or a list of stickers.
     Breaks,
     /// A colour name, or a table with `name` and `shade`.
     Colour,
@@ -140,7 +140,7 @@ impl std::fmt::Display for Needs {
             Self::YesNo => "true or false",
             Self::List => "a list of texts",
             Self::Letters => "24 letters in one text, or a table of stickers or faces",
-            Self::Breaks => "\"first\", \"fewest\" or a list of stickers",
+            Self::Breaks => "\"first\", \"fewest\", \"least\" or a list of stickers",
             Self::Colour => "a colour name, or a table with name and shade",
         })
     }

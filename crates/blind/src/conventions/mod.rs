@@ -33,6 +33,54 @@ pub enum BreakChoice {
     Preference(Vec<Sticker>),
     /// Where the letters of the cycle take the fewest set-up moves. The number of letters is the same for all.
     Fewest,
+    /// Where the whole takes the least estimated time, all cycles and their order weighed together.
+    Least,
+}
+
+/// How pieces that are turned in their places are put right by three-cycles.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum Turned {
+    /// By algorithms that turn two pieces.
+    #[default]
+    Algorithm,
+    /// By two three-cycles through a third piece.
+    Cycles,
+}
+
+impl Turned {
+    /// Both ways.
+    pub const ALL: [Self; 2] = [Self::Algorithm, Self::Cycles];
+
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Algorithm => "algorithm",
+            Self::Cycles => "cycles",
+        }
+    }
+}
+
+/// What is done when the number of letters is odd.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum ParityChoice {
+    /// An algorithm between the kinds.
+    #[default]
+    Algorithm,
+    /// Two edges are taken for each other in the trace.
+    Exchange,
+}
+
+impl ParityChoice {
+    /// Both ways.
+    pub const ALL: [Self; 2] = [Self::Algorithm, Self::Exchange];
+
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Algorithm => "algorithm",
+            Self::Exchange => "exchange",
+        }
+    }
 }
 
 /// What is settled for one kind of piece.
@@ -48,6 +96,10 @@ pub struct KindConventions {
     pub method: MethodName,
     /// The swap algorithm, as it is written.
     pub algorithm: String,
+    /// Where the sheet of three-cycles is kept, as it is written; whoever reads files finds it.
+    pub sheet: Option<String>,
+    /// How turned pieces are put right by three-cycles.
+    pub turned: Turned,
 }
 
 /// The methods there are, named for what they do.
@@ -56,16 +108,22 @@ pub enum MethodName {
     /// One swap a letter.
     #[default]
     OneSwap,
+    /// Half turns of the middle slice, for edges.
+    SliceSwap,
+    /// An algorithm for two letters.
+    ThreeCycle,
 }
 
 impl MethodName {
     /// All methods.
-    pub const ALL: [Self; 1] = [Self::OneSwap];
+    pub const ALL: [Self; 3] = [Self::OneSwap, Self::SliceSwap, Self::ThreeCycle];
 
     /// Its name in files.
     pub const fn name(self) -> &'static str {
         match self {
             Self::OneSwap => "one-swap",
+            Self::SliceSwap => "slice-swap",
+            Self::ThreeCycle => "three-cycle",
         }
     }
 }
@@ -96,6 +154,8 @@ pub struct Conventions {
     pub pairs: bool,
     /// What is made once when the number of letters is odd, as it is written.
     pub parity_algorithm: String,
+    /// What is done when the number of letters is odd.
+    pub parity: ParityChoice,
 }
 
 static DEFAULT: LazyLock<Conventions> = LazyLock::new(read::defaults);
@@ -146,7 +206,7 @@ impl Conventions {
         let kind = self.kind(orbit);
         let by_letter = kind.letters.order();
         match &kind.breaks {
-            BreakChoice::First => Breaks { order: by_letter, cost: None },
+            BreakChoice::First | BreakChoice::Least => Breaks { order: by_letter, cost: None },
             BreakChoice::Fewest => Breaks { order: by_letter, cost: Some(costs()) },
             BreakChoice::Preference(list) => {
                 let rest = by_letter.into_iter().filter(|sticker| !list.contains(sticker));

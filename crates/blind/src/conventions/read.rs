@@ -1,27 +1,21 @@
 //! Reading a conventions file: every key optional, nothing unknown let through, every mistake with its place.
 
 use super::error::{ConventionsError, Needs, Problem, nearest};
-use super::{BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName};
+use super::{
+    BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName, ParityChoice, Turned,
+};
 use crate::kind::{KINDS, kind_name, kind_named};
 use crate::letters::{Letters, LettersError};
-use crate::swap::SwapEffect;
+use crate::method::data::Data;
+use crate::swap::{SwapEffect, SwapError};
 use cube::{Algorithm, Face, Orbit, Rotation, Size, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
-/// The methods' own data.
-const METHODS: &str = include_str!("../../data/methods.toml");
-
 /// The project's own conventions: what holds where a file says nothing.
 pub(super) fn defaults() -> Conventions {
-    let document = Document::parse(METHODS).map(Document::into_mut).unwrap_or_default();
+    let data = Data::built_in();
     let text = |table: &str, key: &str| -> String {
-        document
-            .get(MethodName::OneSwap.name())
-            .and_then(|method| method.get(table))
-            .and_then(|kind| kind.get(key))
-            .and_then(Item::as_str)
-            .unwrap_or_default()
-            .to_owned()
+        data.text(MethodName::OneSwap, table, key).unwrap_or_default().to_owned()
     };
     let kind = |orbit: Orbit| KindConventions {
         letters: Letters::default(),
@@ -31,6 +25,8 @@ pub(super) fn defaults() -> Conventions {
         breaks: BreakChoice::First,
         method: MethodName::OneSwap,
         algorithm: text(kind_name(orbit), "algorithm"),
+        sheet: None,
+        turned: Turned::default(),
     };
     let colour = |name: &str| Colour { name: name.to_owned(), shade: None };
     Conventions {
@@ -41,6 +37,7 @@ pub(super) fn defaults() -> Conventions {
         execution_order: vec![Orbit::Corner, Orbit::Midge],
         pairs: true,
         parity_algorithm: text("parity", "algorithm"),
+        parity: ParityChoice::default(),
     }
 }
 
@@ -139,8 +136,19 @@ impl Reader<'_> {
     }
 
     fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
-        const KEYS: [&str; 8] =
-            ["colours", "holding", "letters", "buffer", "method", "algorithm", "breaks", "memo"];
+        const KEYS: [&str; 11] = [
+            "colours",
+            "holding",
+            "letters",
+            "buffer",
+            "method",
+            "algorithm",
+            "sheet",
+            "turned",
+            "parity",
+            "breaks",
+            "memo",
+        ];
         const KIND_NAMES: [&str; 2] = ["corner", "edge"];
         let entries = self.entries(table, &KEYS)?;
         let find = |key: &str| entries.iter().find(|entry| entry.key == key);
@@ -153,9 +161,12 @@ impl Reader<'_> {
         let mut spans: [Span; 2] = [None, None];
         for (key, read) in [
             ("letters", Self::letters as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _),
-            ("buffer", Self::buffer),
+            // A method brings its usual buffer and algorithm, which the entries after it may change.
             ("method", Self::method),
+            ("buffer", Self::buffer),
             ("breaks", Self::breaks),
+            ("sheet", Self::sheet),
+            ("turned", Self::turned),
         ] {
             let Some(entry) = find(key) else { continue };
             for inner in self.table(entry, &KIND_NAMES)? {
@@ -188,6 +199,13 @@ impl Reader<'_> {
         if let Some(entry) = find("memo") {
             self.memo(entry, conventions)?;
         }
+        if let Some(entry) = find("parity") {
+            for inner in self.table(entry, &["by"])? {
+                let known = ParityChoice::ALL.map(ParityChoice::name);
+                let at = self.word(&inner, &known)?;
+                conventions.parity = ParityChoice::ALL[at];
+            }
+        }
         self.buffers_move(conventions, &spans)
     }
 
@@ -196,13 +214,17 @@ impl Reader<'_> {
         for orbit in KINDS {
             let kind = conventions.kind(orbit);
             let span = &spans[usize::from(orbit != Orbit::Corner)];
-            if span.is_none() {
+            if span.is_none() || kind.method == MethodName::SliceSwap {
                 continue;
             }
             let algorithm = Algorithm::parse(&kind.algorithm, Size::THREE)
                 .map_err(|error| self.at(span.clone(), Problem::Algorithm(error)))?;
-            SwapEffect::of(algorithm, orbit, kind.buffer)
-                .map_err(|error| self.at(span.clone(), Problem::Swap { orbit, error }))?;
+            match SwapEffect::of(algorithm, orbit, kind.buffer) {
+                // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
+                Err(SwapError::BufferNotMoved { .. }) if kind.method == MethodName::ThreeCycle => {}
+                Err(error) => return Err(self.at(span.clone(), Problem::Swap { orbit, error })),
+                Ok(_) => {}
+            }
         }
         Ok(())
     }
@@ -361,24 +383,57 @@ impl Reader<'_> {
         Ok(())
     }
 
+    /// The place in a list of the word that stands there.
+    fn word(&self, entry: &Entry<'_>, known: &[&str]) -> Result<usize, ConventionsError> {
+        let word = entry.text(self)?;
+        known.iter().position(|&other| other == word).ok_or_else(|| {
+            self.at(
+                entry.span.clone(),
+                Problem::UnknownWord {
+                    word: word.to_owned(),
+                    meant: nearest(word, known).map(str::to_owned),
+                    known: known.iter().map(ToString::to_string).collect(),
+                },
+            )
+        })
+    }
+
     fn method(
+        &self,
+        orbit: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        // Half turns of a slice carry out edges only.
+        let known: Vec<MethodName> = MethodName::ALL
+            .into_iter()
+            .filter(|&method| orbit == Orbit::Midge || method != MethodName::SliceSwap)
+            .collect();
+        let names: Vec<&str> = known.iter().map(|method| method.name()).collect();
+        kind.method = known[self.word(entry, &names)?];
+        let data = Data::built_in();
+        let usual = |key| data.text(kind.method, kind_name(orbit), key);
+        if let Some(buffer) = usual("buffer").and_then(|name| orbit.sticker(name)) {
+            kind.buffer = buffer;
+        }
+        if let Some(algorithm) = usual("algorithm") {
+            algorithm.clone_into(&mut kind.algorithm);
+        }
+        Ok(())
+    }
+
+    fn sheet(&self, _: Orbit, entry: &Entry<'_>, kind: &mut KindConventions) -> Result<(), ConventionsError> {
+        kind.sheet = Some(entry.text(self)?.to_owned()).filter(|place| !place.is_empty());
+        Ok(())
+    }
+
+    fn turned(
         &self,
         _: Orbit,
         entry: &Entry<'_>,
         kind: &mut KindConventions,
     ) -> Result<(), ConventionsError> {
-        let word = entry.text(self)?;
-        let known = MethodName::ALL.map(MethodName::name);
-        kind.method = MethodName::ALL.into_iter().find(|method| method.name() == word).ok_or_else(|| {
-            self.at(
-                entry.span.clone(),
-                Problem::UnknownWord {
-                    word: word.to_owned(),
-                    meant: nearest(word, &known).map(str::to_owned),
-                    known: known.map(str::to_owned).to_vec(),
-                },
-            )
-        })?;
+        kind.turned = Turned::ALL[self.word(entry, &Turned::ALL.map(Turned::name))?];
         Ok(())
     }
 
@@ -399,18 +454,13 @@ impl Reader<'_> {
             kind.breaks = BreakChoice::Preference(list);
             return Ok(());
         }
-        let word = entry.value.as_str().ok_or_else(|| entry.wrong_sort(self, Needs::Breaks))?;
-        kind.breaks = match word {
-            "first" => BreakChoice::First,
-            "fewest" => BreakChoice::Fewest,
-            _ => {
-                let known = ["first", "fewest"];
-                let meant = nearest(word, &known).map(str::to_owned);
-                let known = known.map(str::to_owned).to_vec();
-                return Err(
-                    self.at(entry.span.clone(), Problem::UnknownWord { word: word.to_owned(), meant, known })
-                );
-            }
+        if entry.value.as_str().is_none() {
+            return Err(entry.wrong_sort(self, Needs::Breaks));
+        }
+        kind.breaks = match self.word(entry, &["first", "fewest", "least"])? {
+            0 => BreakChoice::First,
+            1 => BreakChoice::Fewest,
+            _ => BreakChoice::Least,
         };
         Ok(())
     }

@@ -67,14 +67,29 @@ impl Conventions {
             writeln!(out, "{} = {}", kind_name(orbit), quoted(&self.kind(orbit).algorithm))?;
         }
         writeln!(out, "parity = {}", quoted(&self.parity_algorithm))?;
+        writeln!(out, "\n# Sheets of three-cycles.\n[sheet]")?;
+        for orbit in KINDS {
+            let place = self.kind(orbit).sheet.as_deref().unwrap_or_default();
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(place))?;
+        }
+        writeln!(out, "\n# Turned pieces by an \"algorithm\" or by \"cycles\".\n[turned]")?;
+        for orbit in KINDS {
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(self.kind(orbit).turned.name()))?;
+        }
         writeln!(
             out,
-            "\n# Where a new cycle begins: \"first\", \"fewest\" or a list of stickers.\n[breaks]"
+            "\n# Parity by an \"algorithm\", or by the \"exchange\" of two edges in the trace.\n[parity]"
+        )?;
+        writeln!(out, "by = {}", quoted(self.parity.name()))?;
+        writeln!(
+            out,
+            "\n# Where a new cycle begins: \"first\", \"fewest\" set-up moves, \"least\" time, or a list of stickers.\n[breaks]"
         )?;
         for orbit in KINDS {
             let choice = match &self.kind(orbit).breaks {
                 BreakChoice::First => quoted("first"),
                 BreakChoice::Fewest => quoted("fewest"),
+                BreakChoice::Least => quoted("least"),
                 BreakChoice::Preference(list) => {
                     let names: Vec<String> =
                         list.iter().map(|&sticker| quoted(orbit.name(sticker))).collect();

@@ -27,7 +27,7 @@ use crate::conventions::Conventions;
 use crate::execution::ExecutionError;
 use crate::holding::hold;
 use crate::memo::Memo;
-use crate::method::Method;
+use crate::method::{Carrier, Method, Parity};
 use crate::slip::{Catalogue, Slip};
 use crate::trace::Trace;
 use course::{Course, recalled};
@@ -135,6 +135,12 @@ pub enum WhyError {
     /// The memo cannot be carried out.
     #[error(transparent)]
     Execution(#[from] ExecutionError),
+    /// A kind is not carried out by one swap a letter; slips of other methods are not in the catalogue.
+    #[error("attempts are explained for one-swap only, and the {}s are carried out otherwise", crate::kind_name(*.0))]
+    NotOneSwap(Orbit),
+    /// Parity is met by exchanging two edges in the trace; the catalogue knows the slips of a parity algorithm only.
+    #[error("attempts are explained with a parity algorithm only, not with two edges exchanged in the trace")]
+    EdgesExchanged,
     /// The puzzle was seen in another size.
     #[error("the attempt was on a {planned}, what was seen is a {seen}")]
     OtherSize {
@@ -155,7 +161,8 @@ impl Plan {
     /// The plan of an attempt: the memo that was carried out, or ours if none is given.
     ///
     /// # Errors
-    /// [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the buffer's own piece.
+    /// [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the buffer's own piece;
+    /// [`WhyError::NotOneSwap`] or [`WhyError::EdgesExchanged`] where the method has no catalogue of slips.
     pub fn new(
         begun: Begun,
         size: Size,
@@ -176,8 +183,14 @@ impl Plan {
                 ours.parts().to_vec(),
             ),
         };
+        if let Parity::Exchange(_) = method.parity_is() {
+            return Err(WhyError::EdgesExchanged);
+        }
         for (orbit, letters) in &memo {
-            let swap = method.swap(*orbit).ok_or(ExecutionError::KindMissing(*orbit))?;
+            let swap = match method.carrier(*orbit).ok_or(ExecutionError::KindMissing(*orbit))? {
+                Carrier::OneSwap(swap) => swap,
+                Carrier::SliceSwap(_) | Carrier::ThreeCycle(_) => return Err(WhyError::NotOneSwap(*orbit)),
+            };
             if let Some(&target) = letters.iter().find(|&&target| swap.setups(target).is_empty()) {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }

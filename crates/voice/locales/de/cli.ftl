@@ -34,6 +34,7 @@ no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
 no-swap = Die Methode hat keinen Tausch für diese Art.
 not-text = Diese Zeile ist kein Text (UTF-8).
 file-too-long = Die Datei ist länger als { $most } Bytes.
+file-not-text = Die Datei ist kein Text (UTF-8).
 held-no-rotation = { $turn } ist keine Drehung des Ganzen; --held nimmt nur x, y und z.
 
 setups-heading = { $algorithm }
@@ -60,6 +61,7 @@ conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algor
     Neue Zyklen beginnen { $breaks }.
 breaks-first = beim ersten ungelösten Buchstaben
 breaks-fewest = wo die Buchstaben die wenigsten Setup-Züge brauchen
+breaks-least = so, dass das Ganze die geringste geschätzte Zeit braucht
 breaks-preference = beim ersten ungelösten von { $list }
 conventions-parity = Parität: { $algorithm }
 conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.

@@ -102,5 +102,5 @@ needs-text = einen Text in Anführungszeichen
 needs-yes-no = true oder false
 needs-list = eine Liste von Texten
 needs-letters = 24 Buchstaben in einem Text, oder eine Tabelle mit einem Buchstaben je Sticker oder vier je Fläche
-needs-breaks = "first", "fewest" oder eine Liste von Stickern
+needs-breaks = "first", "fewest", "least" oder eine Liste von Stickern
 needs-colour = einen Farbnamen oder eine Tabelle mit name und shade

@@ -92,3 +92,5 @@ observed-twice = Spalte { $column }: { $piece } wurde schon genannt.
 observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
 observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 corners.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
+why-not-one-swap = Versuche werden bisher für die Methode one-swap erklärt; deine { $kinds } werden anders ausgeführt.
+why-edges-exchanged = Versuche werden bisher mit Paritätsalgorithmus erklärt, nicht mit zwei in der Verfolgung vertauschten Kanten.

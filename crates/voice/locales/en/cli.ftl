@@ -34,6 +34,7 @@ no-such-sticker = “{ $text }” is no sticker of this puzzle.
 no-swap = The method has no swap for this kind.
 not-text = This line is no text (UTF-8).
 file-too-long = The file is longer than { $most } bytes.
+file-not-text = The file is no text (UTF-8).
 held-no-rotation = { $turn } is no rotation; --held takes x, y and z only.
 
 setups-heading = { $algorithm }
@@ -60,6 +61,7 @@ conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algori
     New cycles begin { $breaks }.
 breaks-first = at the first unsolved letter
 breaks-fewest = where the letters take the fewest set-up moves
+breaks-least = so that the whole takes the least estimated time
 breaks-preference = at the first unsolved of { $list }
 conventions-parity = Parity: { $algorithm }
 conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.

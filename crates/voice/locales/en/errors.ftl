@@ -102,5 +102,5 @@ needs-text = a text in quotation marks
 needs-yes-no = true or false
 needs-list = a list of texts
 needs-letters = 24 letters in one text, or a table that gives a letter for each sticker or four for each face
-needs-breaks = "first", "fewest" or a list of stickers
+needs-breaks = "first", "fewest", "least" or a list of stickers
 needs-colour = a colour name, or a table with name and shade

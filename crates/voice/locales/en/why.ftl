@@ -92,3 +92,5 @@ observed-twice = Column { $column }: { $piece } was named before.
 observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.
+why-not-one-swap = Attempts are explained for the method one-swap so far; your { $kinds } are carried out otherwise.
+why-edges-exchanged = Attempts are explained with a parity algorithm so far, not with two edges exchanged in the trace.

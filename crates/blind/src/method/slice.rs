@@ -1,0 +1,160 @@
+//! Slice-swap: edges carried out by half turns of the middle slice.
+
+use super::MethodError;
+use super::cycles::letters_effect;
+use super::data::Data;
+use crate::conventions::MethodName;
+use crate::letters::same_piece;
+use cube::{Algorithm, Face, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted};
+use search::setup::{Wanted, setups};
+
+/// The longest set-up that is looked for; five turns reach the other sticker of the place above.
+const LONGEST_SETUP: usize = 5;
+
+/// How one letter is carried out.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct SliceLetter {
+    /// Set-up moves, which leave the slice alone.
+    pub setup: Vec<Turn>,
+    /// The half turn of the slice, or for targets in the slice an algorithm of their own.
+    pub swap: Vec<Turn>,
+}
+
+impl SliceLetter {
+    /// All turns: set-up, swap, set-up undone.
+    pub fn turns(&self) -> Vec<Turn> {
+        [self.setup.as_slice(), &self.swap, &inverted(&self.setup)].concat()
+    }
+}
+
+/// The slice-swap method for edges.
+///
+/// A half turn of the slice exchanges the buffer with the sticker opposite, and also two more edges and four centres
+/// of the slice: it is half-turned after the first letter and back after the second. What a letter has to do at the first place of a
+/// pair is therefore: exchange the buffer with the target, and half-turn the rest of the slice. At the second place the
+/// two other edges of the slice have changed places, so the algorithm for one is made for the other.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct SliceSwap {
+    buffer: Sticker,
+    letters: Vec<SliceLetter>,
+    /// What half-turning the rest of the slice does to the edges, and to the centres.
+    rest: Perm,
+    core: Rotation,
+}
+
+/// Where a rotation of the whole cube takes a sticker.
+fn carried(orbit: Orbit, rotation: Rotation, sticker: Sticker) -> Sticker {
+    State::held(Size::THREE, rotation).orbit(orbit).inverse().at(sticker)
+}
+
+impl SliceSwap {
+    /// The method with a buffer; every letter is applied and compared with what it has to do.
+    ///
+    /// # Errors
+    /// [`MethodError::NoSetup`] for a target that cannot be reached, [`MethodError::SliceData`] for data that
+    /// do something else.
+    pub fn new(buffer: Sticker) -> Result<Self, MethodError> {
+        let orbit = Orbit::Midge;
+        let data = Data::built_in();
+        let text = |key| data.text(MethodName::SliceSwap, "edge", key).unwrap_or_default();
+        let home = orbit.sticker(text("buffer")).ok_or(MethodError::SliceData)?;
+        let opposite = orbit.sticker(text("target")).ok_or(MethodError::SliceData)?;
+        // Of the 24 rotations exactly one takes the buffer of the data to the one wanted.
+        let rotation = Rotation::all()
+            .find(|&rotation| carried(orbit, rotation, home) == buffer)
+            .ok_or(MethodError::SliceData)?;
+        let opposite = carried(orbit, rotation, opposite);
+        let read = |text: &str| {
+            Algorithm::parse(text, Size::THREE)
+                .map(|read| read.rotated(rotation).flatten())
+                .map_err(|_| MethodError::SliceData)
+        };
+        let half_turn = read(text("algorithm"))?;
+        let whole = State::solved(Size::THREE).after(&half_turn);
+        let rest = letters_effect(orbit, buffer, &[opposite]).then(whole.orbit(orbit));
+        let mut method =
+            Self { buffer, letters: vec![SliceLetter::default(); Sticker::COUNT], rest, core: whole.core() };
+        for (name, algorithm) in data.texts(MethodName::SliceSwap, "slice") {
+            let target = orbit.sticker(name).ok_or(MethodError::SliceData)?;
+            method.letters[carried(orbit, rotation, target).index()].swap = read(algorithm)?;
+        }
+        method.find_setups(opposite, &half_turn)?;
+        method.checked(&whole)
+    }
+
+    fn find_setups(&mut self, opposite: Sticker, half_turn: &[Turn]) -> Result<(), MethodError> {
+        let orbit = Orbit::Midge;
+        let others = Sticker::all().filter(|&sticker| {
+            self.rest.at(sticker) != sticker && orbit.reference(orbit.piece(sticker)) == sticker
+        });
+        let leave: Vec<(Orbit, Sticker)> =
+            std::iter::once(self.buffer).chain(others).map(|sticker| (orbit, sticker)).collect();
+        let turns: Vec<Turn> = Turn::faces().collect();
+        let wanted = Wanted { size: Size::THREE, orbit, to: opposite, leave: &leave, turns: &turns };
+        // Four pieces of the slice cannot be brought out of it, so a search for all targets would not end early.
+        let found = setups(&wanted, LONGEST_SETUP);
+        for target in Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer)) {
+            let letter = &mut self.letters[target.index()];
+            if !letter.swap.is_empty() {
+                continue;
+            }
+            let setup = found.of(target).first().ok_or(MethodError::NoSetup { orbit, target })?;
+            *letter = SliceLetter { setup: setup.clone(), swap: half_turn.to_vec() };
+        }
+        Ok(())
+    }
+
+    fn checked(self, whole: &State) -> Result<Self, MethodError> {
+        let orbit = Orbit::Midge;
+        for target in Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer)) {
+            let does = State::solved(Size::THREE).after(&self.letters[target.index()].turns());
+            let wanted = letters_effect(orbit, self.buffer, &[target]).then(&self.rest);
+            if *does.orbit(orbit) != wanted
+                || does.core() != whole.core()
+                || !does.orbit(Orbit::Corner).is_identity()
+            {
+                return Err(MethodError::SliceData);
+            }
+        }
+        Ok(self)
+    }
+
+    /// The buffer.
+    pub const fn buffer(&self) -> Sticker {
+        self.buffer
+    }
+
+    /// How a letter is carried out at the first place of a pair, or (`second`) at the second, where the slice is half-turned; `None`
+    /// for the buffer's own piece.
+    ///
+    /// ```
+    /// use blind::SliceSwap;
+    /// use cube::{Orbit, display_turns};
+    /// let edge = |name| Orbit::Midge.sticker(name).unwrap();
+    /// let method = SliceSwap::new(edge("DF")).unwrap();
+    /// let made = |name, second| display_turns(&method.letter(edge(name), second).unwrap().turns()).to_string();
+    /// // Common practice, no source.
+    /// assert_eq!(made("UB", false), "M2");
+    /// assert_eq!(made("UF", false), "U2 M' U2 M'");
+    /// assert_eq!(made("UF", true), made("DB", false));
+    /// ```
+    pub fn letter(&self, target: Sticker, second: bool) -> Option<&SliceLetter> {
+        if same_piece(Orbit::Midge, target, self.buffer) {
+            return None;
+        }
+        let made_for = if second { self.rest.at(target) } else { target };
+        Some(&self.letters[made_for.index()])
+    }
+
+    /// What an odd number of letters leaves behind: the rest of the slice half-turned, edges and centres.
+    pub const fn left_over(&self) -> (&Perm, Rotation) {
+        (&self.rest, self.core)
+    }
+
+    /// The faces of the slice's own axis, for telling how it is held.
+    pub fn faces(&self) -> [Face; 2] {
+        let axis =
+            Face::ALL.into_iter().find(|&face| self.core.image(face) == face).unwrap_or(Face::R).axis();
+        [axis.positive(), axis.positive().opposite()]
+    }
+}

@@ -1,0 +1,309 @@
+//! Sheets as people have them: read in every form, accounted for row by row, nothing lost, gaps filled.
+//!
+//! The sheets here are invented. Known commutators are common practice, no source.
+
+use blind::Conventions;
+use blind::sheet::{CycleCase, Layout, Origin, Reading, Row, Sheet, SheetError, Verdict, verdict_of};
+use cube::{Orbit, ParseErrorKind, Rotation, Sticker};
+use proptest::prelude::*;
+use search::ease::Model;
+
+fn corner(name: &str) -> Sticker {
+    Orbit::Corner.sticker(name).unwrap()
+}
+
+fn edge(name: &str) -> Sticker {
+    Orbit::Midge.sticker(name).unwrap()
+}
+
+fn read_with(text: &str, buffer: Option<&str>) -> Result<Sheet, SheetError> {
+    let conventions = Conventions::default();
+    let mut reading = Reading::new(&conventions);
+    reading.buffer = buffer.map(str::to_owned);
+    Sheet::read(text, &reading)
+}
+
+fn read(text: &str, buffer: &str) -> Sheet {
+    read_with(text, Some(buffer)).unwrap()
+}
+
+/// Textbook counting: 24 stickers less those of the buffer's piece, times those less the ones of the first target's.
+#[test]
+fn there_are_378_and_440_cases() {
+    for buffer in Sticker::all() {
+        assert_eq!(CycleCase::all(Orbit::Corner, buffer).count(), 21 * 18);
+        assert_eq!(CycleCase::all(Orbit::Midge, buffer).count(), 22 * 20);
+    }
+}
+
+/// Common practice, no source: the moves and the commutator that explains them.
+#[test]
+fn known_commutators_are_recognised() {
+    for (orbit, buffer, moves, commutator) in [
+        (Orbit::Corner, "UFR", "R' D' R U R' D R U'", "[R' D' R, U]"),
+        (Orbit::Corner, "UFR", "U R U R' D R U' R' D' U'", "[U: [R U R', D]]"),
+        (Orbit::Midge, "UF", "M' U2 M U2", "[M', U2]"),
+        (Orbit::Midge, "UF", "U R U' M' U R' U' M", "[U R U', M']"),
+    ] {
+        let turns = cube::Algorithm::parse(moves, cube::Size::THREE).unwrap().flatten();
+        let found = search::factor::factored(cube::Size::THREE, &turns).unwrap();
+        assert_eq!(found.to_string(), commutator);
+        let solves = |case: &CycleCase| verdict_of(*case, moves) == Verdict::Right;
+        let buffer = orbit.sticker(buffer).unwrap();
+        let mut cases = CycleCase::all(orbit, buffer).filter(solves);
+        let case = cases.next().unwrap_or_else(|| panic!("{moves} moves the buffer"));
+        assert!(cases.next().is_none());
+        assert_eq!(verdict_of(case, commutator), Verdict::Right);
+        assert_eq!(verdict_of(case.inverse(), commutator), Verdict::Inverse);
+    }
+    let case = CycleCase {
+        orbit: Orbit::Corner,
+        buffer: corner("UFR"),
+        first: corner("UBR"),
+        second: corner("RDF"),
+    };
+    assert_eq!(verdict_of(case, "[R' D' R, U]"), Verdict::Right);
+}
+
+#[test]
+fn every_row_is_accounted_for() {
+    let text = "\
+case,algorithm,notes
+UBR RDF,\"[R' D' R, U]\",right
+RDF UBR,\"[R' D' R, U]\",backwards
+UBR FRD,\"[R' D' R, U]\",another case
+UBR RDF,R U R' U',four turns
+UBR RDF,\"[R' D' R, U\",torn
+UBR RDF,,
+UBR RDF,R R',nothing
+UBR RDF,\"[R' D' R, U] y\",turned
+UBL RDB,\"[R' D' R, U]\",the buffer is not the question
+UBR RDF,\"[M', U2]\",edges
+UBR RUB,\"[R' D' R, U]\",one piece
+UXR RDF,\"[R' D' R, U]\",no sticker
+";
+    let sheet = read(text, "UFR");
+    let verdicts = sheet.check().verdicts;
+    assert_eq!(verdicts.len(), 12);
+    assert_eq!(verdicts[0], Verdict::Right);
+    assert_eq!(verdicts[1], Verdict::Inverse);
+    let actual = CycleCase {
+        orbit: Orbit::Corner,
+        buffer: corner("UFR"),
+        first: corner("UBR"),
+        second: corner("RDF"),
+    };
+    assert_eq!(verdicts[2], Verdict::OtherCase(actual));
+    assert!(
+        matches!(&verdicts[3], Verdict::NotAThreeCycle { moved, turned } if moved.len() == 7 && *turned == Rotation::NONE)
+    );
+    let Verdict::Unreadable(error) = &verdicts[4] else { panic!("{:?}", verdicts[4]) };
+    assert!(!matches!(error.kind, ParseErrorKind::TooLong { .. }));
+    assert_eq!(verdicts[5], Verdict::Empty);
+    assert_eq!(verdicts[6], Verdict::DoesNothing);
+    assert!(matches!(verdicts[7], Verdict::LeavesTurned(_)));
+    assert_eq!(verdicts[8], Verdict::OtherCase(actual));
+    assert!(matches!(verdicts[9], Verdict::OtherKind(Orbit::Midge, _)));
+    assert_eq!(verdicts[10], Verdict::NoCase);
+    assert_eq!(verdicts[11], Verdict::NoCase);
+    assert_eq!((sheet.rows()[4].line, sheet.rows()[4].column), (6, 2));
+    let without =
+        verdict_of(CycleCase { buffer: corner("DBL"), first: corner("UBR"), ..actual }, "[R' D' R, U]");
+    assert!(matches!(without, Verdict::WithoutBuffer(_)));
+}
+
+#[test]
+fn lists_are_read_in_every_form() {
+    let want = [("UBR", "RDF", "[R' D' R, U]"), ("RDF", "UBR", "[U, R' D' R]")];
+    for text in [
+        "first,second,algorithm\nUBR,RDF,\"[R' D' R, U]\"\nRDF,UBR,\"[U, R' D' R]\"\n",
+        // Commas of commutators without quotation marks.
+        "first,second,algorithm,notes\nUBR,RDF,[R' D' R, U],a\nRDF,UBR,[U, R' D' R],b\n",
+        "Algorithm;Second;First;Kind;Buffer\n[R' D' R, U];RDF;UBR;corners;UFR\n[U, R' D' R];UBR;RDF;corner;UFR\n",
+        "notes\tmoves\tpair\nx\t[R' D' R, U]\tUBR-RDF\ny\t[U, R' D' R]\trdf ubr\n",
+        "Art;Paar;Algorithmus;Notiz\nEcke;BP;[R' D' R, U];\nEcke;PB;[U, R' D' R];\n",
+        "\u{feff}pair;alg\n\nUBR RDF;[R' D' R, U]\n\nRDF UBR;[U, R' D' R] // a note\n",
+    ] {
+        let sheet = read(text, "UFR");
+        let rows: Vec<_> = sheet
+            .rows()
+            .iter()
+            .map(|row| {
+                let case = row.case.unwrap_or_else(|| panic!("{text}: {row:?}"));
+                (Orbit::Corner.name(case.first), Orbit::Corner.name(case.second), row.algorithm.as_str())
+            })
+            .collect();
+        assert_eq!(rows, want, "{text}");
+        assert_eq!(sheet.check().right(), 2);
+        assert_eq!(sheet.layout, Layout::List);
+    }
+}
+
+#[test]
+fn grids_are_read_whichever_side_comes_first() {
+    let by_rows = "UFR;UBR;RDF;UBL\nUBR;;[R' D' R, U];\nRDF;[U, R' D' R];;\nUBL;;;\n";
+    let by_columns = "UFR;UBR;RDF;UBL\nUBR;;[U, R' D' R];\nRDF;[R' D' R, U];;\nUBL;;;\n";
+    for (text, rows_first) in [(by_rows, true), (by_columns, false)] {
+        let sheet = read_with(text, None).unwrap();
+        assert_eq!(sheet.layout, Layout::Grid { rows_first });
+        // Every cell is there, the empty ones too.
+        assert_eq!(sheet.rows().len(), 9);
+        assert_eq!(sheet.check().right(), 2);
+        assert_eq!(sheet.check().wrong().count(), 0);
+    }
+    // By letters, and by letters with names beside them.
+    for text in [
+        ";B;P;A\nB;;[R' D' R, U];\nP;[U, R' D' R];;\nA;;;\n",
+        "corner;B (UBR);P (RDF)\nB (UBR);;[R' D' R, U]\nP (RDF);[U, R' D' R];\n",
+    ] {
+        let conventions = Conventions::default();
+        let mut reading = Reading::new(&conventions);
+        (reading.kind, reading.buffer) = (Some(Orbit::Corner), Some("UFR".to_owned()));
+        assert_eq!(Sheet::read(text, &reading).unwrap().check().right(), 2, "{text}");
+    }
+}
+
+#[test]
+fn alternatives_in_a_cell_are_rows_of_their_own() {
+    let sheet = read("pair;algorithm\nUBR RDF;\"[R' D' R, U]\nR' D' R U R' D R U'\"\n", "UFR");
+    assert_eq!((sheet.rows().len(), sheet.check().right()), (2, 2));
+}
+
+#[test]
+fn what_is_no_sheet_is_told() {
+    assert_eq!(read_with("\n \n", None), Err(SheetError::Empty));
+    assert!(matches!(read_with("hello world\n", None), Err(SheetError::NoHeader { .. })));
+    assert!(matches!(
+        read_with("algoritm,what\nR,x\n", None),
+        Err(SheetError::NoHeader { meant: Some((_, "algorithm")), .. })
+    ));
+    assert_eq!(read_with("first,algorithm\nUBR,R\n", None), Err(SheetError::ColumnMissing("second")));
+    assert_eq!(
+        read_with("first,second,notes\nUBR,RDF,x\n", None),
+        Err(SheetError::ColumnMissing("algorithm"))
+    );
+    assert_eq!(read_with("pair,algorithm\nAB,R\n", None), Err(SheetError::KindUnknown));
+    assert!(matches!(read_with("pair,algorithm\nUBR RDF,R\n", Some("UF")), Err(SheetError::NoBuffer { .. })));
+}
+
+#[test]
+fn nothing_is_lost_on_the_way() {
+    let text = "\
+pair;source;algorithm;notes;learned
+UBR RDF;a friend;[R' D' R, U];\"quoted \"\"word\"\", with; signs\";yes
+UXR RDF;;R U;odd | name;
+RDF UBR;;;;no
+UBR RDF;b;R U R' (what;;
+";
+    let sheet = read(text, "UFR");
+    assert_eq!(sheet.more, ["source", "learned"]);
+    let again = read(&sheet.to_csv(), "UFR");
+    assert_eq!(again.rows().len(), sheet.rows().len());
+    for (one, other) in sheet.rows().iter().zip(again.rows()) {
+        assert_eq!(
+            (one.case, &one.algorithm, &one.notes, one.verdict()),
+            (other.case, &other.algorithm, &other.notes, other.verdict())
+        );
+        assert!(one.more.iter().all(|cell| other.more.contains(cell)), "{other:?}");
+        assert!(one.case.is_some() || other.more.contains(&one.named), "{other:?}");
+    }
+    let words = ["letters", "targets", "algorithm", "moves", "notes"];
+    let markdown = sheet.to_markdown(Orbit::Corner, corner("UFR"), &Conventions::default(), words);
+    assert_eq!(markdown.lines().count(), 3);
+    assert!(markdown.contains("| BP | UBR RDF | [R' D' R, U] | 8 |"), "{markdown}");
+}
+
+#[test]
+fn gaps_are_filled_from_what_is_there_and_by_search() {
+    let model = Model::built_in();
+    let sheet = read("pair;algorithm\nUBR RDF;[R' D' R, U]\nRDF FDL;R U\n", "UFR");
+    let filled = sheet.fill(Orbit::Corner, corner("UFR"), &model);
+    assert_eq!(filled.sheet.check().right(), 378);
+    // The wrong row stays as it was.
+    assert_eq!(filled.sheet.rows()[..2], *sheet.rows());
+    assert_eq!(filled.by_origin.values().sum::<usize>(), 377);
+    assert_eq!(filled.by_origin[&Origin::Inverse], 1);
+    assert!(filled.by_origin[&Origin::Mirror] > 0 && filled.by_origin[&Origin::Search] > 300);
+    let mirror_keeps = CycleCase {
+        orbit: Orbit::Corner,
+        buffer: corner("UFR"),
+        first: corner("UFL"),
+        second: corner("FDR"),
+    };
+    // The mirror that exchanges R and F keeps the buffer's U sticker where it is.
+    let row = |case: CycleCase| filled.sheet.rows().iter().find(|row| row.case == Some(case)).unwrap();
+    assert!(matches!(row(mirror_keeps).origin, Origin::Mirror | Origin::Rotation), "{:?}", row(mirror_keeps));
+    let edges = read("kind,pair,algorithm\nedge,UB DB,\"[M', U2]\"\n", "UF");
+    let (orbit, buffer) = edges.buffers()[0];
+    assert_eq!((orbit, buffer), (Orbit::Midge, edge("UF")));
+    assert_eq!(
+        edges
+            .fill(orbit, buffer, &model)
+            .sheet
+            .rows()
+            .iter()
+            .filter(|row| row.verdict() == Verdict::Right)
+            .count(),
+        440
+    );
+}
+
+#[test]
+fn statistics_tell_coverage_and_what_is_slow() {
+    let model = Model::built_in();
+    let sheet = read(
+        "pair;algorithm\nUBR RDF;[R' D' R, U]\nRDF UBR;B2 B2 F2 D2 [U, R' D' R] D2 F2 B B'\nUBL RDF;R\n",
+        "UFR",
+    );
+    // The padded one is not a three-cycle of the case; this one is.
+    let text = "pair;algorithm\nUBR RDF;[R' D' R, U]\nRDF UBR;B L2 B' B L2 B' B2 F2 F2 B2 [U, R' D' R]\n";
+    assert!(sheet.statistics(Orbit::Corner, corner("UFR"), &model).covered < 3);
+    let found = read(text, "UFR").statistics(Orbit::Corner, corner("UFR"), &model);
+    assert_eq!((found.cases, found.covered, found.missing.len()), (378, 2, 376));
+    assert!((found.mean_moves - (8.0 + 18.0) / 2.0).abs() < 1e-9);
+    assert_eq!(found.slow.len(), 1);
+    assert_eq!(found.slow[0].best.algorithm.flatten().len(), 8);
+    assert_eq!(found.worst[0].0, found.slow[0].case);
+}
+
+fn cell() -> impl Strategy<Value = String> {
+    prop_oneof![
+        "[A-Xa-x]{0,3}",
+        "[RUFLDBMESxyz'2w \\[\\],:;()]{0,16}",
+        "\\PC{0,12}",
+        Just("first".to_owned()),
+        Just("second".to_owned()),
+        Just("algorithm".to_owned()),
+        Just("pair".to_owned()),
+        Just("UBR".to_owned()),
+        Just("UF".to_owned()),
+    ]
+}
+
+proptest! {
+    #[test]
+    fn no_text_makes_it_stumble(rows in proptest::collection::vec(proptest::collection::vec(cell(), 1..6), 0..6), sign in "[,;\t]") {
+        let text: String = rows.iter().map(|row| row.join(&sign) + "\n").collect();
+        if let Ok(sheet) = read_with(&text, None) {
+            prop_assert_eq!(sheet.check().verdicts.len(), sheet.rows().len());
+            let again = read_with(&sheet.to_csv(), None);
+            if let Ok(again) = again {
+                prop_assert_eq!(again.rows().iter().filter(|row| !row.algorithm.is_empty()).count(),
+                    sheet.rows().iter().filter(|row: &&Row| !row.algorithm.is_empty()).count());
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(8))]
+
+    #[test]
+    fn a_filled_row_inverted_solves_the_inverse(at in 0..378usize) {
+        let case = CycleCase::all(Orbit::Corner, corner("UFR")).nth(at).unwrap();
+        let sheet = Sheet::new(Vec::new()).fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
+        let row = sheet.rows().iter().find(|row| row.case == Some(case)).unwrap();
+        let algorithm = cube::Algorithm::parse(&row.algorithm, cube::Size::THREE).unwrap();
+        prop_assert_eq!(verdict_of(case.inverse(), &algorithm.inverse().to_string()), Verdict::Right);
+    }
+}

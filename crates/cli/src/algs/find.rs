@@ -1,0 +1,304 @@
+//! `hoodwink algs find`: all algorithms for an effect, proven shortest.
+
+use crate::arguments::{FindOptions, Order};
+use crate::failure::Failure;
+use crate::input::Session;
+use crate::{wire, wire_algs};
+use blind::{kind_name, nearest};
+use cube::{Block, Metric, Orbit, Size, Sticker, Turn, display_turns};
+use search::cycle::{Effect, Event, Finder, Finding, Kind, Limits, TurnSet};
+use search::ease::{Model, best_first};
+use search::factor::factored;
+use std::io::{self, Write};
+use std::ops::ControlFlow;
+use std::process::ExitCode;
+
+/// How many algorithms of a case are shown where all are not asked for.
+const SHOWN: usize = 3;
+
+/// What a search is made with.
+struct Search<'a> {
+    session: &'a Session,
+    options: &'a FindOptions,
+    size: Size,
+    model: Model,
+}
+
+/// Runs the command.
+pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure> {
+    let size = session.size(&options.puzzle)?;
+    let model = super::model(session, options.ease.as_deref())?;
+    let search = Search { session, options, size, model };
+    let effects = search.effects()?;
+    let set = search.turns()?;
+    let memory = search.memory()?;
+    let limits = Limits { max_length: options.longest, memory };
+    let failed = |error| Failure::input(session.voice.find_error(&error));
+    let mut told = String::new();
+    let finder = Finder::prepare(set, limits, &mut |event| search.tell(&event, &mut told)).map_err(failed)?;
+    let mut out = io::BufWriter::new(io::stdout().lock());
+    let mut wrote: Result<(), Failure> = Ok(());
+    if options.by == Order::Ease {
+        for effect in &effects {
+            let ranking = best_first(&finder, &search.model, effect, options.count, &mut |_, _| {
+                ControlFlow::Continue(())
+            })
+            .map_err(failed)?;
+            let shortest =
+                ranking.algorithms.iter().map(|ranked| finder.turn_set().cost(&ranked.turns)).min();
+            let algorithms = ranking.algorithms.into_iter().map(|ranked| ranked.turns).collect();
+            let finding = Finding { effect: *effect, shortest, searched: ranking.searched, algorithms };
+            search.write(&mut out, &finding)?;
+        }
+    } else {
+        let extra = if options.shortest { 0 } else { usize::MAX };
+        let outcome = finder.find(&effects, extra, &mut |event| {
+            if let Event::Found { finding, .. } = &event {
+                wrote = search.write(&mut out, finding);
+                return if wrote.is_ok() { ControlFlow::Continue(()) } else { ControlFlow::Break(()) };
+            }
+            search.tell(&event, &mut told)
+        });
+        wrote?;
+        outcome.map_err(failed)?;
+    }
+    out.flush()?;
+    Ok(ExitCode::SUCCESS)
+}
+
+impl Search<'_> {
+    fn target(&self, orbit: Orbit, text: &str) -> Result<Sticker, Failure> {
+        self.session.sticker(text.trim(), orbit, &self.session.conventions.kind(orbit).letters)
+    }
+
+    /// So many targets of a kind, separated by commas or blanks.
+    fn targets<const N: usize>(&self, text: &str, orbits: [Orbit; N]) -> Result<[Sticker; N], Failure> {
+        let words: Vec<&str> =
+            text.split([',', ' ', '-']).map(str::trim).filter(|word| !word.is_empty()).collect();
+        if words.len() != N {
+            return Err(Failure::input(self.session.voice.say("find-two-targets", &[("text", text.into())])));
+        }
+        let found: Vec<Sticker> = words
+            .iter()
+            .zip(orbits)
+            .map(|(word, orbit)| self.target(orbit, word))
+            .collect::<Result<_, _>>()?;
+        Ok(std::array::from_fn(|at| found[at]))
+    }
+
+    fn effects(&self) -> Result<Vec<Effect>, Failure> {
+        let Self { session, options, size, .. } = self;
+        let (size, voice) = (*size, &session.voice);
+        let failed = |error| Failure::input(voice.effect_error(&error, &session.conventions));
+        let (corner, midge) = (Orbit::Corner, Orbit::Midge);
+        if let Some(text) = &options.twist {
+            let [clockwise, counter] = self.targets(text, [corner; 2])?;
+            return Ok(vec![Effect::twist_pair(size, clockwise, counter).map_err(failed)?]);
+        }
+        if let Some(text) = &options.flip {
+            let [one, other] = self.targets(text, [midge; 2])?;
+            return Ok(vec![Effect::flip_pair(size, one, other).map_err(failed)?]);
+        }
+        if let Some(text) = &options.exchange {
+            let [a, b, c, d] = self.targets(text, [corner, corner, midge, midge])?;
+            return Ok(vec![Effect::two_swaps(size, [a, b], [c, d]).map_err(failed)?]);
+        }
+        let orbit = session.kind(&options.kind, size)?;
+        let buffer = match &options.buffer {
+            Some(text) => self.target(orbit, text)?,
+            None => session.conventions.kind(orbit).buffer,
+        };
+        if let Some(text) = &options.last {
+            let midges = if size == Size::TWO {
+                None
+            } else {
+                let [_, _, one, other] = self.targets(text, [corner, corner, midge, midge])?;
+                Some([one, other])
+            };
+            let words: Vec<&str> = text.split([',', ' ']).filter(|word| !word.is_empty()).collect();
+            let [target, twisted] = self.targets(&words[..2.min(words.len())].join(","), [corner; 2])?;
+            return [true, false]
+                .into_iter()
+                .map(|clockwise| {
+                    Effect::last_target(size, buffer, target, twisted, clockwise, midges).map_err(failed)
+                })
+                .collect();
+        }
+        if options.all {
+            return Effect::all_three_cycles(size, orbit, buffer).map_err(failed);
+        }
+        let text = options.targets.join(" ");
+        let signs: Vec<char> = text.trim().chars().collect();
+        let text = match signs[..] {
+            [] => return Err(Failure::input(voice.word("find-one-or-all"))),
+            // Two letters written together.
+            [first, second] => format!("{first},{second}"),
+            _ => text,
+        };
+        let [first, second] = self.targets(&text, [orbit; 2])?;
+        Ok(vec![Effect::three_cycle(size, orbit, buffer, first, second).map_err(failed)?])
+    }
+
+    /// The turns, and how they are counted: with rotations what the hands do, with slices a slice as one, else half turns.
+    fn turns(&self) -> Result<TurnSet, Failure> {
+        let voice = &self.session.voice;
+        let failed = |error| Failure::input(voice.turn_set_error(&error));
+        let any_metric = TurnSet::parse(self.size, &self.options.moves, Metric::Execution).map_err(failed)?;
+        let has = |of: fn(&Turn) -> bool| any_metric.turns().iter().any(of);
+        let metric = match self.options.metric.as_deref() {
+            Some("half") => Metric::HalfTurn,
+            Some("quarter") => Metric::QuarterTurn,
+            Some("slice") => Metric::SliceTurn,
+            Some("execution") => Metric::Execution,
+            Some(text) => {
+                let mut said = voice.say("metric-unknown", &[("text", text.into())]);
+                if let Some(meant) = nearest(text, &["half", "quarter", "slice", "execution"]) {
+                    said = format!("{said} {}", voice.say("did-you-mean", &[("word", meant.into())]));
+                }
+                return Err(Failure::input(said));
+            }
+            None if has(|turn| turn.is_rotation()) => Metric::Execution,
+            None if has(|turn| matches!(turn.block, Block::Slice(_))) => Metric::SliceTurn,
+            None => Metric::HalfTurn,
+        };
+        TurnSet::new(self.size, any_metric.turns(), metric).map_err(failed)
+    }
+
+    fn memory(&self) -> Result<u64, Failure> {
+        let text = self.options.memory.trim();
+        let (digits, unit) = match text.to_uppercase().chars().last() {
+            Some('G') => (&text[..text.len() - 1], 1 << 30),
+            Some('M') => (&text[..text.len() - 1], 1 << 20),
+            _ => (text, 1),
+        };
+        let number = digits.trim().parse::<u64>().ok().and_then(|number| number.checked_mul(unit));
+        number.ok_or_else(|| Failure::input(self.session.voice.say("find-size", &[("text", text.into())])))
+    }
+
+    /// Progress, on standard error, a line only where something new is to be said.
+    fn tell(&self, event: &Event<'_>, told: &mut String) -> ControlFlow<()> {
+        let voice = &self.session.voice;
+        let said = match event {
+            Event::Reached { length, states } => {
+                voice.say("find-reached", &[("length", (*length).into()), ("states", (*states).into())])
+            }
+            Event::Searching { class, classes, length, .. } => voice.say(
+                "find-searching",
+                &[
+                    ("class", (class + 1).into()),
+                    ("classes", (*classes).into()),
+                    ("length", (*length).into()),
+                ],
+            ),
+            Event::Found { .. } => return ControlFlow::Continue(()),
+        };
+        if !self.options.quiet && *told != said {
+            eprintln!("{said}");
+            *told = said;
+        }
+        ControlFlow::Continue(())
+    }
+
+    fn write(&self, out: &mut dyn Write, finding: &Finding) -> Result<(), Failure> {
+        let seconds = |turns: &[Turn]| self.model.estimate(turns).seconds;
+        let named = names(&finding.effect, self.session);
+        if self.options.json {
+            let written = |turns: &Vec<Turn>| {
+                factored(self.size, turns)
+                    .map_or_else(|| display_turns(turns).to_string(), |algorithm| algorithm.to_string())
+            };
+            let line = wire_algs::Found {
+                version: wire::VERSION,
+                kind: named.kind,
+                effect: named.effect,
+                buffer: named.stickers.first().cloned().unwrap_or_default(),
+                first: named.stickers.get(1).cloned().unwrap_or_default(),
+                second: named.stickers.get(2).cloned(),
+                further: named.stickers.iter().skip(3).cloned().collect(),
+                shortest: finding.shortest,
+                proven: true,
+                searched: finding.searched,
+                algorithms: finding.algorithms.iter().map(|turns| display_turns(turns).to_string()).collect(),
+                written: finding.algorithms.iter().map(written).collect(),
+                seconds: finding.algorithms.iter().map(|turns| rounded(seconds(turns))).collect(),
+            };
+            serde_json::to_writer(&mut *out, &line).map_err(io::Error::from)?;
+            writeln!(out)?;
+            return Ok(());
+        }
+        let voice = &self.session.voice;
+        let Some(shortest) = finding.shortest else {
+            let searched = finding.searched;
+            writeln!(
+                out,
+                "{}",
+                voice.say("find-none", &[("case", named.text.into()), ("searched", searched.into())])
+            )?;
+            return Ok(());
+        };
+        writeln!(
+            out,
+            "{}",
+            voice.say("find-line", &[("case", named.text.into()), ("shortest", shortest.into())])
+        )?;
+        let mut algorithms: Vec<(f64, &Vec<Turn>)> =
+            finding.algorithms.iter().map(|turns| (seconds(turns), turns)).collect();
+        if self.options.by == Order::Length {
+            algorithms.sort_by(|a, b| {
+                (a.1.len(), a.0).partial_cmp(&(b.1.len(), b.0)).unwrap_or(std::cmp::Ordering::Equal)
+            });
+        }
+        // One case is shown whole, of many the best few.
+        let most = if self.options.all { SHOWN } else { self.options.count };
+        for (seconds, turns) in algorithms.iter().take(most) {
+            let plain = display_turns(turns).to_string();
+            let explained = factored(self.size, turns).map_or_else(String::new, |found| format!("  {found}"));
+            writeln!(out, "  {seconds:.2} s  {plain}{explained}")?;
+        }
+        if algorithms.len() > most {
+            writeln!(out, "  {}", voice.say("find-more", &[("count", (algorithms.len() - most).into())]))?;
+        }
+        Ok(())
+    }
+}
+
+fn rounded(seconds: f64) -> f64 {
+    (seconds * 1000.0).round() / 1000.0
+}
+
+/// What an effect is called.
+struct Named {
+    kind: &'static str,
+    effect: &'static str,
+    stickers: Vec<String>,
+    text: String,
+}
+
+fn names(effect: &Effect, session: &Session) -> Named {
+    let corner = |sticker| Orbit::Corner.name(sticker).to_owned();
+    let midge = |sticker| Orbit::Midge.name(sticker).to_owned();
+    let (kind, effect, stickers) = match effect.kind() {
+        Kind::ThreeCycle { orbit, buffer, first, second } => {
+            let stickers = [buffer, first, second].map(|sticker| orbit.name(sticker).to_owned()).to_vec();
+            let case = blind::sheet::CycleCase { orbit, buffer, first, second };
+            let text = session.voice.case(case, &session.conventions);
+            return Named { kind: kind_name(orbit), effect: "three-cycle", stickers, text };
+        }
+        Kind::TwistPair { clockwise, counter } => {
+            (kind_name(Orbit::Corner), "twist", vec![corner(clockwise), corner(counter)])
+        }
+        Kind::FlipPair(one, other) => (kind_name(Orbit::Midge), "flip", vec![midge(one), midge(other)]),
+        Kind::TwoSwaps { corners, midges } => {
+            let stickers = corners.map(corner).into_iter().chain(midges.map(midge)).collect();
+            (kind_name(Orbit::Corner), "exchange", stickers)
+        }
+        Kind::LastTarget { buffer, target, twisted, clockwise, midges } => {
+            let turned = if clockwise { "+" } else { "-" };
+            let mut stickers = vec![corner(buffer), corner(target), format!("{}{turned}", corner(twisted))];
+            stickers.extend(midges.into_iter().flatten().map(midge));
+            (kind_name(Orbit::Corner), "last-target", stickers)
+        }
+        Kind::Other => ("", "other", Vec::new()),
+    };
+    Named { kind, effect, text: stickers.join(" "), stickers }
+}

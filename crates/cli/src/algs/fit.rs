@@ -1,0 +1,131 @@
+//! `hoodwink algs fit`: the costs of the hands fitted to someone's own timings.
+
+use crate::arguments::FitOptions;
+use crate::failure::Failure;
+use crate::input::Session;
+use crate::{wire, wire_algs};
+use cube::Size;
+use search::ease::{Fit, Plan, Timing, fit};
+use std::fmt::Write as _;
+use std::fs;
+use std::io::{self, Write as _};
+use std::process::ExitCode;
+
+/// Runs the command.
+pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure> {
+    let timings = timings(session, &session.read(&options.file)?)?;
+    let model = super::model(session, options.ease.as_deref())?;
+    let mut generator = search::random::seeded(options.seed);
+    let fitted = fit(&model, &timings, Plan::default(), &mut generator)
+        .map_err(|error| Failure::input(session.voice.fit_error(&error)))?;
+    if let Some(path) = &options.out {
+        fs::write(path, costs_file(&fitted))
+            .map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+    }
+    let mut out = io::stdout().lock();
+    if options.json {
+        let costs = fitted.costs.iter().map(|cost| wire_algs::Cost {
+            name: cost.feature.name(),
+            seconds: cost.seconds,
+            low: cost.interval[0],
+            high: cost.interval[1],
+            timings: cost.timings,
+        });
+        let object = wire_algs::Fit {
+            version: wire::VERSION,
+            timings: timings.len(),
+            costs: costs.collect(),
+            error: fitted.error,
+            held_out: fitted.held_out,
+            held_out_before: fitted.held_out_before,
+            held_out_mean: fitted.held_out_mean,
+        };
+        serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
+        writeln!(out)?;
+        return Ok(ExitCode::SUCCESS);
+    }
+    let voice = &session.voice;
+    writeln!(out, "{}", voice.say("fit-heading", &[("count", timings.len().into())]))?;
+    for cost in &fitted.costs {
+        let name = cost.feature.name();
+        if cost.timings == 0 {
+            writeln!(out, "  {name:<16} {:.3}  {}", cost.seconds, voice.word("fit-never"))?;
+        } else {
+            let [low, high] = cost.interval;
+            writeln!(out, "  {name:<16} {:.3}  ({low:.3} – {high:.3})", cost.seconds)?;
+        }
+    }
+    let seconds = |value: f64| format!("{value:.3}");
+    let line = voice.say(
+        "fit-errors",
+        &[
+            ("error", seconds(fitted.error).into()),
+            ("heldout", seconds(fitted.held_out).into()),
+            ("before", seconds(fitted.held_out_before).into()),
+            ("mean", seconds(fitted.held_out_mean).into()),
+        ],
+    );
+    writeln!(out, "{line}")?;
+    if let Some(path) = &options.out {
+        let file = path.display().to_string();
+        writeln!(out, "{}", voice.say("sheet-wrote", &[("file", file.into())]))?;
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// The fitted costs as a file that `--ease` reads.
+fn costs_file(fitted: &Fit) -> String {
+    let mut text = String::from("# Seconds for each thing the hands do, fitted to timings.\n[seconds]\n");
+    for cost in &fitted.costs {
+        // Writing to a string cannot fail.
+        let _ = writeln!(text, "{} = {:.6}", cost.feature.name(), cost.seconds);
+    }
+    text
+}
+
+/// Reads the columns `algorithm` and `seconds`, in any order, others passed over.
+fn timings(session: &Session, text: &str) -> Result<Vec<Timing>, Failure> {
+    let voice = &session.voice;
+    let first = text.lines().next().unwrap_or_default();
+    let delimiter = if first.contains('\t') {
+        b'\t'
+    } else if first.contains(';') {
+        b';'
+    } else {
+        b','
+    };
+    let mut reader =
+        csv::ReaderBuilder::new().delimiter(delimiter).flexible(true).from_reader(text.as_bytes());
+    let table = |error: csv::Error| {
+        let line = error.position().map_or(0, csv::Position::line);
+        Failure::input(
+            voice.say("sheet-no-table", &[("line", line.into()), ("what", error.to_string().into())]),
+        )
+    };
+    let head = reader.headers().map_err(table)?.clone();
+    let at =
+        |names: [&str; 3]| head.iter().position(|cell| names.contains(&cell.trim().to_lowercase().as_str()));
+    let columns = at(["algorithm", "alg", "algorithmus"]).zip(at(["seconds", "time", "sekunden"]));
+    let Some((algorithm, seconds)) = columns else {
+        let found = head.iter().collect::<Vec<_>>().join(" | ");
+        return Err(Failure::input(voice.say("fit-columns", &[("found", found.into())])));
+    };
+    let mut timings = Vec::new();
+    for record in reader.records() {
+        let record = record.map_err(table)?;
+        let line = record.position().map_or(0, csv::Position::line);
+        let failed = |what: String| {
+            Failure::input(voice.say("fit-row", &[("line", line.into()), ("what", what.into())]))
+        };
+        let written = record.get(seconds).unwrap_or_default().trim();
+        let number: f64 = written
+            .replace(',', ".")
+            .parse()
+            .map_err(|_| failed(voice.say("fit-no-number", &[("text", written.into())])))?;
+        let turns = session
+            .turns(record.get(algorithm).unwrap_or_default(), Size::THREE)
+            .map_err(|failure| failed(failure.to_string()))?;
+        timings.push(Timing { turns, seconds: number });
+    }
+    Ok(timings)
+}

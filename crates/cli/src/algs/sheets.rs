@@ -1,0 +1,328 @@
+//! `hoodwink algs check`, `import`, `fill`, `stats`, `export`: sheets of algorithms.
+
+use crate::arguments::{SheetFormat, SheetOptions};
+use crate::failure::Failure;
+use crate::input::Session;
+use crate::{wire, wire_algs};
+use blind::kind_name;
+use blind::sheet::{CycleCase, Layout, Origin, Report, Row, Sheet, Verdict};
+use cube::{Orbit, Sticker};
+use draw::Grid;
+use std::fs;
+use std::io::{self, Write};
+use std::path::Path;
+use std::process::ExitCode;
+
+fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
+    let text = session.read(&options.file)?;
+    let place = |what: String| Failure::input(format!("{}: {what}", options.file.display()));
+    let mut reading = blind::sheet::Reading::new(&session.conventions);
+    if let Some(kind) = &options.kind {
+        reading.kind = Some(session.kind(kind, cube::Size::THREE)?);
+    }
+    reading.buffer.clone_from(&options.buffer);
+    Sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
+}
+
+/// The one kind and buffer that the sheet is about, or the one that was asked for.
+fn subject(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<(Orbit, Sticker), Failure> {
+    let mut found = sheet.buffers();
+    if let Some(kind) = &options.kind {
+        let orbit = session.kind(kind, cube::Size::THREE)?;
+        found.retain(|&(other, _)| other == orbit);
+    }
+    if let (Some(text), true) = (&options.buffer, found.len() > 1) {
+        let of = |orbit: Orbit| session.sticker(text, orbit, &session.conventions.kind(orbit).letters).ok();
+        found.retain(|&(orbit, buffer)| of(orbit) == Some(buffer));
+    }
+    match found[..] {
+        [one] => Ok(one),
+        [] => Err(Failure::input(session.voice.word("sheet-no-cases"))),
+        _ => {
+            let names: Vec<String> = found
+                .iter()
+                .map(|&(orbit, buffer)| format!("{} {}", kind_name(orbit), orbit.name(buffer)))
+                .collect();
+            let names = session.voice.list(&names);
+            Err(Failure::input(session.voice.say("sheet-several", &[("found", names.into())])))
+        }
+    }
+}
+
+fn write_out(session: &Session, out: Option<&Path>, text: &str) -> Result<(), Failure> {
+    let Some(path) = out else {
+        io::stdout().lock().write_all(text.as_bytes())?;
+        return Ok(());
+    };
+    let file = path.display().to_string();
+    fs::write(path, text).map_err(|error| Failure::input(format!("{file}: {error}")))?;
+    eprintln!("{}", session.voice.say("sheet-wrote", &[("file", file.into())]));
+    Ok(())
+}
+
+const fn verdict_name(verdict: &Verdict) -> &'static str {
+    match verdict {
+        Verdict::Right => "right",
+        Verdict::Empty => "empty",
+        Verdict::OtherCase(_) => "other-case",
+        Verdict::Inverse => "inverse",
+        Verdict::WithoutBuffer(_) => "without-buffer",
+        Verdict::OtherKind(..) => "other-kind",
+        Verdict::LeavesTurned(_) => "leaves-turned",
+        Verdict::NotAThreeCycle { .. } => "not-a-three-cycle",
+        Verdict::DoesNothing => "does-nothing",
+        Verdict::Unreadable(_) => "unreadable",
+        Verdict::NoCase => "no-case",
+    }
+}
+
+fn row_line(session: &Session, row: &Row, verdict: &Verdict) -> String {
+    let voice = &session.voice;
+    let place = voice.say("verdict-place", &[("line", row.line.into()), ("column", row.column.into())]);
+    let case = row.case.map_or(row.named.clone(), |case| voice.case(case, &session.conventions));
+    let said = voice.verdict(row, verdict, &session.conventions);
+    format!("{place}: {case}  {}  {said}", row.algorithm)
+}
+
+fn summary(session: &Session, sheet: &Sheet, report: &Report) -> String {
+    let empty = report.verdicts.iter().filter(|verdict| **verdict == Verdict::Empty).count();
+    session.voice.say(
+        "sheet-summary",
+        &[
+            ("rows", sheet.rows().len().into()),
+            ("right", report.right().into()),
+            ("empty", empty.into()),
+            ("wrong", report.wrong().count().into()),
+        ],
+    )
+}
+
+/// Accounts for every row; exit code 1 when one is not right.
+pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<ExitCode, Failure> {
+    let sheet = read(session, options)?;
+    let report = sheet.check();
+    let mut out = io::BufWriter::new(io::stdout().lock());
+    let rows = || sheet.rows().iter().zip(&report.verdicts);
+    if json {
+        let object = wire_algs::Check {
+            version: wire::VERSION,
+            layout: match sheet.layout {
+                Layout::List => "list",
+                Layout::Grid { .. } => "grid",
+            },
+            rows: sheet.rows().len(),
+            right: report.right(),
+            empty: rows().filter(|(_, verdict)| **verdict == Verdict::Empty).count(),
+            verdicts: rows()
+                .map(|(row, verdict)| wire_algs::Verdict {
+                    line: row.line,
+                    column: row.column,
+                    named: row.named.clone(),
+                    algorithm: row.algorithm.clone(),
+                    verdict: verdict_name(verdict),
+                    sentence: session.voice.verdict(row, verdict, &session.conventions),
+                })
+                .collect(),
+        };
+        serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        for row in report.wrong() {
+            writeln!(out, "{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]))?;
+        }
+        writeln!(out, "{}", summary(session, &sheet, &report))?;
+    }
+    out.flush()?;
+    Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
+}
+
+/// Reads a sheet as people have it and writes it as a list, with a report on standard error.
+pub fn import(session: &Session, options: &SheetOptions, out: Option<&Path>) -> Result<ExitCode, Failure> {
+    let sheet = read(session, options)?;
+    let report = sheet.check();
+    for row in report.wrong() {
+        eprintln!("{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]));
+    }
+    eprintln!("{}", summary(session, &sheet, &report));
+    write_out(session, out, &sheet.to_csv())?;
+    Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
+}
+
+/// Fills the gaps and writes the sheet.
+pub fn fill(
+    session: &Session,
+    options: &SheetOptions,
+    out: Option<&Path>,
+    ease: Option<&Path>,
+) -> Result<ExitCode, Failure> {
+    let sheet = read(session, options)?;
+    let (orbit, buffer) = subject(session, options, &sheet)?;
+    let filled = sheet.fill(orbit, buffer, &super::model(session, ease)?);
+    let count: usize = filled.by_origin.values().sum();
+    let parts: Vec<String> = filled
+        .by_origin
+        .iter()
+        .map(|(origin, count)| format!("{count} {}", session.voice.origin(*origin)))
+        .collect();
+    let said = if count == 0 {
+        session.voice.word("sheet-nothing-to-fill")
+    } else {
+        session
+            .voice
+            .say("sheet-filled", &[("count", count.into()), ("by", session.voice.list(&parts).into())])
+    };
+    eprintln!("{said}");
+    write_out(session, out, &filled.sheet.to_csv())?;
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Coverage, means, worst and slow cases.
+pub fn statistics(
+    session: &Session,
+    options: &SheetOptions,
+    ease: Option<&Path>,
+    json: bool,
+) -> Result<ExitCode, Failure> {
+    let sheet = read(session, options)?;
+    let (orbit, buffer) = subject(session, options, &sheet)?;
+    let found = sheet.statistics(orbit, buffer, &super::model(session, ease)?);
+    let mut out = io::BufWriter::new(io::stdout().lock());
+    let seconds = |milliseconds: u32| f64::from(milliseconds) / 1000.0;
+    if json {
+        let case = |case: CycleCase| [case.first, case.second].map(|sticker| orbit.name(sticker).to_owned());
+        let object = wire_algs::Statistics {
+            version: wire::VERSION,
+            kind: kind_name(orbit).to_owned(),
+            buffer: orbit.name(buffer).to_owned(),
+            cases: found.cases,
+            covered: found.covered,
+            mean_moves: found.mean_moves,
+            mean_seconds: found.mean_seconds,
+            missing: found.missing.iter().copied().map(case).collect(),
+            worst: found
+                .worst
+                .iter()
+                .map(|&(worst, time)| wire_algs::Timed { case: case(worst), seconds: seconds(time) })
+                .collect(),
+            slow: found
+                .slow
+                .iter()
+                .map(|slow| wire_algs::Slow {
+                    case: case(slow.case),
+                    seconds: seconds(slow.milliseconds),
+                    best_seconds: seconds(slow.best.milliseconds),
+                    best: slow.best.algorithm.to_string(),
+                    origin: slow.best.origin.name(),
+                })
+                .collect(),
+        };
+        serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
+        writeln!(out)?;
+        out.flush()?;
+        return Ok(ExitCode::SUCCESS);
+    }
+    let voice = &session.voice;
+    let case = |case: CycleCase| voice.case(case, &session.conventions);
+    let line = voice.say(
+        "sheet-coverage",
+        &[
+            ("kinds", voice.kinds(orbit).into()),
+            ("buffer", orbit.name(buffer).into()),
+            ("covered", found.covered.into()),
+            ("cases", found.cases.into()),
+        ],
+    );
+    writeln!(out, "{line}")?;
+    if found.covered > 0 {
+        let (moves, time) = (format!("{:.2}", found.mean_moves), format!("{:.2}", found.mean_seconds));
+        writeln!(out, "{}", voice.say("sheet-means", &[("moves", moves.into()), ("seconds", time.into())]))?;
+        writeln!(out, "{}", voice.word("sheet-worst"))?;
+        for &(worst, time) in &found.worst {
+            writeln!(out, "  {}  {:.2}", case(worst), seconds(time))?;
+        }
+    }
+    if !found.slow.is_empty() {
+        writeln!(out, "{}", voice.word("sheet-slow"))?;
+        for slow in &found.slow {
+            let line = voice.say(
+                "sheet-slow-line",
+                &[
+                    ("case", case(slow.case).into()),
+                    ("seconds", format!("{:.2}", seconds(slow.milliseconds)).into()),
+                    ("best", format!("{:.2}", seconds(slow.best.milliseconds)).into()),
+                    ("algorithm", slow.best.algorithm.to_string().into()),
+                    ("origin", voice.origin(slow.best.origin).into()),
+                ],
+            );
+            writeln!(out, "  {line}")?;
+        }
+    }
+    if !found.missing.is_empty() {
+        let letters = &session.conventions.kind(orbit).letters;
+        let cases: Vec<String> =
+            found.missing.iter().map(|case| letters.spell(&[case.first, case.second])).collect();
+        writeln!(out, "{}", voice.say("sheet-missing", &[("cases", cases.join(" ").into())]))?;
+    }
+    out.flush()?;
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Writes a sheet in another form.
+pub fn export(
+    session: &Session,
+    options: &SheetOptions,
+    to: SheetFormat,
+    out: Option<&Path>,
+) -> Result<ExitCode, Failure> {
+    let sheet = read(session, options)?;
+    let voice = &session.voice;
+    let text = match to {
+        SheetFormat::Csv => sheet.to_csv(),
+        SheetFormat::Markdown => {
+            let (orbit, buffer) = subject(session, options, &sheet)?;
+            let columns = ["letters", "targets", "algorithm", "moves", "notes"]
+                .map(|name| voice.word(&format!("column-{name}")));
+            sheet.to_markdown(orbit, buffer, &session.conventions, columns.each_ref().map(String::as_str))
+        }
+        SheetFormat::Svg => grid(session, options, &sheet)?.svg().to_file(),
+        SheetFormat::Html => grid(session, options, &sheet)?.html(),
+    };
+    write_out(session, out, &text)?;
+    Ok(ExitCode::SUCCESS)
+}
+
+fn grid(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<Grid, Failure> {
+    let (orbit, buffer) = subject(session, options, sheet)?;
+    let (voice, letters) = (&session.voice, &session.conventions.kind(orbit).letters);
+    let order: Vec<Sticker> =
+        letters.order().into_iter().filter(|&sticker| orbit.piece(sticker) != orbit.piece(buffer)).collect();
+    let rows = sheet.right_rows(orbit, buffer, &session.conventions);
+    let cell = |first: Sticker, second: Sticker| {
+        let of = |row: &&&Row| row.case.is_some_and(|case| (case.first, case.second) == (first, second));
+        rows.iter().find(of).map_or_else(String::new, |row| {
+            let mark = if row.origin == Origin::Search { " *" } else { "" };
+            format!("{}{mark}", row.algorithm)
+        })
+    };
+    let title = voice.say(
+        "grid-title",
+        &[("kinds", voice.kinds(orbit).into()), ("buffer", voice.lettered(orbit, buffer, letters).into())],
+    );
+    let head = |sticker: Sticker| (letters.of(sticker).to_string(), orbit.name(sticker).to_owned());
+    Ok(Grid {
+        title,
+        language: voice.language().tag().to_owned(),
+        corner: voice.word("grid-first-second"),
+        columns: order.iter().map(|&sticker| head(sticker)).collect(),
+        rows: order
+            .iter()
+            .map(|&first| {
+                let cells = order
+                    .iter()
+                    .map(|&second| (orbit.piece(first) != orbit.piece(second)).then(|| cell(first, second)))
+                    .collect();
+                (head(first), cells)
+            })
+            .collect(),
+    })
+}

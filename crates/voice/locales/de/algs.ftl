@@ -1,0 +1,109 @@
+# Algorithmen, Tabellen davon, und Methoden im Vergleich. $kind ist „corner“ oder „edge“.
+
+break-least = Noch nicht gelöst: { $unsolved }. Ein neuer Zyklus beginnt bei { $target }, Buchstabe { $letter }: so braucht das Ganze die geringste geschätzte Zeit.
+
+verdict-right = richtig
+verdict-empty = kein Algorithmus
+verdict-other-case = löst stattdessen { $actual }
+verdict-inverse = löst den umgekehrten Fall, { $actual }
+verdict-without-buffer = ist ein Dreierzyklus ohne den Puffer: { $pieces }
+verdict-other-kind = ist ein Dreierzyklus von { $kinds }: { $pieces }
+verdict-leaves-turned = ist richtig, lässt das Puzzle aber um { $rotation } gedreht zurück; mach das am Ende rückgängig
+verdict-not-a-three-cycle = ist kein Dreierzyklus; bewegt werden { $moved }
+verdict-turned = ist kein Dreierzyklus; bewegt werden { $moved }, und das Puzzle bleibt um { $rotation } gedreht
+verdict-does-nothing = tut nichts
+verdict-unreadable = ist nicht lesbar: { $what }
+verdict-no-case = der Fall „{ $named }“ ist nicht lesbar: nötig sind zwei Ziele auf zwei verschiedenen Teilen, keines davon das des Puffers
+verdict-place = Zeile { $line }, Spalte { $column }
+
+sheet-empty = Die Tabelle ist leer.
+sheet-no-table = Zeile { $line }: das ist nicht als Tabelle lesbar. { $what }
+sheet-no-header = Das ist weder eine Liste noch ein Gitter. Eine Liste beginnt mit den Namen der Spalten: first, second (oder pair) und algorithm, dazu vielleicht kind, buffer, notes. Ein Gitter hat Ziele am oberen und am linken Rand. Die erste Zeile ist hier: { $found }
+sheet-column-missing = Der Liste fehlt die Spalte „{ $column }“.
+sheet-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; sag --kind corner oder --kind edge.
+sheet-no-buffer = „{ $text }“ ist kein Sticker dieser Art ({ $kind }) und kann nicht der Puffer sein.
+sheet-several = Die Tabelle hat Fälle mehrerer Arten oder Puffer: { $found }. Wähle mit --kind und --buffer.
+sheet-no-cases = Die Tabelle hat keinen lesbaren Fall.
+sheet-summary = { $rows } Zeilen: { $right } richtig, { $empty } leer, { $wrong } zum Nachsehen.
+sheet-coverage = { $kinds }, Puffer { $buffer }: { $covered } von { $cases } Fällen haben einen richtigen Algorithmus.
+sheet-means = Im Mittel { $moves } Züge (eine mittlere Schicht als einer gezählt), geschätzt { $seconds } s.
+sheet-missing = Es fehlen: { $cases }
+sheet-worst = Die schwersten, mit geschätzten Sekunden:
+sheet-slow = Viel langsamer als das Beste, das bekannt ist:
+sheet-slow-line = { $case }: { $seconds } s, aber { $best } s: { $algorithm } ({ $origin })
+sheet-filled = { $count } Fälle ergänzt: { $by }.
+sheet-wrote = Geschrieben nach { $file }.
+sheet-nothing-to-fill = Es gibt nichts zu ergänzen.
+origin-sheet = Tabelle
+origin-inverse = umgekehrt
+origin-mirror = gespiegelt
+origin-rotation = gedreht
+origin-search = gesucht
+column-letters = Buchstaben
+column-targets = Ziele
+column-algorithm = Algorithmus
+column-moves = Züge
+column-notes = Notizen
+grid-title = Dreierzyklen der { $kinds }, Puffer { $buffer }
+grid-first-second = erstes ↓ zweites →
+
+find-one-or-all = Sag, welcher Fall: zwei Ziele, wie UBR RDF oder Buchstaben, oder --all.
+find-two-targets = „{ $text }“ sollten zwei Ziele sein, wie UBR,RDF.
+find-same-piece = { $first } und { $second } sind auf einem Teil ({ $kind }); nötig sind verschiedene.
+find-unreachable = Keine Züge tun das: { $what }
+find-only-on = Dreierzyklen werden für Ecken und Kanten des 2x2 und 3x3 gesucht.
+find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; erlaubt sind { $allowed } MiB. Nimm weniger Züge (--moves), ein kürzeres --longest oder mehr --memory.
+find-no-memory = Das System gab die { $needed } MiB Speicher nicht her, die die Suche braucht.
+find-stopped = Die Suche wurde abgebrochen.
+find-fault = Eine gefundene Folge tut, ausgeführt, etwas anderes. Nichts wurde ausgegeben; das ist ein Fehler des Programms.
+find-size = „{ $text }“ ist keine Speichergröße; schreib sie als 4G, 512M oder Zahl der Bytes.
+find-reached = { $states } Zustände bei { $length } Zügen
+find-searching = Klasse { $class } von { $classes }, { $length } Züge
+find-line = { $case }: { $shortest } Züge, bewiesen am kürzesten
+find-none = { $case }: keiner bis { $searched } Züge, bewiesen
+find-more = und { $count } weitere
+turns-empty = Es gibt keine Züge, mit denen gesucht werden könnte.
+turns-unknown = „{ $text }“ ist kein Block von Zügen; U, Uw, u, M oder x sind welche.
+turns-not-there = Ein { $size } hat keinen Zug { $turn }.
+turns-no-inverse = { $turn } ist dabei, der Zug, der ihn rückgängig macht, nicht; die Suche braucht beide.
+turns-free = { $turn } zählt in dieser Metrik nichts, also wäre nichts das Kürzeste; sag --metric execution.
+turns-size = Algorithmen werden am 2x2 und 3x3 gesucht, nicht am { $size }.
+metric-unknown = „{ $text }“ ist keine Metrik; bekannt sind half, quarter, slice, execution.
+
+ease-bad = { $file }: { $what }
+fit-columns = Die Zeiten brauchen zwei Spalten, algorithm und seconds; die erste Zeile ist hier: { $found }
+fit-row = Zeile { $line }: { $what }
+fit-no-number = „{ $text }“ ist keine Zahl von Sekunden.
+fit-too-few = { $given } Zeiten sind zu wenige für { $costs } Kosten; nötig sind mindestens { $needed }.
+fit-bad-time = Zeit { $place }: { $seconds } ist keine Zeit; nötig sind mehr als null Sekunden.
+fit-no-turns = Zeit { $place } hat keine Züge.
+fit-parts = Für zurückgehaltene Zeiten braucht es mindestens 2 Teile, nicht { $parts }.
+fit-heading = Angepasst an { $count } Zeiten. Sekunden für alles, was die Hände tun, mit dem Bereich, den 95 % neu gezogener Zeiten ergaben:
+fit-errors = Fehler { $error } s bei diesen Zeiten, { $heldout } s bei zurückgehaltenen; vor der Anpassung { $before } s, nur mit dem Mittelwert { $mean } s.
+fit-never = kommt nicht vor; bleibt
+
+method-slice-not-first = Mit einem Paritätsalgorithmus müssen Kanten mit slice-swap zuerst ausgeführt werden: schreib execution = ["edge", "corner"] unter [memo] oder by = "exchange" unter [parity].
+method-not-for-kind = Slice-swap ist eine Methode für Kanten, nicht für { $kinds }.
+method-slice-data = Die Algorithmen von slice-swap tun etwas anderes als sie sollen; das ist ein Fehler des Programms.
+method-no-exchange = Dein Eckenalgorithmus vertauscht keine zwei Kanten, also können im Verfolgen keine vertauscht werden; wähle parity by = "algorithm".
+method-no-case = Es gibt keinen Algorithmus für { $first } { $second }.
+
+parity-exchanged = Parität: die Ecken haben eine ungerade Zahl von Buchstaben, also wurden { $first } und { $second } beim Verfolgen füreinander genommen; der letzte Eckenbuchstabe vertauscht sie. Buchstaben: { $counts }.
+estimate-line = Geschätzt { $seconds } s.
+estimate-saving = Geschätzt { $seconds } s; immer mit dem ersten Anfang in Buchstabenfolge wären es { $naive } s.
+step-pair = { $first }{ $second }
+step-found = (gesucht)
+step-turned = gedrehte Teile
+solution-heading-methods = Ausgeführt:
+
+compare-two = Nenne mindestens zwei Methoden zum Vergleichen, wie: hoodwink compare one-swap three-cycle
+compare-unknown = „{ $text }“ ist keine Methode; bekannt sind one-swap, slice-swap, three-cycle, zwei davon mit + für Ecken und Kanten (wie three-cycle+slice-swap), gefolgt von ,least ,fewest ,exchange oder ,cycles, oder eine Datei mit Konventionen.
+compare-heading = { $count } gleichverteilt zufällige Zustände, Startwert { $seed }
+compare-letters = Buchstaben
+compare-algorithms = Algorithmen
+compare-moves = Züge
+compare-seconds = geschätzte Sekunden
+compare-mean = Mittel
+compare-difference = { $second } weniger { $first }: { $mean } ({ $low } bis { $high })
+compare-confidence = 95 % Vertrauensbereich für das Mittel der gepaarten Unterschiede:
+compare-marked-mean = Mittel { $mean }

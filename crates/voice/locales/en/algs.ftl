@@ -1,0 +1,109 @@
+# Algorithms, sheets of them, and methods compared. $kind is "corner" or "edge".
+
+break-least = Not solved yet: { $unsolved }. A new cycle begins at { $target }, letter { $letter }: so the whole takes the least estimated time.
+
+verdict-right = right
+verdict-empty = no algorithm
+verdict-other-case = solves { $actual } instead
+verdict-inverse = solves the inverse, { $actual }
+verdict-without-buffer = is a three-cycle without the buffer: { $pieces }
+verdict-other-kind = is a three-cycle of { $kinds }: { $pieces }
+verdict-leaves-turned = is right, but leaves the puzzle turned by { $rotation }; undo that at the end
+verdict-not-a-three-cycle = is not a three-cycle; it moves { $moved }
+verdict-turned = is not a three-cycle; it moves { $moved } and leaves the puzzle turned by { $rotation }
+verdict-does-nothing = does nothing
+verdict-unreadable = cannot be read: { $what }
+verdict-no-case = the case “{ $named }” cannot be read: two targets are needed, on two different pieces, neither of them the buffer's
+verdict-place = line { $line }, column { $column }
+
+sheet-empty = The sheet is empty.
+sheet-no-table = Line { $line }: this cannot be read as a table. { $what }
+sheet-no-header = This is neither a list nor a grid. A list begins with a line of column names: first, second (or pair) and algorithm, and perhaps kind, buffer, notes. A grid has targets along the top and the left side. Here the first line is: { $found }
+sheet-column-missing = The list has no column “{ $column }”.
+sheet-kind-unknown = It cannot be told whether these are corners or edges; say --kind corner or --kind edge.
+sheet-no-buffer = “{ $text }” is no { $kind } sticker, so it cannot be the buffer.
+sheet-several = The sheet has cases of several kinds or buffers: { $found }. Choose with --kind and --buffer.
+sheet-no-cases = The sheet has no case that can be read.
+sheet-summary = { $rows } rows: { $right } right, { $empty } empty, { $wrong } to look at.
+sheet-coverage = { $kinds }, buffer { $buffer }: { $covered } of { $cases } cases have a right algorithm.
+sheet-means = On average { $moves } moves (a slice counted as one), { $seconds } s estimated.
+sheet-missing = Missing: { $cases }
+sheet-worst = The hardest, with estimated seconds:
+sheet-slow = Much slower than the best known:
+sheet-slow-line = { $case }: { $seconds } s, but { $best } s: { $algorithm } ({ $origin })
+sheet-filled = Filled in { $count } cases: { $by }.
+sheet-wrote = Written to { $file }.
+sheet-nothing-to-fill = Nothing to fill in.
+origin-sheet = sheet
+origin-inverse = inverse
+origin-mirror = mirror
+origin-rotation = rotation
+origin-search = search
+column-letters = letters
+column-targets = targets
+column-algorithm = algorithm
+column-moves = moves
+column-notes = notes
+grid-title = Three-cycles of { $kinds }, buffer { $buffer }
+grid-first-second = first ↓ second →
+
+find-one-or-all = Say which case: two targets, as UBR RDF or letters, or --all.
+find-two-targets = “{ $text }” should be two targets, as UBR,RDF.
+find-same-piece = { $first } and { $second } are on one { $kind }; different ones are needed.
+find-unreachable = No turns do that: { $what }
+find-only-on = Three-cycles are searched for corners and edges of the 2x2 and 3x3.
+find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; { $allowed } MiB are allowed. Take fewer turns (--moves), a shorter --longest, or more --memory.
+find-no-memory = The system did not give the { $needed } MiB of memory that the search needs.
+find-stopped = The search was stopped.
+find-fault = A sequence that was found does something else when it is applied. Nothing was given out; this is a fault of the program.
+find-size = “{ $text }” is no amount of memory; write it as 4G, 512M or a number of bytes.
+find-reached = { $states } states at { $length } turns
+find-searching = class { $class } of { $classes }, { $length } turns
+find-line = { $case }: { $shortest } turns, proven shortest
+find-none = { $case }: none up to { $searched } turns, proven
+find-more = and { $count } more
+turns-empty = There are no turns to search with.
+turns-unknown = “{ $text }” is no block of turns; U, Uw, u, M or x are.
+turns-not-there = A { $size } has no turn { $turn }.
+turns-no-inverse = { $turn } is there, the turn that undoes it is not; the search needs both.
+turns-free = { $turn } counts nothing in this metric, so nothing is shortest; say --metric execution.
+turns-size = Algorithms are searched on the 2x2 and the 3x3, not on a { $size }.
+metric-unknown = “{ $text }” is no metric; known are half, quarter, slice, execution.
+
+ease-bad = { $file }: { $what }
+fit-columns = The timings need two columns, algorithm and seconds; here the first line is: { $found }
+fit-row = Line { $line }: { $what }
+fit-no-number = “{ $text }” is no number of seconds.
+fit-too-few = { $given } timings are too few for { $costs } costs; at least { $needed } are needed.
+fit-bad-time = Timing { $place }: { $seconds } is no time; more than zero seconds are needed.
+fit-no-turns = Timing { $place } has no turns.
+fit-parts = Held-out errors need at least 2 parts, not { $parts }.
+fit-heading = Fitted to { $count } timings. Seconds for each thing the hands do, with the range that 95 % of redrawn timings gave:
+fit-errors = Error { $error } s on these timings, { $heldout } s on timings held out; before the fit { $before } s, by the mean alone { $mean } s.
+fit-never = never occurs; kept
+
+method-slice-not-first = With a parity algorithm, slice-swap edges have to be carried out first: say execution = ["edge", "corner"] under [memo], or by = "exchange" under [parity].
+method-not-for-kind = Slice-swap is a method for edges, not for { $kinds }.
+method-slice-data = The algorithms of slice-swap do something else than they should; this is a fault of the program.
+method-no-exchange = Your corner algorithm exchanges no two edges, so none can be exchanged in the trace; choose parity by = "algorithm".
+method-no-case = There is no algorithm for { $first } { $second }.
+
+parity-exchanged = Parity: the corners have an odd number of letters, so { $first } and { $second } were taken for each other in the trace; the last corner letter exchanges them. Letters: { $counts }.
+estimate-line = Estimated { $seconds } s.
+estimate-saving = Estimated { $seconds } s; with the first break in letter order each time it would be { $naive } s.
+step-pair = { $first }{ $second }
+step-found = (found by search)
+step-turned = turned pieces
+solution-heading-methods = Carried out:
+
+compare-two = Name at least two methods to compare, as: hoodwink compare one-swap three-cycle
+compare-unknown = “{ $text }” is no method; known are one-swap, slice-swap, three-cycle, two of them joined by + for corners and edges (as three-cycle+slice-swap), followed by ,least ,fewest ,exchange or ,cycles, or a conventions file.
+compare-heading = { $count } uniformly random states, seed { $seed }
+compare-letters = letters
+compare-algorithms = algorithms
+compare-moves = moves
+compare-seconds = estimated seconds
+compare-mean = mean
+compare-difference = { $second } less { $first }: { $mean } ({ $low } to { $high })
+compare-confidence = 95 % confidence for the mean of the paired differences:
+compare-marked-mean = mean { $mean }

@@ -1,0 +1,173 @@
+//! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
+
+use crate::Voice;
+use blind::sheet::{CycleCase, Origin, Row, SheetError, Verdict};
+use blind::{Conventions, nearest};
+use cube::{Orbit, display_turns};
+use search::cycle::{EffectError, FindError, TurnSetError};
+use search::ease::FitError;
+
+const MEBIBYTE: u64 = 1 << 20;
+
+impl Voice {
+    /// A case as people speak of it: its letters and stickers, `AB (UBL RDF)`.
+    pub fn case(&self, case: CycleCase, conventions: &Conventions) -> String {
+        let letters = &conventions.kind(case.orbit).letters;
+        let (first, second) = (case.orbit.name(case.first), case.orbit.name(case.second));
+        format!("{} ({first} {second})", letters.spell(&[case.first, case.second]))
+    }
+
+    /// What a row of a sheet does.
+    pub fn verdict(&self, row: &Row, verdict: &Verdict, conventions: &Conventions) -> String {
+        let names = |orbit: Orbit, stickers: &[cube::Sticker]| {
+            stickers.iter().map(|&sticker| orbit.name(sticker)).collect::<Vec<_>>().join(" → ")
+        };
+        let orbit = row.case.map_or(Orbit::Corner, |case| case.orbit);
+        let rotation = |rotation: cube::Rotation| display_turns(rotation.turns()).to_string();
+        match verdict {
+            Verdict::Right => self.word("verdict-right"),
+            Verdict::Empty => self.word("verdict-empty"),
+            Verdict::OtherCase(actual) => {
+                self.say("verdict-other-case", &[("actual", self.case(*actual, conventions).into())])
+            }
+            Verdict::Inverse => {
+                let actual = row.case.map_or(String::new(), |case| self.case(case.inverse(), conventions));
+                self.say("verdict-inverse", &[("actual", actual.into())])
+            }
+            Verdict::WithoutBuffer(pieces) => {
+                self.say("verdict-without-buffer", &[("pieces", names(orbit, pieces).into())])
+            }
+            Verdict::OtherKind(other, pieces) => self.say(
+                "verdict-other-kind",
+                &[("kinds", self.kinds(*other).into()), ("pieces", names(*other, pieces).into())],
+            ),
+            Verdict::LeavesTurned(turned) => {
+                self.say("verdict-leaves-turned", &[("rotation", rotation(*turned).into())])
+            }
+            Verdict::NotAThreeCycle { moved, turned } => {
+                let moved: Vec<String> =
+                    moved.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect();
+                let moved = self.list(&moved);
+                if *turned == cube::Rotation::NONE {
+                    self.say("verdict-not-a-three-cycle", &[("moved", moved.into())])
+                } else {
+                    self.say(
+                        "verdict-turned",
+                        &[("moved", moved.into()), ("rotation", rotation(*turned).into())],
+                    )
+                }
+            }
+            Verdict::DoesNothing => self.word("verdict-does-nothing"),
+            Verdict::Unreadable(error) => {
+                self.say("verdict-unreadable", &[("what", self.parse_error(error).into())])
+            }
+            Verdict::NoCase => self.say("verdict-no-case", &[("named", row.named.as_str().into())]),
+        }
+    }
+
+    /// Where an algorithm comes from.
+    pub fn origin(&self, origin: Origin) -> String {
+        self.word(&format!("origin-{}", origin.name()))
+    }
+
+    /// Why a text is no sheet.
+    pub fn sheet_error(&self, error: &SheetError) -> String {
+        match error {
+            SheetError::Empty => self.word("sheet-empty"),
+            SheetError::NotATable { line, what } => {
+                self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])
+            }
+            SheetError::NoHeader { found, meant } => {
+                let mut said = self.say("sheet-no-header", &[("found", found.join(" | ").into())]);
+                if let Some((_, meant)) = meant {
+                    said = format!("{said} {}", self.say("did-you-mean", &[("word", (*meant).into())]));
+                }
+                said
+            }
+            SheetError::ColumnMissing(column) => {
+                self.say("sheet-column-missing", &[("column", (*column).into())])
+            }
+            SheetError::KindUnknown => self.word("sheet-kind-unknown"),
+            SheetError::NoBuffer { word, orbit } => self.say(
+                "sheet-no-buffer",
+                &[("text", word.as_str().into()), ("kind", self.kind(*orbit).into())],
+            ),
+        }
+    }
+
+    /// Why stickers make no effect to search for.
+    pub fn effect_error(&self, error: &EffectError, conventions: &Conventions) -> String {
+        match error {
+            EffectError::SamePiece { orbit, one, other } => self.say(
+                "find-same-piece",
+                &[
+                    ("first", orbit.name(*one).into()),
+                    ("second", orbit.name(*other).into()),
+                    ("kind", self.kind(*orbit).into()),
+                ],
+            ),
+            EffectError::NoSuchOrbit { .. } | EffectError::LooksAlike(_) => self.word("find-only-on"),
+            EffectError::Unreachable(error) => self
+                .say("find-unreachable", &[("what", self.unreachable(error, conventions).join(" ").into())]),
+        }
+    }
+
+    /// Why turns make no set to search with.
+    pub fn turn_set_error(&self, error: &TurnSetError) -> String {
+        let turn = |turn: cube::Turn| turn.to_string();
+        match error {
+            TurnSetError::Empty => self.word("turns-empty"),
+            TurnSetError::Size(size) => self.say("turns-size", &[("size", size.to_string().into())]),
+            TurnSetError::NoSuchTurn { turn: missing, .. } => {
+                self.say("turns-not-there", &[("turn", turn(*missing).into()), ("size", "2x2".into())])
+            }
+            TurnSetError::NoInverse(lonely) => {
+                self.say("turns-no-inverse", &[("turn", turn(*lonely).into())])
+            }
+            TurnSetError::Free(free) => self.say("turns-free", &[("turn", turn(*free).into())]),
+            TurnSetError::Unknown(text) => {
+                let said = self.say("turns-unknown", &[("text", text.as_str().into())]);
+                match nearest(text, &["U", "D", "R", "L", "F", "B", "M", "E", "S"]) {
+                    Some(meant) if text.eq_ignore_ascii_case(meant) => {
+                        format!("{said} {}", self.say("did-you-mean", &[("word", meant.into())]))
+                    }
+                    _ => said,
+                }
+            }
+        }
+    }
+
+    /// Why a search was not done.
+    pub fn find_error(&self, error: &FindError) -> String {
+        let mebibytes = |bytes: u64| bytes.div_ceil(MEBIBYTE);
+        match error {
+            FindError::Memory { max_length, needed, allowed } => self.say(
+                "find-memory",
+                &[
+                    ("length", (*max_length).into()),
+                    ("needed", mebibytes(*needed).into()),
+                    ("allowed", (allowed / MEBIBYTE).into()),
+                ],
+            ),
+            FindError::NoMemory { needed } => {
+                self.say("find-no-memory", &[("needed", mebibytes(*needed).into())])
+            }
+            FindError::Stopped => self.word("find-stopped"),
+            FindError::OtherSize { .. } | FindError::Unverified => self.word("find-fault"),
+        }
+    }
+
+    /// Why costs were not fitted.
+    pub fn fit_error(&self, error: &FitError) -> String {
+        match error {
+            FitError::TooFew { given, costs, needed, .. } => self.say(
+                "fit-too-few",
+                &[("given", (*given).into()), ("costs", (*costs).into()), ("needed", (*needed).into())],
+            ),
+            FitError::BadTime { place, seconds } => self
+                .say("fit-bad-time", &[("place", (*place).into()), ("seconds", seconds.to_string().into())]),
+            FitError::NoTurns(place) => self.say("fit-no-turns", &[("place", (*place).into())]),
+            FitError::TooFewParts(parts) => self.say("fit-parts", &[("parts", (*parts).into())]),
+        }
+    }
+}
