@@ -257,7 +257,7 @@ fn steps_are_named_when_they_are_left_out_or_not_undone() {
     };
     let parts = |action: &Action| match action {
         Action::Letter { setup, swap, undo, .. } => (setup.clone(), swap.clone(), undo.clone()),
-        Action::Parity { turns } => (Vec::new(), turns.clone(), Vec::new()),
+        other => (Vec::new(), other.turns(), Vec::new()),
     };
     let not_undone = |action: &Action| {
         let (setup, swap, _) = parts(action);
