@@ -172,6 +172,10 @@ impl Walk<'_> {
             let met = place.met | self.bit(due);
             next.push((24, fault, Place { at: None, began: None, met, ..place }));
         }
+        // Back at the piece where the cycle began, before its time.
+        if place.began.is_some_and(|began| self.same(began, letter)) {
+            next.push((23, slip(MemoFault::ClosedEarly), Self::closed(read, letter)));
+        }
         // The letter is the one after the one that is due.
         if follows && letter == after_due {
             let skipped = self.followed(place, due, due);

@@ -2,7 +2,7 @@
 //! has seen the likeliest.
 
 use super::element::{Element, Key};
-use super::search::{ActionElements, Found, Locals, Story, zone};
+use super::search::{ActionElements, Found, Story, zone};
 use super::space::{Class, Space};
 use rustc_hash::FxHashMap;
 use std::hash::{BuildHasher, BuildHasherDefault};
@@ -146,7 +146,6 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
         before.entry(left).or_default().push(number as u32);
     }
     let mut elements = ActionElements::new();
-    let mut locals = Locals::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
         let effect = space.effect(&outer.edits, &space.carried);
@@ -158,7 +157,7 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
         let mut inners: Vec<Inner> = Vec::new();
         for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
             let back = after.inverse(tables);
-            let local = locals.get(letter, space);
+            let local = space.local(letter);
             inners.extend(local.classes.all.iter().map(|class| {
                 let element = back.then(&class.element, tables).then(after, tables);
                 let members =

@@ -189,6 +189,19 @@ impl Tables {
         packed << 5 | Key::from(element.core)
     }
 
+    /// [`Tables::exact`] of three elements one after another, the middle one a rotation of the whole cube.
+    #[inline]
+    pub(crate) fn exact_of(&self, first: &Element, hold: usize, last: &Element) -> Key {
+        let held = &self.held[hold];
+        let packed = self.places.iter().fold(0, |key: Key, &place| {
+            let between = held.pull[(last.pull[(place & 63) as usize] & 63) as usize];
+            key << 5 | code(first.pull[(between & 63) as usize])
+        });
+        let core =
+            self.product[self.product[first.core as usize][held.core as usize] as usize][last.core as usize];
+        packed << 5 | Key::from(core)
+    }
+
     /// The rotation after which an element is as a standard one of all 24 that differ only in hold.
     pub(crate) fn standard_hold(&self, element: &Element) -> usize {
         if self.size.is_odd() {

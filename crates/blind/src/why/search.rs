@@ -1,9 +1,9 @@
 //! The search: which slips, alone or together, lead from what should have come out to what did.
 
-use super::course::{Carried, Course};
+use super::course::Course;
 use super::element::{Element, Key, Right};
 use super::memo_slips::{self, LetterSlip};
-use super::space::{Candidate, Local, Space, letter_edits, moved};
+use super::space::{Candidate, Space, letter_edits, moved};
 use cube::{Orbit, Sticker};
 use rustc_hash::FxHashMap;
 
@@ -76,21 +76,6 @@ impl Found {
     }
 }
 
-/// Letters whose slips of the hands were computed once.
-pub(crate) struct Locals {
-    known: FxHashMap<Option<(Orbit, Sticker)>, Local>,
-}
-
-impl Locals {
-    pub(crate) fn new() -> Self {
-        Self { known: FxHashMap::default() }
-    }
-
-    pub(crate) fn get(&mut self, letter: Option<(Orbit, Sticker)>, space: &Space<'_>) -> &Local {
-        self.known.entry(letter).or_insert_with(|| space.local(letter))
-    }
-}
-
 /// What a slip of tracing or recall brings in: the actions from the first changed one to the last, and what follows.
 pub(crate) struct Zone {
     /// Letters, or nothing for the parity algorithm, with the number of the letter after the slip.
@@ -99,7 +84,7 @@ pub(crate) struct Zone {
     pub(crate) after: Vec<Element>,
 }
 
-pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, locals: &mut ActionElements) -> Zone {
+pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionElements) -> Zone {
     let course = space.course;
     let mut actions: Vec<(Option<(Orbit, Sticker)>, usize)> = slip
         .taken
@@ -122,7 +107,7 @@ pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, locals: &mut ActionElem
     }
     let mut after = vec![space.carried.after[end]; actions.len()];
     for at in (1..actions.len()).rev() {
-        let element = locals.get(actions[at].0, space);
+        let element = elements.get(actions[at].0, space);
         after[at - 1] = element.then(&after[at], space.tables);
     }
     Zone { actions, after }
@@ -190,7 +175,6 @@ pub(crate) fn pairs(space: &Space<'_>, right: &Right, prior: f64, found: &mut Fo
 pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
     let tables = space.tables;
     let mut elements = ActionElements::new();
-    let mut locals = Locals::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
         let effect = space.effect(&outer.edits, &space.carried);
@@ -201,12 +185,12 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
         }
         let zone = zone(slip, space, &mut elements);
         for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
-            let local = locals.get(letter, space);
+            let local = space.local(letter);
             let before = after.inverse(tables);
             let carried = after.then(&rest, tables);
             for hold in 0..24 {
-                let back = carried.then(tables.held(hold), tables).then(&before, tables);
-                let Some(class) = local.classes.of_exact(tables.exact(&back)) else { continue };
+                let key = tables.exact_of(&carried, hold, &before);
+                let Some(class) = local.classes.of_exact(key) else { continue };
                 for &inner in &class.members {
                     let weight = 2.0 * prior * outer.weight * local.candidates[inner as usize].weight;
                     let story = Story::Inside { letters: number as u32, action: action as u32, slip: inner };
@@ -215,7 +199,8 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
             }
         }
         if slip.taken.len() > 1 {
-            twice(space, number, &rest, effects, prior * outer.weight, found);
+            let outer = Outer { number, zone: &zone, rest: tables.coset(&rest), effects };
+            twice(space, &outer, prior * space.candidates[*candidate as usize].weight, &mut elements, found);
         }
     }
 }
@@ -225,21 +210,37 @@ pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip) -> Vec<
     let after = first.applied(&space.course.recalled);
     let brought = first.from..first.from + first.taken.len();
     memo_slips::recall(&after, space.craft, &|orbit, range| {
-        orbit == first.orbit && range.start < brought.end && brought.start < range.end
+        orbit == first.orbit && brought.start <= range.start && range.end <= brought.end
     })
 }
 
-fn twice(space: &Space<'_>, number: usize, rest: &Element, effects: [Key; 3], prior: f64, found: &mut Found) {
-    let first = &space.letter_slips[number].0;
-    let course = space.after(first);
-    let carried = Carried::new(&course.tape, space.tables);
-    let wanted = space.tables.coset(rest);
+/// A slip of tracing or recall, with what is left to explain after it.
+struct Outer<'a> {
+    number: usize,
+    zone: &'a Zone,
+    rest: Key,
+    effects: Effects,
+}
+
+fn twice(space: &Space<'_>, outer: &Outer<'_>, prior: f64, elements: &mut ActionElements, found: &mut Found) {
+    let tables = space.tables;
+    let first = &space.letter_slips[outer.number].0;
     for (at, second) in second_letter_slips(space, first).iter().enumerate() {
-        let edits = letter_edits(second, &course, space.craft);
-        let effect = space.effect(&edits, &carried);
-        if space.tables.coset(&effect) == wanted {
+        let start = second.from - first.from;
+        let meant = &outer.zone.actions[start..start + second.meant];
+        let after = &outer.zone.after[start + second.meant - 1];
+        let planned = meant.iter().fold(Element::IDENTITY, |so_far, &(letter, _)| {
+            so_far.then(&elements.get(letter, space), tables)
+        });
+        let taken = second.taken.iter().fold(Element::IDENTITY, |so_far, &target| {
+            so_far.then(&elements.get(Some((second.orbit, target)), space), tables)
+        });
+        let change = planned.inverse(tables).then(&taken, tables);
+        let effect = after.inverse(tables).then(&change, tables).then(after, tables);
+        if tables.coset(&effect) == outer.rest {
             let weight = 2.0 * prior * second.share * space.scale(second.slip.kind);
-            found.add(effects, weight, Story::Twice { letters: number as u32, second: at as u32 });
+            let story = Story::Twice { letters: outer.number as u32, second: at as u32 };
+            found.add(outer.effects, weight, story);
         }
     }
 }

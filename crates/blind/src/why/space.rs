@@ -10,6 +10,8 @@ use crate::slip::{ActionStep, Change, Slip, SlipKind};
 use crate::trace::Trace;
 use cube::{Orbit, Sticker, Turn};
 use rustc_hash::FxHashMap;
+use std::cell::RefCell;
+use std::rc::Rc;
 
 /// A slip at its place with what it replaces on the tape.
 #[derive(Clone, Debug)]
@@ -81,6 +83,9 @@ pub(crate) struct Local {
     pub(crate) classes: Classes,
 }
 
+/// By letter; without one, of the parity algorithm.
+type Locals = FxHashMap<Option<(Orbit, Sticker)>, Rc<Local>>;
+
 /// All single slips of an attempt.
 pub(crate) struct Space<'a> {
     pub(crate) tables: &'a Tables,
@@ -91,6 +96,8 @@ pub(crate) struct Space<'a> {
     pub(crate) classes: Classes,
     /// Slips of tracing and recall, with the numbers of their candidates.
     pub(crate) letter_slips: Vec<(LetterSlip, u32)>,
+    /// The slips of the hands within letters, as far as they were asked for.
+    locals: RefCell<Locals>,
     /// For each kind of slip, what a share counts.
     scale: [f64; SlipKind::ALL.len()],
 }
@@ -111,6 +118,7 @@ impl<'a> Space<'a> {
             candidates: Vec::new(),
             classes: Classes::default(),
             letter_slips: Vec::new(),
+            locals: RefCell::default(),
             scale: [0.0; SlipKind::ALL.len()],
         };
         space.gather(traces);
@@ -202,7 +210,16 @@ impl<'a> Space<'a> {
     }
 
     /// The slips of the hands within a letter, or within the parity algorithm, wherever it stands.
-    pub(crate) fn local(&self, letter: Option<(Orbit, Sticker)>) -> Local {
+    pub(crate) fn local(&self, letter: Option<(Orbit, Sticker)>) -> Rc<Local> {
+        if let Some(known) = self.locals.borrow().get(&letter) {
+            return Rc::clone(known);
+        }
+        let made = Rc::new(self.make_local(letter));
+        self.locals.borrow_mut().insert(letter, Rc::clone(&made));
+        made
+    }
+
+    fn make_local(&self, letter: Option<(Orbit, Sticker)>) -> Local {
         let mut tape: Vec<Turn> = Vec::new();
         let span = if let Some((orbit, target)) = letter {
             lay(&mut tape, orbit, 0, target, self.craft.method)
