@@ -41,7 +41,7 @@ fn there_are_378_and_440_cases() {
 fn known_commutators_are_recognised() {
     for (orbit, buffer, moves, commutator) in [
         (Orbit::Corner, "UFR", "R' D' R U R' D R U'", "[R' D' R, U]"),
-        (Orbit::Corner, "UFR", "U R U R' D R U' R' D' U'", "[U: [R U R', D]]"),
+        (Orbit::Corner, "DFR", "U R U R' D R U' R' D' U'", "[U: [R U R', D]]"),
         (Orbit::Midge, "UF", "M' U2 M U2", "[M', U2]"),
         (Orbit::Midge, "UF", "U R U' M' U R' U' M", "[U R U', M']"),
     ] {
