@@ -24,5 +24,6 @@ mod reason;
 mod scramble;
 mod screens;
 mod why;
+mod views;
 
 pub use catalogue::{Language, Voice};

@@ -1,0 +1,41 @@
+//! A random scramble from a seed that the page draws.
+
+use cube::display_turns;
+use search::random::seeded;
+use search::scramble::Event;
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+use crate::methods::Call;
+use crate::situation::size;
+
+/// What is wanted.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Draw {
+    /// Layers of the cube: 2 or 3.
+    pub size: u8,
+    /// The seed in two halves; the same seed gives the same scramble.
+    pub seed: [u32; 2],
+}
+
+/// A scramble.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct RandomScramble {
+    /// Its moves.
+    pub moves: String,
+}
+
+/// The seed from its halves.
+pub(crate) fn seed([high, low]: [u32; 2]) -> u64 {
+    (u64::from(high) << 32) | u64::from(low)
+}
+
+pub(crate) fn random(call: &Call<'_>, draw: &Draw) -> Result<RandomScramble, Failure> {
+    let size = size(call.voice, draw.size)?;
+    let mut generator = seeded(seed(draw.seed));
+    let drawn = search::scramble::scramble(size, Event::Sighted, &mut generator)
+        .map_err(|error| Failure::new(error.to_string()))?;
+    Ok(RandomScramble { moves: display_turns(drawn.turns()).to_string() })
+}
