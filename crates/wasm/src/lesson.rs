@@ -2,7 +2,7 @@
 
 use blind::{Action, Memo, hold};
 use cube::{Rotation, Size, State, Turn, display_turns};
-use draw::{Hidden, Mark, Place, Svg, View};
+use draw::{Hidden, Mark, Place, Svg, Theme, View};
 use search::random::seeded;
 use search::scramble::Event;
 use serde::{Deserialize, Serialize};
@@ -100,7 +100,7 @@ const MOST_EXERCISES: u8 = 12;
 /// The puzzle as it stands on paper: the faces out of sight swung open beside it.
 fn solid(picture: &draw::Picture) -> Svg {
     let view = View { hold: Rotation::NONE, ..View::default() }.with_hidden(Hidden::SwungOpen);
-    picture.solid(&view)
+    picture.clone().theme(Theme::Light).solid(&view)
 }
 
 pub(crate) fn lesson(call: &mut Call<'_>, plan: &Plan) -> Result<Lesson, Failure> {
@@ -240,7 +240,7 @@ fn exercises(call: &mut Call<'_>, situation: &Situation, plan: &Plan) -> Result<
         let kinds = memo.parts().iter().map(|trace| trace.orbit());
         exercises.push(Exercise {
             scramble: display_turns(drawn.turns()).to_string(),
-            svg: picture.net().into_string(),
+            svg: picture.theme(Theme::Light).net().into_string(),
             asked: kinds.map(|orbit| voice.kinds(orbit)).collect(),
             answers: memo
                 .parts()
