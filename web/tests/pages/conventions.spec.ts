@@ -14,7 +14,7 @@ test("letters are typed on stickers, with the keyboard alone", async ({ page }) 
   // A letter that another sticker has is exchanged, so that none stands twice.
   await page.keyboard.press("a");
   await expect(page.getByText("UBL now has Z, so that no letter stands twice.")).toBeVisible();
-  await expect(page.getByLabel("Set", { exact: true })).toHaveValue("My conventions");
+  await expect(page.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("My conventions");
   await expectAccessible(page);
   await page.waitForTimeout(400);
   await page.reload();
@@ -49,7 +49,7 @@ test("what is wrong with an algorithm or a file is said, and nothing is changed"
     buffer: Buffer.from('[bufer]\ncorner = "UBL"\n'),
   });
   await expect(page.locator(".said .wrong")).toContainText("Line 1");
-  await expect(page.getByLabel("Set", { exact: true })).toHaveValue("");
+  await expect(page.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("");
   expect(all).toEqual([]);
 });
 
@@ -57,7 +57,7 @@ test("sets are kept by name, saved as files and opened again", async ({ page }) 
   await open(page, "conventions");
   await page.getByLabel("Name of the set").fill("club");
   await page.getByRole("button", { name: "Save under this name" }).click();
-  await page.getByLabel("Up", { exact: true }).selectOption("yellow");
+  await page.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save as a file" }).click(),
@@ -70,13 +70,13 @@ test("sets are kept by name, saved as files and opened again", async ({ page }) 
     mimeType: "application/toml",
     buffer: Buffer.from(file),
   });
-  await expect(page.getByLabel("Set", { exact: true })).toHaveValue("again");
-  await page.getByLabel("Set", { exact: true }).selectOption("The usual ones");
-  await expect(page.getByLabel("Up", { exact: true })).toHaveValue("U");
-  await page.getByLabel("Set", { exact: true }).selectOption("again");
-  await expect(page.getByLabel("Up", { exact: true })).toHaveValue("D");
+  await expect(page.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("again");
+  await page.getByRole("combobox", { name: "Set", exact: true }).selectOption("The usual ones");
+  await expect(page.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("U");
+  await page.getByRole("combobox", { name: "Set", exact: true }).selectOption("again");
+  await expect(page.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("D");
   await page.getByRole("button", { name: "Delete this set" }).click();
-  await expect(page.getByLabel("Set", { exact: true })).toHaveValue("");
+  await expect(page.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("");
 });
 
 test("two tabs that change one set both keep their change", async ({ context }) => {
@@ -86,13 +86,13 @@ test("two tabs that change one set both keep their change", async ({ context }) 
   await one.getByRole("button", { name: "Save under this name" }).click();
   await one.waitForTimeout(400);
   await open(two, "conventions");
-  await two.getByLabel("Set", { exact: true }).selectOption("club");
-  await one.getByLabel("Up", { exact: true }).selectOption("yellow");
+  await two.getByRole("combobox", { name: "Set", exact: true }).selectOption("club");
+  await one.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
   await one.waitForTimeout(400);
-  await two.getByLabel("Up", { exact: true }).selectOption("red");
+  await two.getByRole("combobox", { name: "Up", exact: true }).selectOption("red");
   await expect(two.getByText("This set was changed in another tab.")).toBeVisible();
-  await expect(two.getByLabel("Set", { exact: true })).toHaveValue("club 2");
+  await expect(two.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("club 2");
   await one.reload();
-  await expect(one.getByLabel("Set", { exact: true })).toHaveValue("club");
-  await expect(one.getByLabel("Up", { exact: true })).toHaveValue("D");
+  await expect(one.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("club");
+  await expect(one.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("D");
 });

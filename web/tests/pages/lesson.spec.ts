@@ -26,7 +26,7 @@ test("a lesson explains every step in pictures and words, with exercises and ans
 test("a link carries scramble and conventions to someone else", async ({ page, browser, baseURL }) => {
   await openWith(page);
   await page.getByText("Holding and buffers").click();
-  await page.getByLabel("Up", { exact: true }).selectOption("yellow");
+  await page.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
   await goTo(page, "Lesson");
   const link = await page.getByLabel("Link to this lesson").inputValue();
   const other = await browser.newPage({ baseURL: baseURL ?? "" });

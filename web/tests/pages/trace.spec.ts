@@ -52,9 +52,9 @@ test("changed letters, buffers and holding are followed at once", async ({ page 
   const memo = () => page.locator(".bead").allTextContents();
   const before = await memo();
   await page.getByText("Holding and buffers").click();
-  await page.getByLabel("Buffer, edges").selectOption("DF (U)");
+  await page.getByRole("combobox", { name: "Buffer, edges" }).selectOption("DF (U)");
   await expect.poll(memo).not.toEqual(before);
-  await page.getByLabel("Up", { exact: true }).selectOption("yellow");
+  await page.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
   await expect(page.getByText(/becomes yellow up/)).toBeVisible();
 });
 
@@ -62,7 +62,7 @@ test("colours are painted by mouse and keyboard, and impossible ones are explain
   await open(page);
   await page.getByText("Colours I see").click();
   await expect(page.getByText("Turning can lead to this.")).toBeVisible();
-  await page.getByText("red", { exact: true }).click();
+  await page.locator("label.choice", { hasText: "red" }).click();
   await page.locator('[data-cell="U 0 0"]').click();
   await expect(page.locator(".verdict")).toContainText("red");
   await expect(page.locator(".verdict")).not.toContainText("Turning can lead to this.");
