@@ -58,6 +58,8 @@ pub struct Chapter {
     pub lead: Vec<String>,
     /// Its steps.
     pub steps: Vec<Explained>,
+    /// All moves together, if it has any.
+    pub moves: String,
     /// What stands after its steps.
     pub end: Vec<String>,
 }
@@ -140,6 +142,7 @@ fn picking_up(call: &Call<'_>, situation: &Situation) -> Chapter {
             svg: solid(&picture).into_string(),
             file: "hoodwink-held".to_owned(),
         }],
+        moves: String::new(),
         end: Vec::new(),
     }
 }
@@ -169,6 +172,7 @@ fn traced(call: &Call<'_>, situation: &Situation, trace: &blind::Trace) -> Chapt
         heading: voice.say("lesson-trace", &[("kinds", part.name.clone().into())]),
         lead: vec![voice.say("lesson-trace-lead", &[("buffer", part.buffer.clone().into())])],
         steps,
+        moves: String::new(),
         end: vec![part.finish, part.sentence],
     }
 }
@@ -214,7 +218,8 @@ fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failur
             voice.word("lesson-hands"),
         ],
         steps,
-        end: vec![display_turns(&solution.moves).to_string()],
+        moves: display_turns(&solution.moves).to_string(),
+        end: Vec::new(),
     })
 }
 

@@ -48,6 +48,8 @@ pub struct Part {
     pub name: String,
     /// The buffer with its letter.
     pub buffer: String,
+    /// Whether the number of letters is odd.
+    pub odd: bool,
     /// The letters in one string, as they are memorised.
     pub memo: String,
     /// The letters in groups: pairs, unless the conventions say otherwise.
@@ -149,6 +151,7 @@ pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace)
         name: voice.kinds(orbit),
         buffer: voice.lettered(orbit, trace.buffer(), &kind.letters),
         sentence: voice.memo_line(trace, conventions),
+        odd: trace.is_odd(),
         memo,
         groups: letters.chunks(if conventions.pairs { 2 } else { 1 }).map(<[Letter]>::to_vec).collect(),
         finish: voice.finish(trace, conventions),

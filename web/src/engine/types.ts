@@ -141,6 +141,10 @@ lead: Array<string>,
  */
 steps: Array<Explained>,
 /**
+ * All moves together, if it has any.
+ */
+moves: string,
+/**
  * What stands after its steps.
  */
 end: Array<string>, };
@@ -504,6 +508,10 @@ name: string,
  * The buffer with its letter.
  */
 buffer: string,
+/**
+ * Whether the number of letters is odd.
+ */
+odd: boolean,
 /**
  * The letters in one string, as they are memorised.
  */
@@ -996,6 +1004,7 @@ export type TextName =
   | "link-label"
   | "link-shown"
   | "link-take"
+  | "loose-end"
   | "mark-buffer"
   | "mark-target"
   | "memo-heading"

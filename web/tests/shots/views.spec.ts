@@ -18,6 +18,7 @@ for (const [size, viewport] of Object.entries(WIDTHS)) {
           await page.goto(`./#/${view}`);
           await page.getByRole("heading", { level: 1 }).waitFor();
           await page.waitForTimeout(1500);
+          await page.evaluate(() => scrollTo(0, 0));
           await page.screenshot({ path: `../out/shots/${view}-${size}-${colorScheme}.png`, fullPage: true });
         });
       }

@@ -107,6 +107,7 @@ memo-nothing = Gelöst: Es gibt nichts zu merken.
 memo-previous = Buchstabe davor
 memo-next = Nächster Buchstabe
 knot = Neuer Zyklus
+loose-end = Loses Ende: Parity
 turned-piece = An seinem Platz verdreht
 holding-heading = Haltung
 solution-title = Lösung

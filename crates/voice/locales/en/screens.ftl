@@ -107,6 +107,7 @@ memo-nothing = Solved: there is nothing to memorise.
 memo-previous = Letter before
 memo-next = Next letter
 knot = New cycle
+loose-end = Loose end: parity
 turned-piece = Turned in its place
 holding-heading = Holding
 solution-title = Solution
