@@ -84,6 +84,8 @@ methods! {
     "about": Nothing => about::About, |_, _| Ok(about::about());
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
+    /// The conditions of lessons for a size.
+    "lessons": scramble::OfSize => Vec<scramble::Ready>, |call, of| scramble::ready(call, &of);
     /// A page for pupils and a sheet of exercises.
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.

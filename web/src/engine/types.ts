@@ -183,6 +183,14 @@ export type Draw = {
  */
 size: number,
 /**
+ * The conventions as a file; conditions speak of its letters and buffers.
+ */
+conventions: string,
+/**
+ * The condition; empty: any state.
+ */
+condition: string,
+/**
  * The seed in two halves; the same seed gives the same scramble.
  */
 seed: [number, number], };
@@ -464,6 +472,15 @@ export type MovePart = "setup" | "swap" | "undo" | "parity";
 export type Nothing = Record<symbol, never>;
 
 /**
+ * A size.
+ */
+export type OfSize = {
+/**
+ * Layers of the cube: 2 or 3.
+ */
+size: number, };
+
+/**
  * The net as it is painted.
  */
 export type Painted = {
@@ -643,6 +660,19 @@ export type RandomScramble = {
  * Its moves.
  */
 moves: string, };
+
+/**
+ * A condition that goes with a lesson.
+ */
+export type Ready = {
+/**
+ * What the lesson is called.
+ */
+title: string,
+/**
+ * The condition.
+ */
+condition: string, };
 
 /**
  * What the text means.
@@ -919,6 +949,8 @@ export interface Methods {
   about: { arguments: Nothing; view: About };
   /** Conventions as they are shown, perhaps after a change. */
   conventions: { arguments: Edited; view: Settled };
+  /** The conditions of lessons for a size. */
+  lessons: { arguments: OfSize; view: Array<Ready> };
   /** A page for pupils and a sheet of exercises. */
   lesson: { arguments: Plan; view: Lesson };
   /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
@@ -1053,6 +1085,8 @@ export type TextName =
   | "print"
   | "puzzle-size"
   | "quick-heading"
+  | "random-any"
+  | "random-condition"
   | "random-scramble"
   | "random-wait"
   | "scramble-empty"
