@@ -79,7 +79,7 @@ test("dark and light can be chosen against the device", async ({ page }) => {
 
 test("a scramble that is none is marked where it goes wrong, as it is typed", async ({ page }) => {
   await open(page);
-  const scramble = page.getByLabel("Scramble");
+  const scramble = page.getByLabel("Scramble", { exact: true });
   await scramble.pressSequentially("R U K");
   await expect(scramble).toHaveAttribute("aria-invalid", "true");
   await expect(scramble).toHaveAccessibleDescription(/column 5/);
@@ -94,33 +94,33 @@ test("a scramble that is none is marked where it goes wrong, as it is typed", as
 test.describe("what the browser keeps", () => {
   test("a draft comes back after a reload", async ({ page }) => {
     await open(page);
-    await page.getByLabel("Scramble").fill("R U R' U'");
+    await page.getByLabel("Scramble", { exact: true }).fill("R U R' U'");
     await page.reload();
-    await expect(page.getByLabel("Scramble")).toHaveValue("R U R' U'");
+    await expect(page.getByLabel("Scramble", { exact: true })).toHaveValue("R U R' U'");
   });
 
   test("two tabs do not write over each other", async ({ context }) => {
     const [one, two] = [await context.newPage(), await context.newPage()];
     await open(one);
     await open(two);
-    await one.getByLabel("Scramble").fill("R");
-    await two.getByLabel("Scramble").fill("U");
+    await one.getByLabel("Scramble", { exact: true }).fill("R");
+    await two.getByLabel("Scramble", { exact: true }).fill("U");
     await one.reload();
     await two.reload();
-    await expect(one.getByLabel("Scramble")).toHaveValue("R");
-    await expect(two.getByLabel("Scramble")).toHaveValue("U");
+    await expect(one.getByLabel("Scramble", { exact: true })).toHaveValue("R");
+    await expect(two.getByLabel("Scramble", { exact: true })).toHaveValue("U");
   });
 
   test("a new tab goes on with the draft of the tab closed last", async ({ context }) => {
     const one = await context.newPage();
     await open(one);
-    await one.getByLabel("Scramble").fill("F2 B2");
-    await one.getByLabel("Scramble").blur();
+    await one.getByLabel("Scramble", { exact: true }).fill("F2 B2");
+    await one.getByLabel("Scramble", { exact: true }).blur();
     await one.waitForTimeout(400);
     await one.close();
     const two = await context.newPage();
     await open(two);
-    await expect(two.getByLabel("Scramble")).toHaveValue("F2 B2");
+    await expect(two.getByLabel("Scramble", { exact: true })).toHaveValue("F2 B2");
   });
 
   test("denied storage is said and nothing breaks", async ({ page }) => {
@@ -134,7 +134,7 @@ test.describe("what the browser keeps", () => {
     });
     await open(page);
     await expect(page.getByRole("status")).toContainText("This browser keeps nothing for this page.");
-    await page.getByLabel("Scramble").fill("R U");
+    await page.getByLabel("Scramble", { exact: true }).fill("R U");
     await page.getByRole("button", { name: "Close this notice" }).click();
     await expect(page.getByRole("status")).toBeEmpty();
     expect(all).toEqual([]);
@@ -147,9 +147,9 @@ test.describe("what the browser keeps", () => {
       };
     });
     await open(page);
-    await page.getByLabel("Scramble").fill("R U");
+    await page.getByLabel("Scramble", { exact: true }).fill("R U");
     await expect(page.getByRole("status")).toContainText("storage is full");
-    await expect(page.getByLabel("Scramble")).toHaveValue("R U");
+    await expect(page.getByLabel("Scramble", { exact: true })).toHaveValue("R U");
   });
 });
 
