@@ -23,7 +23,7 @@ mod puzzle;
 mod reason;
 mod scramble;
 mod screens;
-mod why;
 mod views;
+mod why;
 
 pub use catalogue::{Language, Voice};

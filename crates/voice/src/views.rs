@@ -90,25 +90,38 @@ impl Voice {
         )
     }
 
-    /// How the puzzle stands after a letter, and whether that is what the letter should have done.
+    /// How the puzzle stands after a letter with its piece, or after several letters without one, and
+    /// whether that is what they should have done, where they alone say so.
     pub fn after_letter(
         &self,
         letter: &str,
         piece: &str,
         solves: bool,
-        as_expected: bool,
+        as_expected: Option<bool>,
         solved: usize,
         all: usize,
     ) -> String {
         let blanks = [("letter", letter.into()), ("piece", piece.into())];
-        let first = self.say(if solves { "view-after-solves" } else { "view-after-moves" }, &blanks);
-        let second = self.word(if as_expected { "view-as-expected" } else { "view-not-as-expected" });
-        format!("{first} {second} {}", self.pieces_solved(solved, all))
+        let message = match (piece, solves) {
+            ("", _) => "view-after-letters",
+            (_, true) => "view-after-solves",
+            (_, false) => "view-after-moves",
+        };
+        let first = self.say(message, &blanks);
+        let second =
+            as_expected.map(|yes| self.word(if yes { "view-as-expected" } else { "view-not-as-expected" }));
+        let third = self.pieces_solved(solved, all);
+        [Some(first), second, Some(third)].into_iter().flatten().collect::<Vec<_>>().join(" ")
     }
 
     /// How the puzzle stands after the parity algorithm.
     pub fn after_parity(&self, solved: usize, all: usize) -> String {
         format!("{} {}", self.word("view-after-parity"), self.pieces_solved(solved, all))
+    }
+
+    /// How likely something is among others, `weight` from 0 to 1, in hundredths.
+    pub fn share(&self, weight: f64) -> String {
+        self.say("view-share", &[("percent", ((weight * 100.0 + 0.5) as u32).into())])
     }
 
     fn pieces_solved(&self, solved: usize, all: usize) -> String {

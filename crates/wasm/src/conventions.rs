@@ -74,7 +74,7 @@ pub enum Change {
         /// As it is written.
         text: String,
     },
-    /// Where new cycles begin: `first` or `fewest`.
+    /// Where new cycles begin: `first`, `fewest` or `least`.
     Breaks {
         /// The kind.
         kind: String,
@@ -146,7 +146,7 @@ pub struct KindOf {
     pub buffer: String,
     /// The swap algorithm.
     pub algorithm: String,
-    /// `first`, `fewest` or `list`.
+    /// `first`, `fewest`, `least` or `list`.
     pub breaks: String,
     /// The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
     pub stickers: Vec<StickerOf>,
@@ -239,6 +239,7 @@ fn apply(
             conventions.kind_mut(kind(name)?).breaks = match choice.as_str() {
                 "first" => BreakChoice::First,
                 "fewest" => BreakChoice::Fewest,
+                "least" => BreakChoice::Least,
                 _ => return Ok(()),
             };
         }
@@ -359,6 +360,7 @@ fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
         breaks: match kind.breaks {
             BreakChoice::First => "first",
             BreakChoice::Fewest => "fewest",
+            BreakChoice::Least => "least",
             BreakChoice::Preference(_) => "list",
         }
         .to_owned(),

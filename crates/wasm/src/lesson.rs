@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use crate::Failure;
 use crate::methods::{Call, Progress};
 use crate::picture::with_letter;
+use crate::play::letters_of;
 use crate::scramble::seed;
 use crate::situation::{Situation, Source};
 use crate::trace::part;
@@ -185,18 +186,26 @@ fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failur
     for (number, action) in solution.actions.iter().enumerate() {
         let turns: Vec<Turn> = action.turns();
         let mut picture = situation.picture(voice, &now, "");
-        let (name, text) = match action {
-            Action::Letter { orbit, target, setup, undo, .. } => {
-                let kind = situation.conventions.kind(*orbit);
-                picture = picture
-                    .mark(Place::new(*orbit, kind.buffer), Mark::Buffer)
-                    .mark(Place::new(*orbit, *target), Mark::Target);
-                let letter = kind.letters.of(*target).to_string();
-                let (setup, undo) = (display_turns(setup).to_string(), display_turns(undo).to_string());
-                let text = voice.carried_out(*orbit, *target, &kind.letters, &setup, &undo);
-                (letter, text)
+        if let Some((orbit, _, targets)) = letters_of(action) {
+            let buffer = situation.conventions.kind(orbit).buffer;
+            picture = picture.mark(Place::new(orbit, buffer), Mark::Buffer);
+            for &target in targets {
+                picture = picture.mark(Place::new(orbit, target), Mark::Target);
             }
-            Action::Parity { .. } => (voice.word("step-parity"), voice.word("lesson-parity")),
+        }
+        let (name, text) = match (action, letters_of(action)) {
+            (Action::Letter { orbit, target, setup, undo, .. }, _) => {
+                let letters = &situation.conventions.kind(*orbit).letters;
+                let (setup, undo) = (display_turns(setup).to_string(), display_turns(undo).to_string());
+                let text = voice.carried_out(*orbit, *target, letters, &setup, &undo);
+                (letters.of(*target).to_string(), text)
+            }
+            (_, Some((orbit, _, targets))) => {
+                let letters = &situation.conventions.kind(orbit).letters;
+                let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
+                (letters.spell(targets), names.join(" → "))
+            }
+            (_, None) => (voice.word("step-parity"), voice.word("lesson-parity")),
         };
         picture = picture.titled(voice.step_said(number + 1, solution.actions.len(), &name, ""));
         steps.push(Explained {

@@ -12,6 +12,7 @@
 
 pub mod about;
 mod browser;
+pub mod check;
 pub mod conventions;
 mod failure;
 pub mod lesson;
@@ -26,6 +27,7 @@ pub mod texts;
 pub mod trace;
 #[cfg(test)]
 mod typescript;
+pub mod why;
 
 pub use browser::Worker;
 pub use failure::{Failure, Place};

@@ -4,7 +4,9 @@ use serde::{Deserialize, Serialize};
 use voice::{Language, Voice};
 
 use crate::situation::Desk;
-use crate::{Failure, about, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace};
+use crate::{
+    Failure, about, check, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace, why,
+};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
@@ -82,6 +84,8 @@ macro_rules! methods {
 methods! {
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// Whether a memo, or moves that were made, are right.
+    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
     /// The conditions of lessons for a size.
@@ -106,6 +110,8 @@ methods! {
     "thread": picture::WantedThread => String, |call, wanted| picture::thread(call, &wanted);
     /// The memo with the reason for every letter.
     "trace": trace::Puzzle => trace::Traced, |call, puzzle| trace::trace(call, &puzzle);
+    /// The slips that explain how an attempt came out.
+    "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
 fn answer<A, V>(

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::methods::Call;
+use crate::play::letters_of;
 use crate::situation::{Situation, Source};
 
 /// From where the puzzle is looked at.
@@ -181,13 +182,15 @@ pub(crate) fn moment(call: &mut Call<'_>, moment: &Moment) -> Result<Drawn, Fail
     let now = situation.looks.after(&turns[..at]);
     let mut picture = situation.picture(voice, &now, &voice.word("picture-puzzle"));
     if let Some((number, done)) = step_at(actions, at)
-        && let Action::Letter { orbit, target, .. } = &actions[number]
+        && let Some((orbit, _, targets)) = letters_of(&actions[number])
     {
         let begun = &turns[at - done..at];
-        let buffer = situation.conventions.kind(*orbit).buffer;
-        picture = picture
-            .mark(Place::new(*orbit, carried(&situation, *orbit, buffer, begun)), Mark::Buffer)
-            .mark(Place::new(*orbit, carried(&situation, *orbit, *target, begun)), Mark::Target);
+        let buffer = situation.conventions.kind(orbit).buffer;
+        picture = picture.mark(Place::new(orbit, carried(&situation, orbit, buffer, begun)), Mark::Buffer);
+        for &target in targets {
+            let place = Place::new(orbit, carried(&situation, orbit, target, begun));
+            picture = picture.mark(place, Mark::Target);
+        }
     }
     let turning = (moment.progress > 0.0)
         .then(|| turns.get(at))
@@ -203,7 +206,9 @@ pub(crate) fn thread(call: &mut Call<'_>, wanted: &WantedThread) -> Result<Strin
     let done = wanted.done as usize;
     let glow = |orbit: Orbit, letter: usize| {
         let step = actions.iter().position(|action| {
-            matches!(action, Action::Letter { orbit: of, letter: number, .. } if *of == orbit && *number == letter)
+            letters_of(action).is_some_and(|(of, first, targets)| {
+                of == orbit && (first..first + targets.len()).contains(&letter)
+            })
         });
         match step {
             Some(step) if step < done => Glow::Done,

@@ -1,6 +1,6 @@
 //! The execution as a time line: each letter with set-up, swap and undo, and what it should have done.
 
-use blind::{Action, Method, solved_pieces};
+use blind::{Action, Method, letters_effect, solved_pieces};
 use cube::{Orbit, Perm, State, Sticker, Turn};
 use serde::Serialize;
 
@@ -37,8 +37,8 @@ pub struct Step {
     pub moves: Vec<Move>,
     /// How the puzzle stands after it.
     pub after: String,
-    /// Whether that is what the letter should have done.
-    pub as_expected: bool,
+    /// Whether that is what the letters should have done, where they alone say so.
+    pub as_expected: Option<bool>,
 }
 
 /// A move.
@@ -79,24 +79,39 @@ impl MovePart {
     }
 }
 
-/// What a letter should do, from the letter alone and not from the moves: its piece and the buffer's change places, and
-/// the other kinds' pieces change as the swap changes them.
-fn expected(method: &Method, before: &State, orbit: Orbit, target: Sticker) -> Option<State> {
-    let effect = method.swap(orbit)?.effect();
-    let mut table = *Perm::IDENTITY.table();
-    let pair = orbit.stickers_from(effect.buffer()).zip(orbit.stickers_from(target));
-    for (one, other) in pair {
-        table[one.index()] = other.index() as u8;
-        table[other.index()] = one.index() as u8;
-    }
+/// What letters should do, from the letters alone and not from the moves: their pieces and the buffer's change places, and
+/// after a single letter the other kinds' pieces have changed as the swap changes them. None where a single letter leaves
+/// layers turned until the next one.
+fn expected(
+    method: &Method,
+    before: &State,
+    orbit: Orbit,
+    buffer: Sticker,
+    targets: &[Sticker],
+) -> Option<State> {
+    let aside = match targets {
+        [_] => Some(*method.swap(orbit)?.effect().effect()),
+        _ => None,
+    };
+    let own = letters_effect(orbit, buffer, targets);
     let perms: Vec<Perm> = Orbit::of(before.size())
         .iter()
         .map(|&kind| {
-            let change = if kind == orbit { Perm::new(table) } else { Some(*effect.effect().orbit(kind)) };
-            before.orbit(kind).then(&change.unwrap_or(Perm::IDENTITY))
+            let other = aside.map_or(Perm::IDENTITY, |effect| *effect.orbit(kind));
+            before.orbit(kind).then(if kind == orbit { &own } else { &other })
         })
         .collect();
     State::from_orbits(before.size(), before.core(), &perms).ok()
+}
+
+/// The letters that an action carries out; none for parity.
+pub(crate) fn letters_of(action: &Action) -> Option<(Orbit, usize, &[Sticker])> {
+    match action {
+        Action::Letter { orbit, letter, target, .. } => Some((*orbit, *letter, std::slice::from_ref(target))),
+        Action::Pair { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+        Action::Turned { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+        Action::Parity { .. } => None,
+    }
 }
 
 pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine, Failure> {
@@ -114,6 +129,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
             Action::Letter { setup, swap, undo, .. } => {
                 vec![(MovePart::Setup, setup), (MovePart::Swap, swap), (MovePart::Undo, undo)]
             }
+            Action::Pair { turns, .. } | Action::Turned { turns, .. } => vec![(MovePart::Swap, turns)],
             Action::Parity { turns } => vec![(MovePart::Parity, turns)],
         };
         let mut moves = Vec::new();
@@ -127,20 +143,23 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         let before = state.clone();
         state = state.after(&action.turns());
         let solved = solved_pieces(&state).len();
-        let (letter, name, after, as_expected) = match action {
-            Action::Letter { orbit, target, .. } => {
+        let (letter, name, after, as_expected) = match letters_of(action) {
+            Some((orbit, _, targets)) => {
+                let kind = conventions.kind(orbit);
                 let method = situation.method.as_ref().as_ref();
-                let wanted = method.ok().and_then(|method| expected(method, &before, *orbit, *target));
-                let right = wanted.is_some_and(|wanted| wanted == state);
-                let letter = conventions.kind(*orbit).letters.of(*target).to_string();
-                let solves = state.at(*orbit, *target) == *target;
-                let after =
-                    voice.after_letter(&letter, orbit.piece_name(*target), solves, right, solved, pieces);
-                (letter, orbit.name(*target).to_owned(), after, right)
+                let wanted =
+                    method.ok().and_then(|method| expected(method, &before, orbit, kind.buffer, targets));
+                let right = wanted.map(|wanted| wanted == state);
+                let letter = kind.letters.spell(targets);
+                let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
+                let (piece, solves) = match targets {
+                    [target] => (orbit.piece_name(*target), state.at(orbit, *target) == *target),
+                    _ => ("", false),
+                };
+                let after = voice.after_letter(&letter, piece, solves, right, solved, pieces);
+                (letter, names.join(" "), after, right)
             }
-            Action::Parity { .. } => {
-                (String::new(), voice.word("step-parity"), voice.after_parity(solved, pieces), true)
-            }
+            None => (String::new(), voice.word("step-parity"), voice.after_parity(solved, pieces), None),
         };
         let length = moves.len();
         steps.push(Step {

@@ -36,6 +36,8 @@ pub struct Source {
 pub(crate) struct Situation {
     pub conventions: Rc<Conventions>,
     pub size: Size,
+    /// The state in the hold for scrambling.
+    pub scrambled: State,
     /// The puzzle in the hand, as it stands in space.
     pub looks: State,
     pub held: Held,
@@ -123,7 +125,8 @@ impl Desk {
             .ok()
             .map(|method| Solution::new(&held.state, &memo, &conventions, method));
         let looks = scrambled.after(held.rotation.turns());
-        let situation = Rc::new(Situation { conventions, size, looks, held, memo, method, solution });
+        let situation =
+            Rc::new(Situation { conventions, size, scrambled, looks, held, memo, method, solution });
         self.situation = Some((source.clone(), Rc::clone(&situation)));
         Ok(situation)
     }
@@ -165,6 +168,7 @@ impl Situation {
     pub(crate) fn chosen(&self, orbit: Orbit) -> Chosen {
         match self.conventions.kind(orbit).breaks {
             BreakChoice::Fewest => Chosen::Fewest,
+            BreakChoice::Least => Chosen::Least,
             BreakChoice::First | BreakChoice::Preference(_) => Chosen::First,
         }
     }

@@ -14,6 +14,57 @@ version: string,
 languages: Array<Language>, };
 
 /**
+ * An answer.
+ */
+export type Answered = {
+/**
+ * The question's name.
+ */
+name: string,
+/**
+ * The answer.
+ */
+yes: boolean, };
+
+/**
+ * A question.
+ */
+export type Asked = {
+/**
+ * Its name, for the answer.
+ */
+name: string,
+/**
+ * In words.
+ */
+sentence: string, };
+
+/**
+ * An attempt.
+ */
+export type Attempt = {
+/**
+ * The puzzle as it was scrambled.
+ */
+source: Source,
+/**
+ * The memo; without any letters, the one that the engine would make.
+ */
+memo: Written,
+/**
+ * How the puzzle came out: the colours by the letters of the faces, held in any way.
+ */
+seen: string,
+/**
+ * What was answered so far.
+ */
+answers: Array<Answered>,
+/**
+ * Whether to look for three slips.
+ */
+deep: boolean, };
+
+/**
  * A sticker to be painted, or none to look at the whole only.
  */
 export type Brush = {
@@ -148,6 +199,27 @@ moves: string,
  * What stands after its steps.
  */
 end: Array<string>, };
+
+/**
+ * What was found.
+ */
+export type Checked = {
+/**
+ * Whether it solves the puzzle.
+ */
+right: boolean,
+/**
+ * In words, a line each.
+ */
+sentences: Array<string>,
+/**
+ * The memo as a thread, wrong beads marked.
+ */
+thread: string,
+/**
+ * The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
+ */
+outcome: string | null, };
 
 /**
  * A colour.
@@ -323,7 +395,7 @@ buffer: string,
  */
 algorithm: string,
 /**
- * `first`, `fewest` or `list`.
+ * `first`, `fewest`, `least` or `list`.
  */
 breaks: string,
 /**
@@ -401,6 +473,23 @@ said: string,
  * Why it is there.
  */
 reason: string, };
+
+/**
+ * An explanation.
+ */
+export type Likely = {
+/**
+ * In words.
+ */
+sentence: string,
+/**
+ * How likely it is among all.
+ */
+share: string,
+/**
+ * Other slips that come to the same, in words.
+ */
+alike: Array<string>, };
 
 /**
  * How the puzzle is looked at.
@@ -808,9 +897,9 @@ moves: Array<Move>,
  */
 after: string,
 /**
- * Whether that is what the letter should have done.
+ * Whether that is what the letters should have done, where they alone say so.
  */
-asExpected: boolean, };
+asExpected: boolean | null, };
 
 /**
  * A sticker with its letter.
@@ -858,6 +947,48 @@ moves: number,
  * How it is picked up before the first move.
  */
 holding: string, };
+
+/**
+ * What is to be checked.
+ */
+export type ToCheck = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * The memo; empty letters mean that the kind needs none.
+ */
+memo: Written,
+/**
+ * Whether parity was noted; none if the memo says nothing of it.
+ */
+parity: boolean | null,
+/**
+ * The moves that were made; empty: check the memo.
+ */
+moves: string, };
+
+/**
+ * What explains it.
+ */
+export type Told = {
+/**
+ * What cannot come from turning, if that is so.
+ */
+fault: string | null,
+/**
+ * The likeliest first.
+ */
+explanations: Array<Likely>,
+/**
+ * How many are as likely as the first, or that there is none.
+ */
+summary: string,
+/**
+ * The questions whose answers would tell most.
+ */
+questions: Array<Asked>, };
 
 /**
  * Memo, reasons and solution.
@@ -943,10 +1074,25 @@ now: boolean,
  */
 width: number, };
 
+/**
+ * A memo as it was written down.
+ */
+export type Written = {
+/**
+ * The corners' letters.
+ */
+corners: string,
+/**
+ * The edges' letters.
+ */
+edges: string, };
+
 /** Everything that can be asked of the engine. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
+  /** Whether a memo, or moves that were made, are right. */
+  check: { arguments: ToCheck; view: Checked };
   /** Conventions as they are shown, perhaps after a change. */
   conventions: { arguments: Edited; view: Settled };
   /** The conditions of lessons for a size. */
@@ -971,6 +1117,8 @@ export interface Methods {
   thread: { arguments: WantedThread; view: string };
   /** The memo with the reason for every letter. */
   trace: { arguments: Puzzle; view: Traced };
+  /** The slips that explain how an attempt came out. */
+  why: { arguments: Attempt; view: Told };
 }
 
 /** Name of a text in the catalogue of the screens. */
@@ -983,11 +1131,13 @@ export type TextName =
   | "best-hold"
   | "breaks-at-fewest"
   | "breaks-at-first"
+  | "breaks-at-least"
   | "breaks-at-list"
   | "breaks-label"
   | "buffer-label"
   | "cancel"
   | "cancelled"
+  | "check-hint"
   | "check-purpose"
   | "colour-label"
   | "colour-name"
@@ -1039,6 +1189,8 @@ export type TextName =
   | "loose-end"
   | "mark-buffer"
   | "mark-target"
+  | "memo-corners"
+  | "memo-edges"
   | "memo-heading"
   | "memo-hint"
   | "memo-next"
@@ -1048,6 +1200,8 @@ export type TextName =
   | "motion-system"
   | "move-back"
   | "move-on"
+  | "moves-made"
+  | "moves-made-hint"
   | "nav-algorithms"
   | "nav-check"
   | "nav-conventions"
@@ -1057,10 +1211,12 @@ export type TextName =
   | "nav-trace"
   | "nav-why"
   | "needs-scripts"
+  | "no"
   | "no-solution"
   | "not-found-text"
   | "not-found-title"
   | "offline-ready"
+  | "outcome-heading"
   | "paint-hint"
   | "paint-reset"
   | "pairs-label"
@@ -1068,6 +1224,8 @@ export type TextName =
   | "paper-label"
   | "paper-letter"
   | "parity-label"
+  | "parity-not-said"
+  | "parity-noted"
   | "part-parity"
   | "part-setup"
   | "part-swap"
@@ -1137,5 +1295,13 @@ export type TextName =
   | "update-later"
   | "update-ready"
   | "update-take"
+  | "why-alike"
+  | "why-ask"
+  | "why-begun"
+  | "why-deep"
+  | "why-memo-hint"
   | "why-purpose"
-  | "working";
+  | "why-questions-heading"
+  | "why-seen"
+  | "working"
+  | "yes";

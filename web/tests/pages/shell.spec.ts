@@ -2,7 +2,7 @@ import { expect, test, type Page } from "@playwright/test";
 
 import { expectAccessible } from "./axe.ts";
 
-const VIEWS = ["trace", "play", "conventions", "lesson"];
+const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson"];
 
 async function open(page: Page, view = "trace") {
   await page.goto(`./#/${view}`);
@@ -48,7 +48,7 @@ test("every view is reached by the keyboard alone, and its heading is announced"
   await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
   await page.keyboard.press("Enter");
   await expect(page.locator("#content")).toBeFocused();
-  for (const name of ["Play", "Conventions", "Lesson"]) {
+  for (const name of ["Play", "Check", "Why", "Conventions", "Lesson"]) {
     await page.getByRole("link", { name, exact: true }).focus();
     await page.keyboard.press("Enter");
     await expect(page.getByRole("heading", { level: 1, name })).toBeFocused();

@@ -168,6 +168,7 @@ parity-label = Parity-Algorithmus
 breaks-label = Neue Zyklen beginnen
 breaks-at-first = beim ersten ungelösten Buchstaben
 breaks-at-fewest = wo die Buchstaben die wenigsten Set-up-Züge brauchen
+breaks-at-least = so, dass das Ganze die geringste geschätzte Zeit braucht
 breaks-at-list = nach der Liste in der Datei
 pairs-label = Buchstaben in Paaren
 colours-heading = Farben
@@ -199,3 +200,23 @@ picture-save = Bild sichern
 exercises-heading = Übungen
 answers-heading = Antworten
 exercise-ask = Schreib das Memo auf.
+
+## Prüfen und Warum
+
+memo-corners = Die Buchstaben der Ecken
+memo-edges = Die Buchstaben der Kanten
+parity-noted = Parity notiert
+parity-not-said = nicht gesagt
+yes = Ja
+no = Nein
+moves-made = Züge, die gemacht wurden
+moves-made-hint = Verglichen mit dem Memo oben, oder, wo keines steht, mit dem des Kerns.
+check-hint = Schreib dein Memo; es wird beim Tippen geprüft.
+outcome-heading = Wohin es führt
+why-begun = Was zu tun war
+why-memo-hint = Lass die Buchstaben leer, wenn du dir gemerkt hast, was „Verfolgen“ zeigt.
+why-seen = Wie der Würfel herauskam
+why-ask = Erklären
+why-deep = Nach drei Fehlern suchen
+why-alike = Andere Fehler, die auf dasselbe hinauslaufen
+why-questions-heading = Diese Antworten sagen am meisten

@@ -14,10 +14,12 @@ view-move = Zug { $number } von { $all }, { $turn }: { $part ->
 }
 view-after-solves = { $letter } ist erledigt: { $piece } ist gelöst.
 view-after-moves = { $letter } ist erledigt: Der Stein des Buffers kam nach { $piece }.
+view-after-letters = { $letter } ist erledigt.
 view-as-expected = Der Würfel ist so, wie dieser Buchstabe ihn hinterlassen soll.
 view-not-as-expected = Der Würfel ist nicht so, wie dieser Buchstabe ihn hinterlassen soll.
 view-after-parity = Der Parity-Algorithmus ist gemacht.
 view-pieces-solved = { $solved } von { $all } Steinen sind gelöst.
+view-share = { $percent } %
 view-cell = { $face }, Reihe { $row }, Spalte { $column }: { $colour }
 view-sticker = { $sticker }, { $colour }: { $letter }
 view-letters-exchanged = { $sticker } hat jetzt { $letter }, damit kein Buchstabe doppelt steht.

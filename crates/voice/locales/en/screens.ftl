@@ -168,6 +168,7 @@ parity-label = Parity algorithm
 breaks-label = New cycles begin
 breaks-at-first = at the first unsolved letter
 breaks-at-fewest = where the letters take the fewest set-up moves
+breaks-at-least = so that the whole takes the least estimated time
 breaks-at-list = by the list in the file
 pairs-label = Letters in pairs
 colours-heading = Colours
@@ -199,3 +200,23 @@ picture-save = Save picture
 exercises-heading = Exercises
 answers-heading = Answers
 exercise-ask = Write down the memo.
+
+## Check and Why
+
+memo-corners = The corners' letters
+memo-edges = The edges' letters
+parity-noted = Parity noted
+parity-not-said = not said
+yes = Yes
+no = No
+moves-made = Moves that were made
+moves-made-hint = Compared with the memo above, or with the engine's where there is none.
+check-hint = Write your memo; it is checked as you type.
+outcome-heading = What it leads to
+why-begun = What was to be done
+why-memo-hint = Leave the letters empty if you memorised what Trace shows.
+why-seen = How the puzzle came out
+why-ask = Explain
+why-deep = Look for three slips
+why-alike = Other slips that come to the same
+why-questions-heading = These answers would tell most

@@ -14,10 +14,12 @@ view-move = Move { $number } of { $all }, { $turn }: { $part ->
 }
 view-after-solves = { $letter } is done: { $piece } is solved.
 view-after-moves = { $letter } is done: the buffer's piece went to { $piece }.
+view-after-letters = { $letter } is done.
 view-as-expected = The puzzle is as this letter should leave it.
 view-not-as-expected = The puzzle is not as this letter should leave it.
 view-after-parity = The parity algorithm is done.
 view-pieces-solved = { $solved } of { $all } pieces are solved.
+view-share = { $percent } %
 view-cell = { $face }, row { $row }, column { $column }: { $colour }
 view-sticker = { $sticker }, { $colour }: { $letter }
 view-letters-exchanged = { $sticker } now has { $letter }, so that no letter stands twice.
