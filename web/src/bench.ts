@@ -2,6 +2,7 @@
 
 import type { EngineClient } from "./engine/client";
 import type { Draft } from "./store/draft.svelte";
+import type { ConventionSets } from "./store/sets.svelte";
 import type { Settings } from "./store/settings.svelte";
 import type { Store } from "./store/database";
 
@@ -10,4 +11,5 @@ export interface Bench {
   store: Store;
   settings: Settings;
   draft: Draft;
+  sets: ConventionSets;
 }

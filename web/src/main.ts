@@ -7,6 +7,7 @@ import { startEngine } from "./engine/client";
 import { notify } from "./shell/notices.svelte";
 import { Store } from "./store/database";
 import { Draft } from "./store/draft.svelte";
+import { ConventionSets } from "./store/sets.svelte";
 import { Settings } from "./store/settings.svelte";
 import { openTab } from "./store/tab";
 import { bootText, speak } from "./texts.svelte";
@@ -37,10 +38,13 @@ async function begin(place: HTMLElement) {
   await store.open();
   const settings = new Settings(store);
   await settings.load();
+  const draft = new Draft(store, await openTab(store));
+  const sets = new ConventionSets(store, draft);
+  await sets.load();
   store.onOtherTab = (what) => {
     if (what === "settings") void settings.load();
+    else void sets.load();
   };
-  const draft = new Draft(store, await openTab(store));
 
   try {
     await engine.ready;
@@ -52,7 +56,7 @@ async function begin(place: HTMLElement) {
   }
   engine.onStopped = () => notify({ name: "engine-stopped" });
   place.replaceChildren();
-  mount(App, { target: place, props: { bench: { engine, store, settings, draft } } });
+  mount(App, { target: place, props: { bench: { engine, store, settings, draft, sets } } });
 
   await watchForUpdates(
     (take) => notify({ name: "update-ready", action: { name: "update-take", run: take } }),

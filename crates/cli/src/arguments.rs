@@ -54,6 +54,8 @@ pub enum Command {
     },
     /// Compare methods over uniformly random states: letters, algorithms, moves, estimated time
     Compare(CompareOptions),
+    /// Serve the web app to this machine alone, until ended with Ctrl-C
+    Serve(ServeOptions),
     /// Print completions for a shell
     Completions {
         /// The shell
@@ -275,6 +277,14 @@ pub struct ShowOptions {
     /// The picture as text in a JSON object
     #[arg(long, conflicts_with = "out")]
     pub json: bool,
+}
+
+/// Options of `serve`.
+#[derive(Debug, Args)]
+pub struct ServeOptions {
+    /// The port; 0 takes any that is free
+    #[arg(long, default_value = "4170", value_name = "PORT")]
+    pub port: u16,
 }
 
 /// Options of `conventions`.

@@ -73,33 +73,6 @@ pub fn chosen(session: &Session, orbit: Orbit) -> Chosen {
     }
 }
 
-/// How the puzzle is picked up and what is then already solved, in words.
-fn holding_sentence(session: &Session, held: &Held) -> String {
-    let voice = &session.voice;
-    let solved: Vec<String> = solved_pieces(&held.state)
-        .into_iter()
-        .map(|(orbit, sticker)| orbit.piece_name(sticker).to_owned())
-        .collect();
-    let already = if solved.is_empty() {
-        voice.word("hold-none-solved")
-    } else {
-        voice.say("hold-solved", &[("pieces", voice.list(&solved).into()), ("count", solved.len().into())])
-    };
-    let hold = voice.hold(held.rotation, &session.conventions);
-    if held.state.size().is_odd() {
-        return format!("{hold} {already}");
-    }
-    // No centre shows it, so it has to be said which colours belong up and in front.
-    let goal = voice.say(
-        "hold-goal",
-        &[
-            ("up", voice.colour_held(Face::U, &session.conventions).into()),
-            ("front", voice.colour_held(Face::F, &session.conventions).into()),
-        ],
-    );
-    format!("{hold} {goal} {already}")
-}
-
 fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, short: bool) -> String {
     let (voice, conventions) = (&session.voice, &session.conventions);
     let mut lines = Vec::new();
@@ -110,20 +83,11 @@ fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, sh
         lines.push(pictures::net(session, &puzzle.state.after(traced.held.rotation.turns())));
     }
     if traced.held.rotation != Rotation::NONE || puzzle.size == Size::TWO {
-        lines.push(holding_sentence(session, &traced.held));
+        lines.push(session.voice.picked_up(&traced.held, &session.conventions));
     }
     lines.push(pictures::thread_text(session, &traced.memo));
     for trace in traced.memo.parts() {
-        let letters = &conventions.kind(trace.orbit()).letters;
-        lines.push(voice.say(
-            "memo-line",
-            &[
-                ("kinds", voice.kinds(trace.orbit()).into()),
-                ("buffer", voice.lettered(trace.orbit(), trace.buffer(), letters).into()),
-                ("memo", letters.grouped(&trace.targets(), conventions.pairs).into()),
-                ("letters", trace.len().into()),
-            ],
-        ));
+        lines.push(voice.memo_line(trace, conventions));
     }
     lines.push(voice.parity(&traced.memo, method.parity().is_some()));
     if puzzle.size == Size::TWO
@@ -285,7 +249,7 @@ pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Tra
             up: conventions.colour_held(Face::U).name.clone(),
             front: conventions.colour_held(Face::F).name.clone(),
             solved: solved.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect(),
-            sentence: holding_sentence(session, &traced.held),
+            sentence: session.voice.picked_up(&traced.held, &session.conventions),
         },
         parity: traced.memo.is_odd(),
         exchanged: traced

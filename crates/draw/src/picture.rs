@@ -107,6 +107,13 @@ impl Picture {
         self
     }
 
+    /// With another title.
+    #[must_use]
+    pub fn titled(mut self, title: impl Into<String>) -> Self {
+        self.caption.title = title.into();
+        self
+    }
+
     /// With a description for those who cannot see it.
     #[must_use]
     pub fn describing(mut self, description: impl Into<String>) -> Self {

@@ -66,6 +66,7 @@ impl Language {
                 include_str!("../locales/en/why.ftl"),
                 include_str!("../locales/en/errors.ftl"),
                 include_str!("../locales/en/scramble.ftl"),
+                include_str!("../locales/en/views.ftl"),
                 ENGLISH_SCREENS,
             ],
             Self::German => &[
@@ -77,6 +78,7 @@ impl Language {
                 include_str!("../locales/de/why.ftl"),
                 include_str!("../locales/de/errors.ftl"),
                 include_str!("../locales/de/scramble.ftl"),
+                include_str!("../locales/de/views.ftl"),
                 GERMAN_SCREENS,
             ],
         }

@@ -15,7 +15,8 @@ impl Voice {
         meant.map_or(String::new(), |word| format!(" {}", self.say("did-you-mean", &[("word", word.into())])))
     }
 
-    fn conventions_problem(&self, problem: &Problem) -> String {
+    /// The same without a place, for what was changed on a screen.
+    pub fn conventions_problem(&self, problem: &Problem) -> String {
         match problem {
             Problem::NotToml(message) => self.say("toml-no", &[("what", message.as_str().into())]),
             Problem::UnknownKey { key, meant, known } => {

@@ -23,6 +23,7 @@ mod puzzle;
 mod reason;
 mod scramble;
 mod screens;
+mod views;
 mod why;
 
 pub use catalogue::{Language, Voice};

@@ -12,12 +12,22 @@
 
 pub mod about;
 mod browser;
+pub mod check;
+pub mod conventions;
 mod failure;
+pub mod lesson;
 pub mod methods;
+pub mod paint;
+pub mod picture;
+pub mod play;
+pub mod scramble;
 pub mod sequence;
+pub mod situation;
 pub mod texts;
+pub mod trace;
 #[cfg(test)]
 mod typescript;
+pub mod why;
 
 pub use browser::Worker;
 pub use failure::{Failure, Place};

@@ -3,16 +3,20 @@
 use serde::{Deserialize, Serialize};
 use voice::{Language, Voice};
 
-use crate::{Failure, about, sequence, texts};
+use crate::situation::Desk;
+use crate::{
+    Failure, about, check, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace, why,
+};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
     voice: Voice,
+    desk: Desk,
 }
 
 impl Default for Engine {
     fn default() -> Engine {
-        Engine { voice: Voice::new(Language::default()) }
+        Engine { voice: Voice::new(Language::default()), desk: Desk::default() }
     }
 }
 
@@ -37,6 +41,8 @@ pub struct Call<'a> {
     pub voice: &'a Voice,
     /// Where long work reports to.
     pub report: &'a mut dyn FnMut(Progress),
+    /// What was computed before.
+    pub desk: &'a mut Desk,
 }
 
 /// Lists the methods once; the dispatch below and the TypeScript types are both made from the list.
@@ -59,7 +65,7 @@ macro_rules! methods {
                 if self.voice.language() != language {
                     self.voice = Voice::new(language);
                 }
-                let call = Call { voice: &self.voice, report };
+                let call = Call { voice: &self.voice, report, desk: &mut self.desk };
                 match method {
                     $($name => answer::<$arguments, $view>($answer, call, arguments),)*
                     _ => Err(Failure::new(format!("The engine has no method \"{method}\"."))),
@@ -78,10 +84,34 @@ macro_rules! methods {
 methods! {
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// Whether a memo, or moves that were made, are right.
+    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
+    /// Conventions as they are shown, perhaps after a change.
+    "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
+    /// The conditions of lessons for a size.
+    "lessons": scramble::OfSize => Vec<scramble::Ready>, |call, of| scramble::ready(call, &of);
+    /// A page for pupils and a sheet of exercises.
+    "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
+    /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
+    "moment": picture::Moment => picture::Drawn, |call, moment| picture::moment(call, &moment);
+    /// The net with a sticker painted.
+    "paint": paint::Brush => paint::Painted, |call, brush| paint::paint(call, &brush);
+    /// The puzzle as it is held, perhaps with a letter of the memo shown.
+    "picture": picture::Wanted => picture::Drawn, |call, wanted| picture::picture(call, &wanted);
+    /// The execution as a time line.
+    "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
+    /// A random scramble.
+    "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
     /// Reads a sequence of moves, or says where it is none.
     "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.
     "texts": Nothing => texts::Texts, |call, _| Ok(texts::texts(call));
+    /// The memo as a thread with beads, as far as it is carried out.
+    "thread": picture::WantedThread => String, |call, wanted| picture::thread(call, &wanted);
+    /// The memo with the reason for every letter.
+    "trace": trace::Puzzle => trace::Traced, |call, puzzle| trace::trace(call, &puzzle);
+    /// The slips that explain how an attempt came out.
+    "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
 fn answer<A, V>(

@@ -57,7 +57,7 @@ mod tests {
 
     fn read_with(language: Language, size: u8, text: &str) -> Result<Sequence, Failure> {
         let voice = Voice::new(language);
-        let call = Call { voice: &voice, report: &mut |_| {} };
+        let call = Call { voice: &voice, report: &mut |_| {}, desk: &mut crate::situation::Desk::default() };
         sequence(&call, &Typed { size, text: text.to_owned() })
     }
 

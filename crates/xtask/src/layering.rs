@@ -24,6 +24,10 @@ struct Layer {
 
 const ENGINE: &[&str] = &["cube", "search", "blind", "draw", "voice", "memory", "record", "journal"];
 
+/// The command line serves the web app too.
+const ENGINE_AND_SERVER: &[&str] =
+    &["cube", "search", "blind", "draw", "voice", "memory", "record", "journal", "server"];
+
 const LAYERS: &[Layer] = &[
     Layer { name: "cube", role: Role::Engine, may_use: &[] },
     Layer { name: "search", role: Role::Engine, may_use: &["cube"] },
@@ -33,8 +37,8 @@ const LAYERS: &[Layer] = &[
     Layer { name: "memory", role: Role::Engine, may_use: &[] },
     Layer { name: "record", role: Role::Engine, may_use: &[] },
     Layer { name: "journal", role: Role::Store, may_use: &["memory", "record"] },
-    Layer { name: "cli", role: Role::Edge, may_use: ENGINE },
     Layer { name: "server", role: Role::Edge, may_use: ENGINE },
+    Layer { name: "cli", role: Role::Edge, may_use: ENGINE_AND_SERVER },
     Layer { name: "wasm", role: Role::Edge, may_use: ENGINE },
     Layer { name: "sitekit", role: Role::Edge, may_use: &[] },
     Layer { name: "xtask", role: Role::Edge, may_use: &[] },

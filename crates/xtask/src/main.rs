@@ -30,8 +30,14 @@ struct Arguments {
 
 #[derive(Subcommand)]
 enum Task {
+    /// Builds the web app and the program, serves it on this machine alone and opens a browser.
+    Start {
+        /// The port; 0 takes any that is free.
+        #[arg(long, default_value = "4170")]
+        port: u16,
+    },
     /// Builds the program and runs a worked example; its pictures go to `out/`.
-    Start,
+    Example,
     /// Installs what the tests need, then runs all tests and checks.
     Test,
     /// Checks what the compiler does not: docs of modules, sizes of files, who may depend on whom.
@@ -64,7 +70,8 @@ enum Task {
 
 fn main() -> ExitCode {
     let done = match Arguments::parse().task {
-        Task::Start => start::run(),
+        Task::Start { port } => start::run(port),
+        Task::Example => start::example(),
         Task::Test => test::run(),
         Task::Tidy => tidy::run(),
         Task::Licences => licences::run(),

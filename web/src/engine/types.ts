@@ -14,6 +14,349 @@ version: string,
 languages: Array<Language>, };
 
 /**
+ * An answer.
+ */
+export type Answered = {
+/**
+ * The question's name.
+ */
+name: string,
+/**
+ * The answer.
+ */
+yes: boolean, };
+
+/**
+ * A question.
+ */
+export type Asked = {
+/**
+ * Its name, for the answer.
+ */
+name: string,
+/**
+ * In words.
+ */
+sentence: string, };
+
+/**
+ * An attempt.
+ */
+export type Attempt = {
+/**
+ * The puzzle as it was scrambled.
+ */
+source: Source,
+/**
+ * The memo; without any letters, the one that the engine would make.
+ */
+memo: Written,
+/**
+ * How the puzzle came out: the colours by the letters of the faces, held in any way.
+ */
+seen: string,
+/**
+ * What was answered so far.
+ */
+answers: Array<Answered>,
+/**
+ * Whether to look for three slips.
+ */
+deep: boolean, };
+
+/**
+ * A sticker to be painted, or none to look at the whole only.
+ */
+export type Brush = {
+/**
+ * Layers of the cube.
+ */
+size: number,
+/**
+ * The conventions as a file.
+ */
+conventions: string,
+/**
+ * The colours so far by the letters of the faces; empty: solved.
+ */
+facelets: string,
+/**
+ * Which sticker, as the picture names it: face, row and column.
+ */
+cell: string,
+/**
+ * The colour, by the letter of its face.
+ */
+colour: string, };
+
+/**
+ * A sticker of the net.
+ */
+export type Cell = {
+/**
+ * As the picture names it.
+ */
+cell: string,
+/**
+ * Where it is and which colour it has, to be read aloud.
+ */
+said: string, };
+
+/**
+ * A change of conventions.
+ */
+export type Change = { "what": "letter",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The sticker.
+ */
+sticker: string,
+/**
+ * The letter.
+ */
+letter: string, } | { "what": "buffer",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The sticker.
+ */
+sticker: string, } | { "what": "shade",
+/**
+ * The face, by its letter.
+ */
+face: string,
+/**
+ * The shade, as `#d0402b`.
+ */
+shade: string, } | { "what": "name",
+/**
+ * The face, by its letter.
+ */
+face: string,
+/**
+ * The name.
+ */
+name: string, } | { "what": "holding",
+/**
+ * The colour up, by the letter of its face.
+ */
+up: string,
+/**
+ * The colour in front, by the letter of its face.
+ */
+front: string, } | { "what": "algorithm",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * As it is written.
+ */
+text: string, } | { "what": "parity",
+/**
+ * As it is written.
+ */
+text: string, } | { "what": "breaks",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The choice.
+ */
+choice: string, } | { "what": "pairs",
+/**
+ * Whether they do.
+ */
+paired: boolean, };
+
+/**
+ * A chapter.
+ */
+export type Chapter = {
+/**
+ * Its heading.
+ */
+heading: string,
+/**
+ * What stands before its steps.
+ */
+lead: Array<string>,
+/**
+ * Its steps.
+ */
+steps: Array<Explained>,
+/**
+ * All moves together, if it has any.
+ */
+moves: string,
+/**
+ * What stands after its steps.
+ */
+end: Array<string>, };
+
+/**
+ * What was found.
+ */
+export type Checked = {
+/**
+ * Whether it solves the puzzle.
+ */
+right: boolean,
+/**
+ * In words, a line each.
+ */
+sentences: Array<string>,
+/**
+ * The memo as a thread, wrong beads marked.
+ */
+thread: string,
+/**
+ * The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
+ */
+outcome: string | null, };
+
+/**
+ * A colour.
+ */
+export type ColourOf = {
+/**
+ * The letter of its face.
+ */
+face: string,
+/**
+ * Its name as it is in the file.
+ */
+name: string,
+/**
+ * Its name in the language of the page.
+ */
+said: string,
+/**
+ * Its shade, as `#d0402b`.
+ */
+shade: string,
+/**
+ * How well letters read on it.
+ */
+contrast: string, };
+
+/**
+ * What is wanted.
+ */
+export type Draw = {
+/**
+ * Layers of the cube: 2 or 3.
+ */
+size: number,
+/**
+ * The conventions as a file; conditions speak of its letters and buffers.
+ */
+conventions: string,
+/**
+ * The condition; empty: any state.
+ */
+condition: string,
+/**
+ * The seed in two halves; the same seed gives the same scramble.
+ */
+seed: [number, number], };
+
+/**
+ * A picture.
+ */
+export type Drawn = {
+/**
+ * The picture as SVG; it names and describes itself for those who cannot see it.
+ */
+svg: string,
+/**
+ * From where it was looked at.
+ */
+eye: Eye, };
+
+/**
+ * Conventions, and perhaps a change of them.
+ */
+export type Edited = {
+/**
+ * The conventions as a file.
+ */
+conventions: string,
+/**
+ * What is to be changed.
+ */
+change: Change | null, };
+
+/**
+ * An exercise with its answer.
+ */
+export type Exercise = {
+/**
+ * The scramble.
+ */
+scramble: string,
+/**
+ * The puzzle unfolded.
+ */
+svg: string,
+/**
+ * What is asked, a line of the sheet each.
+ */
+asked: Array<string>,
+/**
+ * The answers.
+ */
+answers: Array<string>,
+/**
+ * A name for the picture's file, without an ending.
+ */
+file: string, };
+
+/**
+ * A step with its picture.
+ */
+export type Explained = {
+/**
+ * What it is about, such as a letter.
+ */
+name: string,
+/**
+ * Moves, if there are any.
+ */
+moves: string,
+/**
+ * In words.
+ */
+text: string,
+/**
+ * The picture as SVG.
+ */
+svg: string,
+/**
+ * A name for the picture's file, without an ending.
+ */
+file: string, };
+
+/**
+ * From where the puzzle is looked at.
+ */
+export type Eye = {
+/**
+ * To the right, in radians.
+ */
+yaw: number,
+/**
+ * Upward, in radians.
+ */
+pitch: number, };
+
+/**
  * Why a request has no view, said in the language of the request.
  */
 export type Failure = {
@@ -25,6 +368,44 @@ sentence: string,
  * Where in the text that was typed, if the trouble has a place there.
  */
 place: Place | null, };
+
+/**
+ * What becomes of the three faces out of sight.
+ */
+export type HiddenFaces = "no" | "mirrors" | "net";
+
+/**
+ * What is settled for a kind.
+ */
+export type KindOf = {
+/**
+ * The kind, as files name it.
+ */
+kind: string,
+/**
+ * The kind, as people say.
+ */
+name: string,
+/**
+ * The buffer's sticker.
+ */
+buffer: string,
+/**
+ * The swap algorithm.
+ */
+algorithm: string,
+/**
+ * `first`, `fewest`, `least` or `list`.
+ */
+breaks: string,
+/**
+ * The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
+ */
+stickers: Array<StickerOf>,
+/**
+ * The net with the letters of this kind; each sticker has `data-place`.
+ */
+svg: string, };
 
 /**
  * A language to choose.
@@ -40,9 +421,219 @@ code: string,
 name: string, };
 
 /**
+ * A page for pupils.
+ */
+export type Lesson = {
+/**
+ * Its title.
+ */
+title: string,
+/**
+ * The scramble, if there is one.
+ */
+scramble: string,
+/**
+ * The chapters.
+ */
+chapters: Array<Chapter>,
+/**
+ * The exercises.
+ */
+exercises: Array<Exercise>, };
+
+/**
+ * A letter of the memo.
+ */
+export type Letter = {
+/**
+ * Which one of its kind, from 0.
+ */
+index: number,
+/**
+ * The letter.
+ */
+letter: string,
+/**
+ * Its sticker.
+ */
+target: string,
+/**
+ * Whether a new cycle begins with it.
+ */
+knot: boolean,
+/**
+ * Whether it belongs to a piece turned in its place.
+ */
+turned: boolean,
+/**
+ * Letter and sticker, to be read aloud.
+ */
+said: string,
+/**
+ * Why it is there.
+ */
+reason: string, };
+
+/**
+ * An explanation.
+ */
+export type Likely = {
+/**
+ * In words.
+ */
+sentence: string,
+/**
+ * How likely it is among all.
+ */
+share: string,
+/**
+ * Other slips that come to the same, in words.
+ */
+alike: Array<string>, };
+
+/**
+ * How the puzzle is looked at.
+ */
+export type Looking = {
+/**
+ * From where; none: from the usual place.
+ */
+eye: Eye | null,
+/**
+ * Dragged to the right by so many widths of the cube.
+ */
+right: number,
+/**
+ * Dragged downward by so many widths of the cube.
+ */
+down: number,
+/**
+ * The faces out of sight.
+ */
+hidden: HiddenFaces, };
+
+/**
+ * A moment of the execution.
+ */
+export type Moment = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How it is looked at.
+ */
+looking: Looking,
+/**
+ * How many moves are done.
+ */
+at: number,
+/**
+ * How much of the next one is done, 0 to 1.
+ */
+progress: number, };
+
+/**
+ * A move.
+ */
+export type Move = {
+/**
+ * As it is written.
+ */
+text: string,
+/**
+ * What it is part of.
+ */
+part: MovePart,
+/**
+ * Number, move and part, to be read aloud.
+ */
+said: string, };
+
+/**
+ * What a move is part of.
+ */
+export type MovePart = "setup" | "swap" | "undo" | "parity";
+
+/**
  * Arguments of a method that takes none.
  */
 export type Nothing = Record<symbol, never>;
+
+/**
+ * A size.
+ */
+export type OfSize = {
+/**
+ * Layers of the cube: 2 or 3.
+ */
+size: number, };
+
+/**
+ * The net as it is painted.
+ */
+export type Painted = {
+/**
+ * The colours by the letters of the faces, in the order U R F D L B.
+ */
+facelets: string,
+/**
+ * The net as SVG; each sticker has `data-cell`.
+ */
+svg: string,
+/**
+ * Whether turning can lead to it.
+ */
+possible: boolean,
+/**
+ * Why not, and what was probably misread; or that it can be.
+ */
+verdict: Array<string>,
+/**
+ * The colours there are.
+ */
+colours: Array<Pot>,
+/**
+ * The stickers in the order of the faces, each with where it is and its colour in words.
+ */
+cells: Array<Cell>, };
+
+/**
+ * The memo of a kind.
+ */
+export type Part = {
+/**
+ * The kind, as files name it.
+ */
+kind: string,
+/**
+ * The kind, as people say.
+ */
+name: string,
+/**
+ * The buffer with its letter.
+ */
+buffer: string,
+/**
+ * Whether the number of letters is odd.
+ */
+odd: boolean,
+/**
+ * The letters in one string, as they are memorised.
+ */
+memo: string,
+/**
+ * The letters in groups: pairs, unless the conventions say otherwise.
+ */
+groups: Array<Array<Letter>>,
+/**
+ * Memo, buffer and number of letters in a sentence.
+ */
+sentence: string,
+/**
+ * What is found after the last letter.
+ */
+finish: string, };
 
 /**
  * A stretch of the text that was typed, in UTF-16 units as a browser counts them; `to` is the first unit after it.
@@ -58,6 +649,77 @@ from: number,
 to: number, };
 
 /**
+ * What the lesson is to explain.
+ */
+export type Plan = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How it is picked up.
+ */
+holding: boolean,
+/**
+ * The trace of the corners.
+ */
+corners: boolean,
+/**
+ * The trace of the edges.
+ */
+edges: boolean,
+/**
+ * How each letter is carried out.
+ */
+execution: boolean,
+/**
+ * How many exercises there are.
+ */
+exercises: number,
+/**
+ * The seed of the exercises, in two halves.
+ */
+seed: [number, number], };
+
+/**
+ * A letter of the memo.
+ */
+export type Pointed = {
+/**
+ * Which part of the memo, from 0.
+ */
+part: number,
+/**
+ * Which letter of the part, from 0.
+ */
+letter: number, };
+
+/**
+ * A colour to paint with.
+ */
+export type Pot = {
+/**
+ * The letter of its face.
+ */
+face: string,
+/**
+ * Its name.
+ */
+name: string,
+/**
+ * Its shade, as `#d0402b`.
+ */
+shade: string,
+/**
+ * Black or white, whichever reads on it.
+ */
+ink: string,
+/**
+ * The colour's own letter.
+ */
+letter: string, };
+
+/**
  * How far long work has come.
  */
 export type Progress = {
@@ -69,6 +731,37 @@ done: number,
  * Steps in all, if that is known.
  */
 of: number | null, };
+
+/**
+ * A request about a puzzle alone.
+ */
+export type Puzzle = {
+/**
+ * The puzzle.
+ */
+source: Source, };
+
+/**
+ * A scramble.
+ */
+export type RandomScramble = {
+/**
+ * Its moves.
+ */
+moves: string, };
+
+/**
+ * A condition that goes with a lesson.
+ */
+export type Ready = {
+/**
+ * What the lesson is called.
+ */
+title: string,
+/**
+ * The condition.
+ */
+condition: string, };
 
 /**
  * What the text means.
@@ -84,6 +777,148 @@ moves: string,
 length: number, };
 
 /**
+ * Conventions as they are shown.
+ */
+export type Settled = {
+/**
+ * As a file with every key written out.
+ */
+toml: string,
+/**
+ * The colours of the faces U L F R B D in the hold for scrambling.
+ */
+colours: Array<ColourOf>,
+/**
+ * What is said of the colours together.
+ */
+report: string,
+/**
+ * The colours that may be up, by the letters of their faces, and which is.
+ */
+up: string,
+/**
+ * The colour in front, by the letter of its face.
+ */
+front: string,
+/**
+ * The colours that may be in front with this one up, by the letters of their faces.
+ */
+fronts: Array<string>,
+/**
+ * Holding in words.
+ */
+holding: string,
+/**
+ * What is settled for each kind.
+ */
+kinds: Array<KindOf>,
+/**
+ * The parity algorithm.
+ */
+parity: string,
+/**
+ * Whether letters go in pairs.
+ */
+paired: boolean,
+/**
+ * What else the change brought about, or what does not fit together on a 3x3.
+ */
+notes: Array<string>,
+/**
+ * What does not fit together, if something does not.
+ */
+trouble: string | null, };
+
+/**
+ * A solution.
+ */
+export type Solved = {
+/**
+ * All moves, merged and cancelled.
+ */
+moves: string,
+/**
+ * How long it is, and that it was applied.
+ */
+length: string, };
+
+/**
+ * The puzzle that a request is about.
+ */
+export type Source = {
+/**
+ * Layers of the cube: 2 or 3.
+ */
+size: number,
+/**
+ * The conventions as a file; empty for the usual ones.
+ */
+conventions: string,
+/**
+ * The scramble as it was typed.
+ */
+scramble: string,
+/**
+ * The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+ * and not the scramble.
+ */
+facelets: string,
+/**
+ * On a 2x2: pick it up so that the memo is shortest.
+ */
+bestHold: boolean, };
+
+/**
+ * A letter carried out, or the parity algorithm.
+ */
+export type Step = {
+/**
+ * The letter; empty for parity.
+ */
+letter: string,
+/**
+ * What it is called: the sticker, or the word for parity.
+ */
+name: string,
+/**
+ * Its number and parts, to be read aloud.
+ */
+said: string,
+/**
+ * The number of its first move, from 0.
+ */
+first: number,
+/**
+ * Its moves.
+ */
+moves: Array<Move>,
+/**
+ * How the puzzle stands after it.
+ */
+after: string,
+/**
+ * Whether that is what the letters should have done, where they alone say so.
+ */
+asExpected: boolean | null, };
+
+/**
+ * A sticker with its letter.
+ */
+export type StickerOf = {
+/**
+ * Its name.
+ */
+name: string,
+/**
+ * Its letter.
+ */
+letter: string,
+/**
+ * Name, colour and letter, to be read aloud.
+ */
+said: string, };
+
+/**
  * Text by its name.
  */
 export type Texts = {
@@ -95,6 +930,98 @@ language: string,
  * Every text of the catalogue.
  */
 texts: { [key in string]: string }, };
+
+/**
+ * The time line.
+ */
+export type TimeLine = {
+/**
+ * The steps in the order of the execution.
+ */
+steps: Array<Step>,
+/**
+ * How many moves there are, each set-up written out.
+ */
+moves: number,
+/**
+ * How it is picked up before the first move.
+ */
+holding: string, };
+
+/**
+ * What is to be checked.
+ */
+export type ToCheck = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * The memo; empty letters mean that the kind needs none.
+ */
+memo: Written,
+/**
+ * Whether parity was noted; none if the memo says nothing of it.
+ */
+parity: boolean | null,
+/**
+ * The moves that were made; empty: check the memo.
+ */
+moves: string, };
+
+/**
+ * What explains it.
+ */
+export type Told = {
+/**
+ * What cannot come from turning, if that is so.
+ */
+fault: string | null,
+/**
+ * The likeliest first.
+ */
+explanations: Array<Likely>,
+/**
+ * How many are as likely as the first, or that there is none.
+ */
+summary: string,
+/**
+ * The questions whose answers would tell most.
+ */
+questions: Array<Asked>, };
+
+/**
+ * Memo, reasons and solution.
+ */
+export type Traced = {
+/**
+ * How it is picked up, and what is then already solved.
+ */
+holding: string,
+/**
+ * A memo a kind, in the order in which they are memorised.
+ */
+parts: Array<Part>,
+/**
+ * Whether there is parity, and what follows.
+ */
+parity: string,
+/**
+ * Whether there is nothing to memorise at all.
+ */
+solved: boolean,
+/**
+ * The stickers as they are before it is picked up, to be painted on.
+ */
+facelets: string,
+/**
+ * What carries the memo out; applied and found right.
+ */
+solution: Solved | null,
+/**
+ * Why there is no solution, if there is none.
+ */
+trouble: string | null, };
 
 /**
  * A sequence as it was typed.
@@ -109,34 +1036,172 @@ size: number,
  */
 text: string, };
 
+/**
+ * A picture that is wanted.
+ */
+export type Wanted = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How it is looked at.
+ */
+looking: Looking,
+/**
+ * The letter whose sticker and way home are shown.
+ */
+letter: Pointed | null, };
+
+/**
+ * A thread that is wanted.
+ */
+export type WantedThread = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How many steps of the execution are done.
+ */
+done: number,
+/**
+ * Whether the next one is under way.
+ */
+now: boolean,
+/**
+ * How wide it may be, in pixels at its natural size.
+ */
+width: number, };
+
+/**
+ * A memo as it was written down.
+ */
+export type Written = {
+/**
+ * The corners' letters.
+ */
+corners: string,
+/**
+ * The edges' letters.
+ */
+edges: string, };
+
 /** Everything that can be asked of the engine. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
+  /** Whether a memo, or moves that were made, are right. */
+  check: { arguments: ToCheck; view: Checked };
+  /** Conventions as they are shown, perhaps after a change. */
+  conventions: { arguments: Edited; view: Settled };
+  /** The conditions of lessons for a size. */
+  lessons: { arguments: OfSize; view: Array<Ready> };
+  /** A page for pupils and a sheet of exercises. */
+  lesson: { arguments: Plan; view: Lesson };
+  /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
+  moment: { arguments: Moment; view: Drawn };
+  /** The net with a sticker painted. */
+  paint: { arguments: Brush; view: Painted };
+  /** The puzzle as it is held, perhaps with a letter of the memo shown. */
+  picture: { arguments: Wanted; view: Drawn };
+  /** The execution as a time line. */
+  play: { arguments: Puzzle; view: TimeLine };
+  /** A random scramble. */
+  random: { arguments: Draw; view: RandomScramble };
   /** Reads a sequence of moves, or says where it is none. */
   sequence: { arguments: Typed; view: Sequence };
   /** Every text of the screens in the language of the request. */
   texts: { arguments: Nothing; view: Texts };
+  /** The memo as a thread with beads, as far as it is carried out. */
+  thread: { arguments: WantedThread; view: string };
+  /** The memo with the reason for every letter. */
+  trace: { arguments: Puzzle; view: Traced };
+  /** The slips that explain how an attempt came out. */
+  why: { arguments: Attempt; view: Told };
 }
 
 /** Name of a text in the catalogue of the screens. */
 export type TextName =
+  | "algorithm-label"
   | "algorithms-purpose"
+  | "answers-heading"
   | "app-name"
   | "app-purpose"
+  | "best-hold"
+  | "breaks-at-fewest"
+  | "breaks-at-first"
+  | "breaks-at-least"
+  | "breaks-at-list"
+  | "breaks-label"
+  | "buffer-label"
   | "cancel"
   | "cancelled"
+  | "check-hint"
   | "check-purpose"
+  | "colour-label"
+  | "colour-name"
+  | "colour-shade"
+  | "colours-heading"
   | "conventions-purpose"
+  | "copied"
+  | "copy"
+  | "cube-keys"
+  | "cube-region"
   | "dismiss"
   | "engine-failed-text"
   | "engine-failed-title"
   | "engine-starting"
   | "engine-stopped"
+  | "exercise-ask"
+  | "exercises-heading"
+  | "exercises-label"
+  | "exercises-other"
+  | "explain-corners"
+  | "explain-edges"
+  | "explain-execution"
+  | "explain-holding"
+  | "file-heading"
+  | "fits"
+  | "hidden-label"
+  | "hidden-mirrors"
+  | "hidden-net"
+  | "hidden-no"
+  | "holding-front"
+  | "holding-heading"
+  | "holding-up"
+  | "input-colours"
+  | "input-label"
+  | "input-scramble"
+  | "knot"
   | "language-name"
+  | "lesson-choose"
+  | "lesson-empty"
   | "lesson-purpose"
+  | "letter-back"
+  | "letter-of"
+  | "letter-on"
+  | "letters-heading"
+  | "letters-hint"
+  | "link-label"
+  | "link-shown"
+  | "link-take"
+  | "loose-end"
+  | "mark-buffer"
+  | "mark-target"
+  | "memo-corners"
+  | "memo-edges"
+  | "memo-heading"
+  | "memo-hint"
+  | "memo-next"
+  | "memo-nothing"
+  | "memo-previous"
   | "motion-less"
   | "motion-system"
+  | "move-back"
+  | "move-on"
+  | "moves-made"
+  | "moves-made-hint"
   | "nav-algorithms"
   | "nav-check"
   | "nav-conventions"
@@ -146,30 +1211,97 @@ export type TextName =
   | "nav-trace"
   | "nav-why"
   | "needs-scripts"
+  | "no"
+  | "no-solution"
   | "not-found-text"
   | "not-found-title"
   | "offline-ready"
+  | "outcome-heading"
+  | "paint-hint"
+  | "paint-reset"
+  | "pairs-label"
+  | "paper-a4"
+  | "paper-label"
+  | "paper-letter"
+  | "parity-label"
+  | "parity-not-said"
+  | "parity-noted"
+  | "part-parity"
+  | "part-setup"
+  | "part-swap"
+  | "part-undo"
+  | "picture-png"
+  | "picture-save"
+  | "picture-svg"
+  | "play-first"
+  | "play-keys"
+  | "play-nothing"
+  | "play-pause"
   | "play-purpose"
+  | "play-ready"
+  | "play-start"
+  | "print"
+  | "puzzle-size"
+  | "quick-heading"
+  | "random-any"
+  | "random-condition"
+  | "random-scramble"
+  | "random-wait"
   | "scramble-empty"
   | "scramble-hint"
   | "scramble-label"
+  | "set-delete"
+  | "set-export"
+  | "set-import"
+  | "set-kept"
+  | "set-label"
+  | "set-name"
+  | "set-new"
+  | "set-own"
+  | "set-usual"
   | "settings"
   | "settings-close"
   | "settings-language"
   | "settings-motion"
   | "settings-theme"
+  | "size-2"
+  | "size-3"
   | "skip-to-content"
+  | "solution-title"
+  | "speed"
+  | "speed-fast"
+  | "speed-slow"
+  | "speed-usual"
   | "store-changed-elsewhere"
   | "store-denied"
   | "store-failed"
   | "store-full"
+  | "tap-buffer"
+  | "tap-label"
+  | "tap-letter"
   | "theme-dark"
   | "theme-light"
   | "theme-system"
+  | "time-line"
+  | "to-conventions"
   | "trace-purpose"
   | "try-again"
+  | "turn-back"
+  | "turn-down"
+  | "turn-left"
+  | "turn-right"
+  | "turn-up"
+  | "turned-piece"
   | "update-later"
   | "update-ready"
   | "update-take"
+  | "why-alike"
+  | "why-ask"
+  | "why-begun"
+  | "why-deep"
+  | "why-memo-hint"
   | "why-purpose"
-  | "working";
+  | "why-questions-heading"
+  | "why-seen"
+  | "working"
+  | "yes";

@@ -2,7 +2,9 @@
 
 import { test } from "@playwright/test";
 
-const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson", "algorithms"];
+import { openWith } from "../pages/open.ts";
+
+const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson"];
 const WIDTHS = { wide: { width: 1440, height: 900 }, narrow: { width: 360, height: 780 } };
 
 for (const [size, viewport] of Object.entries(WIDTHS)) {
@@ -11,8 +13,12 @@ for (const [size, viewport] of Object.entries(WIDTHS)) {
       test.use({ viewport, colorScheme, contextOptions: { reducedMotion: "reduce" }, serviceWorkers: "block" });
       for (const view of VIEWS) {
         test(view, async ({ page }) => {
+          await openWith(page);
+          await page.locator(".bead").nth(1).click();
           await page.goto(`./#/${view}`);
           await page.getByRole("heading", { level: 1 }).waitFor();
+          await page.waitForTimeout(1500);
+          await page.evaluate(() => scrollTo(0, 0));
           await page.screenshot({ path: `../out/shots/${view}-${size}-${colorScheme}.png`, fullPage: true });
         });
       }

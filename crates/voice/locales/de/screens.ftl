@@ -72,3 +72,151 @@ update-ready = Eine neue Version ist da.
 update-take = Jetzt laden
 update-later = Später
 offline-ready = Läuft ab jetzt auch ohne Netz.
+
+## Der Würfel und wie man ihn ansieht
+
+puzzle-size = Würfel
+size-2 = 2x2
+size-3 = 3x3
+input-label = Ausgangspunkt
+input-scramble = Ein Scramble
+input-colours = Farben, die ich sehe
+best-hold = So aufnehmen, dass das Memo am kürzesten ist
+random-scramble = Zufälliger Scramble
+random-condition = Lektion
+random-any = Irgendein Scramble
+random-wait = Ein Scramble wird gesucht …
+cube-region = Der Würfel
+cube-keys = Drehe ihn mit den Pfeiltasten oder durch Ziehen.
+turn-left = Nach links drehen
+turn-right = Nach rechts drehen
+turn-up = Nach oben drehen
+turn-down = Nach unten drehen
+turn-back = Übliche Ansicht
+hidden-label = Verdeckte Seiten
+hidden-no = Nicht gezeigt
+hidden-mirrors = In Spiegeln
+hidden-net = Aufgefaltet
+colour-label = Farbe
+paint-hint = Wähle eine Farbe, dann tippe auf Sticker. Mit der Tastatur: Pfeiltasten und Eingabe. Auch die Mitten werden gemalt.
+paint-reset = Wieder gelöst
+
+## Das Memo
+
+memo-heading = Memo
+memo-hint = Wähle einen Buchstaben, um zu sehen, woher er kommt.
+memo-nothing = Gelöst: Es gibt nichts zu merken.
+memo-previous = Buchstabe davor
+memo-next = Nächster Buchstabe
+knot = Neuer Zyklus
+loose-end = Loses Ende: Parity
+turned-piece = An seinem Platz verdreht
+holding-heading = Haltung
+solution-title = Lösung
+copy = Kopieren
+copied = Kopiert.
+no-solution = Das Memo geht, die Ausführung nicht:
+to-conventions = Festlegungen ändern
+quick-heading = Haltung und Buffer
+holding-up = Oben
+holding-front = Vorn
+
+## Abspielen
+
+play-nothing = Es gibt nichts abzuspielen. Gib unter „Verfolgen“ einen Scramble ein.
+play-start = Abspielen
+play-pause = Pause
+move-back = Zug zurück
+move-on = Zug weiter
+letter-back = Buchstabe zurück
+letter-on = Buchstabe weiter
+play-first = Zum Anfang
+speed = Tempo
+speed-slow = Langsam
+speed-usual = Mittel
+speed-fast = Schnell
+part-setup = Set-up
+part-swap = Tausch
+part-undo = Zurück
+part-parity = Parity
+time-line = Zeitleiste
+play-keys = Leertaste spielt ab und hält an; Pfeiltasten gehen zugweise, mit Umschalt buchstabenweise.
+mark-buffer = Quadrat: Buffer
+mark-target = Raute: Ziel
+play-ready = Bereit für den ersten Zug.
+
+## Festlegungen
+
+set-label = Satz
+set-usual = Die üblichen
+set-own = Meine Festlegungen
+set-name = Name des Satzes
+set-new = Unter diesem Namen sichern
+set-delete = Diesen Satz löschen
+set-kept = Jede Änderung wird sofort aufbewahrt.
+set-import = Datei öffnen
+set-export = Als Datei sichern
+letters-heading = Buchstaben
+letters-hint = Wähle einen Sticker im Netz und tippe seinen Buchstaben.
+tap-label = Ein Tippen
+tap-letter = wählt einen Sticker für seinen Buchstaben
+tap-buffer = macht ihn zum Buffer
+letter-of = Buchstabe von
+buffer-label = Buffer
+algorithm-label = Tausch-Algorithmus
+parity-label = Parity-Algorithmus
+breaks-label = Neue Zyklen beginnen
+breaks-at-first = beim ersten ungelösten Buchstaben
+breaks-at-fewest = wo die Buchstaben die wenigsten Set-up-Züge brauchen
+breaks-at-least = so, dass das Ganze die geringste geschätzte Zeit braucht
+breaks-at-list = nach der Liste in der Datei
+pairs-label = Buchstaben in Paaren
+colours-heading = Farben
+colour-name = Name
+colour-shade = Farbton
+file-heading = Als Datei
+fits = Alles passt zusammen.
+
+## Lektion
+
+lesson-choose = Was erklärt wird
+explain-holding = Das Aufnehmen
+explain-corners = Die Buchstaben der Ecken
+explain-edges = Die Buchstaben der Kanten
+explain-execution = Die Ausführung
+exercises-label = Übungen
+exercises-other = Andere Übungen
+paper-label = Papier
+paper-a4 = A4
+paper-letter = Letter
+print = Drucken
+link-label = Link zu dieser Lektion
+link-shown = Diese Lektion kam mit einem Link; dein eigener Scramble ist unberührt.
+link-take = Übernehmen
+lesson-empty = Gib einen Scramble ein, unter „Verfolgen“ oder hier.
+picture-svg = SVG
+picture-png = PNG
+picture-save = Bild sichern
+exercises-heading = Übungen
+answers-heading = Antworten
+exercise-ask = Schreib das Memo auf.
+
+## Prüfen und Warum
+
+memo-corners = Die Buchstaben der Ecken
+memo-edges = Die Buchstaben der Kanten
+parity-noted = Parity notiert
+parity-not-said = nicht gesagt
+yes = Ja
+no = Nein
+moves-made = Züge, die gemacht wurden
+moves-made-hint = Verglichen mit dem Memo oben, oder, wo keines steht, mit dem des Kerns.
+check-hint = Schreib dein Memo; es wird beim Tippen geprüft.
+outcome-heading = Wohin es führt
+why-begun = Was zu tun war
+why-memo-hint = Lass die Buchstaben leer, wenn du dir gemerkt hast, was „Verfolgen“ zeigt.
+why-seen = Wie der Würfel herauskam
+why-ask = Erklären
+why-deep = Nach drei Fehlern suchen
+why-alike = Andere Fehler, die auf dasselbe hinauslaufen
+why-questions-heading = Diese Antworten sagen am meisten

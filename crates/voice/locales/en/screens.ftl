@@ -72,3 +72,151 @@ update-ready = A new version is ready.
 update-take = Load it now
 update-later = Later
 offline-ready = Works without network from now on.
+
+## The puzzle and how it is looked at
+
+puzzle-size = Puzzle
+size-2 = 2x2
+size-3 = 3x3
+input-label = Start from
+input-scramble = A scramble
+input-colours = Colours I see
+best-hold = Pick it up so that the memo is shortest
+random-scramble = Random scramble
+random-condition = Lesson
+random-any = Any scramble
+random-wait = A scramble is being searched …
+cube-region = The puzzle
+cube-keys = Turn it with the arrow keys or by dragging.
+turn-left = Turn to the left
+turn-right = Turn to the right
+turn-up = Turn upward
+turn-down = Turn downward
+turn-back = Usual view
+hidden-label = Hidden faces
+hidden-no = Not shown
+hidden-mirrors = In mirrors
+hidden-net = Unfolded
+colour-label = Colour
+paint-hint = Choose a colour, then tap stickers. With the keyboard: arrow keys and Enter. The centres are painted too.
+paint-reset = Solved again
+
+## The memo
+
+memo-heading = Memo
+memo-hint = Choose a letter to see where it comes from.
+memo-nothing = Solved: there is nothing to memorise.
+memo-previous = Letter before
+memo-next = Next letter
+knot = New cycle
+loose-end = Loose end: parity
+turned-piece = Turned in its place
+holding-heading = Holding
+solution-title = Solution
+copy = Copy
+copied = Copied.
+no-solution = The memo can be made, but not carried out:
+to-conventions = Change the conventions
+quick-heading = Holding and buffers
+holding-up = Up
+holding-front = In front
+
+## Play
+
+play-nothing = There is nothing to play. Give a scramble in Trace.
+play-start = Play
+play-pause = Pause
+move-back = Move back
+move-on = Move on
+letter-back = Letter back
+letter-on = Letter on
+play-first = To the start
+speed = Speed
+speed-slow = Slow
+speed-usual = Medium
+speed-fast = Fast
+part-setup = Set-up
+part-swap = Swap
+part-undo = Undo
+part-parity = Parity
+time-line = Time line
+play-keys = Space plays and pauses; arrow keys go by move, with Shift by letter.
+mark-buffer = Square: buffer
+mark-target = Diamond: target
+play-ready = Ready for the first move.
+
+## Conventions
+
+set-label = Set
+set-usual = The usual ones
+set-own = My conventions
+set-name = Name of the set
+set-new = Save under this name
+set-delete = Delete this set
+set-kept = Every change is kept at once.
+set-import = Open a file
+set-export = Save as a file
+letters-heading = Letters
+letters-hint = Choose a sticker on the net and type its letter.
+tap-label = A tap
+tap-letter = chooses a sticker for its letter
+tap-buffer = makes it the buffer
+letter-of = Letter of
+buffer-label = Buffer
+algorithm-label = Swap algorithm
+parity-label = Parity algorithm
+breaks-label = New cycles begin
+breaks-at-first = at the first unsolved letter
+breaks-at-fewest = where the letters take the fewest set-up moves
+breaks-at-least = so that the whole takes the least estimated time
+breaks-at-list = by the list in the file
+pairs-label = Letters in pairs
+colours-heading = Colours
+colour-name = Name
+colour-shade = Shade
+file-heading = As a file
+fits = Everything fits together.
+
+## Lesson
+
+lesson-choose = What to explain
+explain-holding = Picking it up
+explain-corners = The corners' letters
+explain-edges = The edges' letters
+explain-execution = The execution
+exercises-label = Exercises
+exercises-other = Other exercises
+paper-label = Paper
+paper-a4 = A4
+paper-letter = Letter
+print = Print
+link-label = Link to this lesson
+link-shown = This lesson came with a link; your own scramble is untouched.
+link-take = Take it over
+lesson-empty = Give a scramble in Trace, or here.
+picture-svg = SVG
+picture-png = PNG
+picture-save = Save picture
+exercises-heading = Exercises
+answers-heading = Answers
+exercise-ask = Write down the memo.
+
+## Check and Why
+
+memo-corners = The corners' letters
+memo-edges = The edges' letters
+parity-noted = Parity noted
+parity-not-said = not said
+yes = Yes
+no = No
+moves-made = Moves that were made
+moves-made-hint = Compared with the memo above, or with the engine's where there is none.
+check-hint = Write your memo; it is checked as you type.
+outcome-heading = What it leads to
+why-begun = What was to be done
+why-memo-hint = Leave the letters empty if you memorised what Trace shows.
+why-seen = How the puzzle came out
+why-ask = Explain
+why-deep = Look for three slips
+why-alike = Other slips that come to the same
+why-questions-heading = These answers would tell most

@@ -1,0 +1,48 @@
+# Was die Ansichten über einen Würfel sagen.
+
+picture-net = Der Würfel aufgefaltet
+picture-letters = Die Buchstaben der { $kinds }, aufgefaltet
+
+view-face = { $face }: { $rows }.
+view-letter = Buchstabe { $number }: { $letter }, { $target }
+view-step = Schritt { $number } von { $all }: { $what }
+view-move = Zug { $number } von { $all }, { $turn }: { $part ->
+    [setup] Set-up
+    [swap] Tausch
+    [undo] Set-up zurück
+   *[parity] Parity
+}
+view-after-solves = { $letter } ist erledigt: { $piece } ist gelöst.
+view-after-moves = { $letter } ist erledigt: Der Stein des Buffers kam nach { $piece }.
+view-after-letters = { $letter } ist erledigt.
+view-as-expected = Der Würfel ist so, wie dieser Buchstabe ihn hinterlassen soll.
+view-not-as-expected = Der Würfel ist nicht so, wie dieser Buchstabe ihn hinterlassen soll.
+view-after-parity = Der Parity-Algorithmus ist gemacht.
+view-pieces-solved = { $solved } von { $all } Steinen sind gelöst.
+view-share = { $percent } %
+view-cell = { $face }, Reihe { $row }, Spalte { $column }: { $colour }
+view-sticker = { $sticker }, { $colour }: { $letter }
+view-letters-exchanged = { $sticker } hat jetzt { $letter }, damit kein Buchstabe doppelt steht.
+view-turned-along = Der Algorithmus für diese Art ({ $kind }) wurde mit dem Würfel gedreht, damit er den neuen Buffer bewegt: { $algorithm }
+view-contrast = Buchstaben sind gut lesbar ({ $whole },{ $tenth }:1).
+view-contrast-poor = Buchstaben sind schlecht lesbar ({ $whole },{ $tenth }:1; gut ist ab 4,5:1).
+view-colours-alike = { $first } und { $second } sehen { $sight ->
+    [protanopia] für Menschen ohne Rotzapfen
+    [deuteranopia] für Menschen ohne Grünzapfen
+    [tritanopia] für Menschen ohne Blauzapfen
+   *[usual] für alle
+} sehr ähnlich aus.
+view-carried-out = Bring { $target } ({ $letter }) mit { $setup } zum Tausch, mach den Tausch ({ $kind }), dann zurück mit { $undo }.
+view-carried-out-plainly = { $target } ({ $letter }) liegt schon am Tausch: Mach den Tausch ({ $kind }).
+colours-apart = Diese sechs Farben kann jeder unterscheiden, farbenblind oder nicht.
+paint-possible = Durch Drehen kommt man dorthin.
+
+lesson-title = Memo und Lösung, Schritt für Schritt
+lesson-holding = Den Würfel aufnehmen
+lesson-holding-lead = Mach den Scramble wie angegeben, dann dreh den ganzen Würfel so, dass deine Farben oben und vorn sind.
+lesson-trace = Verfolge die { $kinds }
+lesson-trace-lead = Beginne am Buffer { $buffer }. Frage: Welchen Sticker sehe ich dort, und wohin gehört er? Dieser Platz ist der nächste Buchstabe.
+lesson-execution = Ausführen
+lesson-hands = Stundenlanges schnelles Drehen belastet Hände und Handgelenke: Dreh beim Lernen langsam und mach Pause, bevor es wehtut.
+lesson-parity = Die Zahl der Buchstaben ist ungerade, also sind von jeder Art noch zwei Steine vertauscht: Der Parity-Algorithmus bringt das in Ordnung.
+lesson-exercise = Übung { $number }

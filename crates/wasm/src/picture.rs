@@ -1,0 +1,238 @@
+//! Pictures of the puzzle: as it is held, with a letter of the memo shown, or in the middle of a turn.
+
+use blind::{Action, Role};
+use cube::{Orbit, Rotation, State, Sticker, Turn};
+use draw::{Camera, Chain, Glow, Hidden, Mark, Picture, Place, Strand, Theme, Thread, Turning, View};
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+use crate::methods::Call;
+use crate::play::letters_of;
+use crate::situation::{Situation, Source};
+
+/// From where the puzzle is looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Eye {
+    /// To the right, in radians.
+    pub yaw: f64,
+    /// Upward, in radians.
+    pub pitch: f64,
+}
+
+/// What becomes of the three faces out of sight.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub enum HiddenFaces {
+    /// Not drawn.
+    No,
+    /// As in mirrors beside the puzzle.
+    Mirrors,
+    /// The whole puzzle unfolded.
+    Net,
+}
+
+/// How the puzzle is looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Looking {
+    /// From where; none: from the usual place.
+    pub eye: Option<Eye>,
+    /// Dragged to the right by so many widths of the cube.
+    pub right: f64,
+    /// Dragged downward by so many widths of the cube.
+    pub down: f64,
+    /// The faces out of sight.
+    pub hidden: HiddenFaces,
+}
+
+/// A letter of the memo.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Pointed {
+    /// Which part of the memo, from 0.
+    pub part: u32,
+    /// Which letter of the part, from 0.
+    pub letter: u32,
+}
+
+/// A picture that is wanted.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Wanted {
+    /// The puzzle.
+    pub source: Source,
+    /// How it is looked at.
+    pub looking: Looking,
+    /// The letter whose sticker and way home are shown.
+    pub letter: Option<Pointed>,
+}
+
+/// A picture.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Drawn {
+    /// The picture as SVG; it names and describes itself for those who cannot see it.
+    pub svg: String,
+    /// From where it was looked at.
+    pub eye: Eye,
+}
+
+/// A moment of the execution.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Moment {
+    /// The puzzle.
+    pub source: Source,
+    /// How it is looked at.
+    pub looking: Looking,
+    /// How many moves are done.
+    pub at: u32,
+    /// How much of the next one is done, 0 to 1.
+    pub progress: f64,
+}
+
+/// A thread that is wanted.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct WantedThread {
+    /// The puzzle.
+    pub source: Source,
+    /// How many steps of the execution are done.
+    pub done: u32,
+    /// Whether the next one is under way.
+    pub now: bool,
+    /// How wide it may be, in pixels at its natural size.
+    pub width: f64,
+}
+
+impl Looking {
+    fn camera(self) -> Camera {
+        let usual = if self.hidden == HiddenFaces::Mirrors { Camera::EVEN } else { Camera::USUAL };
+        let camera = self.eye.map_or(usual, |eye| Camera::new(eye.yaw, eye.pitch));
+        if self.right == 0.0 && self.down == 0.0 { camera } else { camera.dragged(self.right, self.down) }
+    }
+
+    fn drawn(self, picture: &Picture, turning: Option<Turning>) -> Drawn {
+        let camera = self.camera();
+        let hidden = if self.hidden == HiddenFaces::Mirrors { Hidden::Mirrored } else { Hidden::Omitted };
+        let svg = if self.hidden == HiddenFaces::Net && turning.is_none() {
+            picture.net()
+        } else {
+            let view =
+                View { hold: Rotation::NONE, camera, hidden, turning, steady: hidden == Hidden::Omitted };
+            picture.solid(&view)
+        };
+        Drawn { svg: svg.into_string(), eye: Eye { yaw: camera.yaw, pitch: camera.pitch } }
+    }
+}
+
+/// The sticker looked at and its way home, on a picture.
+pub(crate) fn with_letter(picture: Picture, trace: &blind::Trace, step: &blind::Step) -> Picture {
+    let (place, target) = (Place::new(trace.orbit(), step.place), Place::new(trace.orbit(), step.target));
+    if step.role == Role::Break {
+        return picture.mark(target, Mark::Target);
+    }
+    picture.mark(place, Mark::Look).mark(target, Mark::Target).chain(Chain::new([place, target]))
+}
+
+pub(crate) fn picture(call: &mut Call<'_>, wanted: &Wanted) -> Result<Drawn, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &wanted.source)?;
+    let mut picture = situation.picture(voice, &situation.looks, &voice.word("picture-puzzle"));
+    let pointed = wanted.letter.as_ref().and_then(|at| {
+        let trace = situation.memo.parts().get(at.part as usize)?;
+        Some((trace, trace.steps().get(at.letter as usize)?))
+    });
+    if let Some((trace, step)) = pointed {
+        picture = with_letter(picture, trace, step);
+    } else {
+        for trace in situation.memo.parts() {
+            picture = picture.mark(Place::new(trace.orbit(), trace.buffer()), Mark::Buffer);
+        }
+    }
+    Ok(wanted.looking.drawn(&picture, None))
+}
+
+/// The step of the execution that a move belongs to, and how many of its moves come before.
+pub(crate) fn step_at(actions: &[Action], at: usize) -> Option<(usize, usize)> {
+    let mut before = 0;
+    for (number, action) in actions.iter().enumerate() {
+        let length = action.turns().len();
+        if at < before + length {
+            return Some((number, at - before));
+        }
+        before += length;
+    }
+    None
+}
+
+/// Where the sticker that belongs to a place lies after some turns.
+fn carried(situation: &Situation, orbit: Orbit, sticker: Sticker, turns: &[Turn]) -> Sticker {
+    State::solved(situation.size).after(turns).orbit(orbit).inverse().at(sticker)
+}
+
+pub(crate) fn moment(call: &mut Call<'_>, moment: &Moment) -> Result<Drawn, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &moment.source)?;
+    let actions = &situation.solution(voice)?.actions;
+    let turns: Vec<Turn> = actions.iter().flat_map(Action::turns).collect();
+    let at = (moment.at as usize).min(turns.len());
+    let now = situation.looks.after(&turns[..at]);
+    let mut picture = situation.picture(voice, &now, &voice.word("picture-puzzle"));
+    if let Some((number, done)) = step_at(actions, at)
+        && let Some((orbit, _, targets)) = letters_of(&actions[number])
+    {
+        let begun = &turns[at - done..at];
+        let buffer = situation.conventions.kind(orbit).buffer;
+        picture = picture.mark(Place::new(orbit, carried(&situation, orbit, buffer, begun)), Mark::Buffer);
+        for &target in targets {
+            let place = Place::new(orbit, carried(&situation, orbit, target, begun));
+            picture = picture.mark(place, Mark::Target);
+        }
+    }
+    let turning = (moment.progress > 0.0)
+        .then(|| turns.get(at))
+        .flatten()
+        .map(|&turn| Turning { turn, progress: moment.progress });
+    Ok(moment.looking.drawn(&picture, turning))
+}
+
+pub(crate) fn thread(call: &mut Call<'_>, wanted: &WantedThread) -> Result<String, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &wanted.source)?;
+    let actions = situation.solution(voice).map_or(&[][..], |solution| &solution.actions);
+    let done = wanted.done as usize;
+    let glow = |orbit: Orbit, letter: usize| {
+        let step = actions.iter().position(|action| {
+            letters_of(action).is_some_and(|(of, first, targets)| {
+                of == orbit && (first..first + targets.len()).contains(&letter)
+            })
+        });
+        match step {
+            Some(step) if step < done => Glow::Done,
+            Some(step) if step == done && wanted.now => Glow::Now,
+            _ => Glow::Off,
+        }
+    };
+    let strands = situation
+        .memo
+        .parts()
+        .iter()
+        .map(|trace| {
+            let letters = &situation.conventions.kind(trace.orbit()).letters;
+            Strand::of(trace, voice.kinds(trace.orbit()), |number, target| {
+                draw::Bead::new(letters.of(target).to_string()).glowing(glow(trace.orbit(), number))
+            })
+        })
+        .collect();
+    let mut thread = Thread::new(strands, voice.word("picture-thread"));
+    let lines: Vec<String> =
+        situation.memo.parts().iter().map(|trace| voice.memo_line(trace, &situation.conventions)).collect();
+    thread.caption.description = lines.join(" ");
+    thread.paired = situation.conventions.pairs;
+    thread.width = wanted.width;
+    thread.theme = Theme::Page;
+    Ok(thread.svg().into_string())
+}

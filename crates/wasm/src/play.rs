@@ -1,0 +1,177 @@
+//! The execution as a time line: each letter with set-up, swap and undo, and what it should have done.
+
+use blind::{Action, Method, letters_effect, solved_pieces};
+use cube::{Orbit, Perm, State, Sticker, Turn};
+use serde::Serialize;
+
+use crate::Failure;
+use crate::methods::Call;
+use crate::trace::Puzzle;
+
+/// The time line.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct TimeLine {
+    /// The steps in the order of the execution.
+    pub steps: Vec<Step>,
+    /// How many moves there are, each set-up written out.
+    pub moves: u32,
+    /// How it is picked up before the first move.
+    pub holding: String,
+}
+
+/// A letter carried out, or the parity algorithm.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Step {
+    /// The letter; empty for parity.
+    pub letter: String,
+    /// What it is called: the sticker, or the word for parity.
+    pub name: String,
+    /// Its number and parts, to be read aloud.
+    pub said: String,
+    /// The number of its first move, from 0.
+    pub first: u32,
+    /// Its moves.
+    pub moves: Vec<Move>,
+    /// How the puzzle stands after it.
+    pub after: String,
+    /// Whether that is what the letters should have done, where they alone say so.
+    pub as_expected: Option<bool>,
+}
+
+/// A move.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Move {
+    /// As it is written.
+    pub text: String,
+    /// What it is part of.
+    pub part: MovePart,
+    /// Number, move and part, to be read aloud.
+    pub said: String,
+}
+
+/// What a move is part of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub enum MovePart {
+    /// What brings the target to the swap.
+    Setup,
+    /// The algorithm.
+    Swap,
+    /// The set-up undone.
+    Undo,
+    /// The parity algorithm.
+    Parity,
+}
+
+impl MovePart {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Setup => "setup",
+            Self::Swap => "swap",
+            Self::Undo => "undo",
+            Self::Parity => "parity",
+        }
+    }
+}
+
+/// What letters should do, from the letters alone and not from the moves: their pieces and the buffer's change places, and
+/// after a single letter the other kinds' pieces have changed as the swap changes them. None where a single letter leaves
+/// layers turned until the next one.
+fn expected(
+    method: &Method,
+    before: &State,
+    orbit: Orbit,
+    buffer: Sticker,
+    targets: &[Sticker],
+) -> Option<State> {
+    let aside = match targets {
+        [_] => Some(*method.swap(orbit)?.effect().effect()),
+        _ => None,
+    };
+    let own = letters_effect(orbit, buffer, targets);
+    let perms: Vec<Perm> = Orbit::of(before.size())
+        .iter()
+        .map(|&kind| {
+            let other = aside.map_or(Perm::IDENTITY, |effect| *effect.orbit(kind));
+            before.orbit(kind).then(if kind == orbit { &own } else { &other })
+        })
+        .collect();
+    State::from_orbits(before.size(), before.core(), &perms).ok()
+}
+
+/// The letters that an action carries out; none for parity.
+pub(crate) fn letters_of(action: &Action) -> Option<(Orbit, usize, &[Sticker])> {
+    match action {
+        Action::Letter { orbit, letter, target, .. } => Some((*orbit, *letter, std::slice::from_ref(target))),
+        Action::Pair { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+        Action::Turned { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+        Action::Parity { .. } => None,
+    }
+}
+
+pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &about.source)?;
+    let actions = &situation.solution(voice)?.actions;
+    let conventions = &situation.conventions;
+    let all: usize = actions.iter().map(|action| action.turns().len()).sum();
+    let pieces: usize = Orbit::of(situation.size).iter().map(|orbit| usize::from(orbit.pieces())).sum();
+    let mut state = situation.held.state.clone();
+    let mut first = 0;
+    let mut steps = Vec::new();
+    for (number, action) in actions.iter().enumerate() {
+        let parts: Vec<(MovePart, &[Turn])> = match action {
+            Action::Letter { setup, swap, undo, .. } => {
+                vec![(MovePart::Setup, setup), (MovePart::Swap, swap), (MovePart::Undo, undo)]
+            }
+            Action::Pair { turns, .. } | Action::Turned { turns, .. } => vec![(MovePart::Swap, turns)],
+            Action::Parity { turns } => vec![(MovePart::Parity, turns)],
+        };
+        let mut moves = Vec::new();
+        for (part, turns) in parts {
+            for turn in turns {
+                let text = turn.to_string();
+                let said = voice.move_said(first + moves.len() + 1, all, &text, part.name());
+                moves.push(Move { text, part, said });
+            }
+        }
+        let before = state.clone();
+        state = state.after(&action.turns());
+        let solved = solved_pieces(&state).len();
+        let (letter, name, after, as_expected) = match letters_of(action) {
+            Some((orbit, _, targets)) => {
+                let kind = conventions.kind(orbit);
+                let method = situation.method.as_ref().as_ref();
+                let wanted =
+                    method.ok().and_then(|method| expected(method, &before, orbit, kind.buffer, targets));
+                let right = wanted.map(|wanted| wanted == state);
+                let letter = kind.letters.spell(targets);
+                let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
+                let (piece, solves) = match targets {
+                    [target] => (orbit.piece_name(*target), state.at(orbit, *target) == *target),
+                    _ => ("", false),
+                };
+                let after = voice.after_letter(&letter, piece, solves, right, solved, pieces);
+                (letter, names.join(" "), after, right)
+            }
+            None => (String::new(), voice.word("step-parity"), voice.after_parity(solved, pieces), None),
+        };
+        let length = moves.len();
+        steps.push(Step {
+            said: voice.step_said(number + 1, actions.len(), &letter, &name),
+            letter,
+            name,
+            first: first as u32,
+            moves,
+            after,
+            as_expected,
+        });
+        first += length;
+    }
+    Ok(TimeLine { steps, moves: all as u32, holding: voice.picked_up(&situation.held, conventions) })
+}

@@ -1,0 +1,159 @@
+//! The memo of a puzzle with the reason for every letter.
+
+use blind::{Role, kind_name, reasons};
+use cube::display_turns;
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+use crate::methods::Call;
+use crate::situation::{Situation, Source};
+
+/// A request about a puzzle alone.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Puzzle {
+    /// The puzzle.
+    pub source: Source,
+}
+
+/// Memo, reasons and solution.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Traced {
+    /// How it is picked up, and what is then already solved.
+    pub holding: String,
+    /// A memo a kind, in the order in which they are memorised.
+    pub parts: Vec<Part>,
+    /// Whether there is parity, and what follows.
+    pub parity: String,
+    /// Whether there is nothing to memorise at all.
+    pub solved: bool,
+    /// The stickers as they are before it is picked up, to be painted on.
+    pub facelets: String,
+    /// What carries the memo out; applied and found right.
+    pub solution: Option<Solved>,
+    /// Why there is no solution, if there is none.
+    pub trouble: Option<String>,
+}
+
+/// The memo of a kind.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Part {
+    /// The kind, as files name it.
+    pub kind: String,
+    /// The kind, as people say.
+    pub name: String,
+    /// The buffer with its letter.
+    pub buffer: String,
+    /// Whether the number of letters is odd.
+    pub odd: bool,
+    /// The letters in one string, as they are memorised.
+    pub memo: String,
+    /// The letters in groups: pairs, unless the conventions say otherwise.
+    pub groups: Vec<Vec<Letter>>,
+    /// Memo, buffer and number of letters in a sentence.
+    pub sentence: String,
+    /// What is found after the last letter.
+    pub finish: String,
+}
+
+/// A letter of the memo.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Letter {
+    /// Which one of its kind, from 0.
+    pub index: u32,
+    /// The letter.
+    pub letter: String,
+    /// Its sticker.
+    pub target: String,
+    /// Whether a new cycle begins with it.
+    pub knot: bool,
+    /// Whether it belongs to a piece turned in its place.
+    pub turned: bool,
+    /// Letter and sticker, to be read aloud.
+    pub said: String,
+    /// Why it is there.
+    pub reason: String,
+}
+
+/// A solution.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Solved {
+    /// All moves, merged and cancelled.
+    pub moves: String,
+    /// How long it is, and that it was applied.
+    pub length: String,
+}
+
+pub(crate) fn trace(call: &mut Call<'_>, about: &Puzzle) -> Result<Traced, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &about.source)?;
+    let fits = situation.method.as_ref().as_ref().is_ok_and(|method| method.parity().is_some());
+    let solution = situation.solution.as_ref().and_then(|solution| solution.as_ref().ok()).map(|solution| {
+        let count = solution.count;
+        Solved {
+            moves: display_turns(&solution.moves).to_string(),
+            length: voice.say(
+                "solution-length",
+                &[
+                    ("half", count.half.into()),
+                    ("quarter", count.quarter.into()),
+                    ("slice", count.slice.into()),
+                ],
+            ),
+        }
+    });
+    Ok(Traced {
+        holding: voice.picked_up(&situation.held, &situation.conventions),
+        parts: situation.memo.parts().iter().map(|trace| part(call, &situation, trace)).collect(),
+        parity: voice.parity(&situation.memo, fits),
+        solved: situation.memo.letters() == 0,
+        facelets: situation.looks.after(situation.held.rotation.inverse().turns()).facelets().to_string(),
+        solution,
+        trouble: situation.trouble(voice),
+    })
+}
+
+pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace) -> Part {
+    let (voice, conventions, orbit) = (call.voice, &situation.conventions, trace.orbit());
+    let kind = conventions.kind(orbit);
+    let steps = trace.steps();
+    let letters: Vec<Letter> = steps
+        .iter()
+        .zip(reasons(trace, situation.chosen(orbit)))
+        .enumerate()
+        .map(|(index, (step, reason))| {
+            let letter = kind.letters.of(step.target).to_string();
+            let closes_at_once = |at: usize| {
+                steps.get(at).is_some_and(|step| step.role == Role::Break)
+                    && steps.get(at + 1).is_some_and(|step| step.role == Role::Close)
+            };
+            Letter {
+                index: index as u32,
+                target: orbit.name(step.target).to_owned(),
+                knot: step.role == Role::Break && !closes_at_once(index),
+                turned: closes_at_once(index) || index.checked_sub(1).is_some_and(closes_at_once),
+                said: voice.letter_said(index, orbit, step.target, &kind.letters),
+                reason: voice.reason(&reason, trace, conventions),
+                letter,
+            }
+        })
+        .collect();
+    let memo = kind.letters.grouped(&trace.targets(), conventions.pairs);
+    Part {
+        kind: kind_name(orbit).to_owned(),
+        name: voice.kinds(orbit),
+        buffer: voice.lettered(orbit, trace.buffer(), &kind.letters),
+        sentence: voice.memo_line(trace, conventions),
+        odd: trace.is_odd(),
+        memo,
+        groups: letters.chunks(if conventions.pairs { 2 } else { 1 }).map(<[Letter]>::to_vec).collect(),
+        finish: voice.finish(trace, conventions),
+    }
+}

@@ -1,0 +1,166 @@
+//! What went wrong in an attempt: the slips that explain how the puzzle came out.
+
+use blind::{Answer, Ask, Begun, Catalogue, Depth, Explanation, Inquiry, Observed, Plan, why, why_by_hand};
+use cube::{Algorithm, Facelets};
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+use crate::check::{Written, letters};
+use crate::methods::{Call, Progress};
+use crate::situation::Source;
+
+/// An attempt.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Attempt {
+    /// The puzzle as it was scrambled.
+    pub source: Source,
+    /// The memo; without any letters, the one that the engine would make.
+    pub memo: Written,
+    /// How the puzzle came out: the colours by the letters of the faces, held in any way.
+    pub seen: String,
+    /// What was answered so far.
+    pub answers: Vec<Answered>,
+    /// Whether to look for three slips.
+    pub deep: bool,
+}
+
+/// An answer.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Answered {
+    /// The question's name.
+    pub name: String,
+    /// The answer.
+    pub yes: bool,
+}
+
+/// What explains it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Told {
+    /// What cannot come from turning, if that is so.
+    pub fault: Option<String>,
+    /// The likeliest first.
+    pub explanations: Vec<Likely>,
+    /// How many are as likely as the first, or that there is none.
+    pub summary: String,
+    /// The questions whose answers would tell most.
+    pub questions: Vec<Asked>,
+}
+
+/// An explanation.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Likely {
+    /// In words.
+    pub sentence: String,
+    /// How likely it is among all.
+    pub share: String,
+    /// Other slips that come to the same, in words.
+    pub alike: Vec<String>,
+}
+
+/// A question.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Asked {
+    /// Its name, for the answer.
+    pub name: String,
+    /// In words.
+    pub sentence: String,
+}
+
+/// Explanations that are shown.
+const MOST: usize = 8;
+/// Explanations below this share are left out, but for the first.
+const LEAST: f64 = 0.005;
+
+pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Failure> {
+    let voice = call.voice;
+    let situation = call.desk.situation(voice, &attempt.source)?;
+    let conventions = &situation.conventions;
+    let method =
+        situation.method.as_ref().as_ref().map_err(|error| Failure::new(voice.method_error(error)))?;
+    let failed = |error: &blind::WhyError| Failure::new(voice.why_error(error, conventions));
+    let given = letters(voice, conventions, situation.size, &attempt.memo)?;
+    let given = given.iter().any(|(_, letters)| !letters.is_empty()).then_some(given);
+    let begun = if attempt.source.facelets.is_empty() {
+        let read = Algorithm::parse(&attempt.source.scramble, situation.size)
+            .map_err(|error| Failure::new(voice.parse_error(&error)))?;
+        Begun::Scramble(read.flatten())
+    } else {
+        Begun::State(Box::new(situation.scrambled))
+    };
+    let plan =
+        Plan::new(begun, situation.size, given, conventions, method).map_err(|error| failed(&error))?;
+    let answers: Vec<Answer> = attempt
+        .answers
+        .iter()
+        .filter_map(|answered| Some(Answer { ask: Ask::named(&answered.name)?, yes: answered.yes }))
+        .collect();
+    let catalogue = Catalogue::default();
+    let depth = if attempt.deep { Depth::Three } else { Depth::Two };
+    let inquiry = Inquiry { catalogue: &catalogue, depth, answers: &answers, most: MOST };
+    let seen: Facelets = attempt.seen.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
+    if let Some(found) = why_by_hand(&plan, &seen, &inquiry).map_err(|error| failed(&error))? {
+        let explanations = found.explanations.iter().map(|hand| {
+            let sentence = voice.by_hand(hand, conventions);
+            explained(call, &hand.explanation, sentence, conventions)
+        });
+        return Ok(Told {
+            fault: Some(voice.unreachable(&found.fault, conventions).join(" ")),
+            explanations: explanations.collect(),
+            summary: String::new(),
+            questions: Vec::new(),
+        });
+    }
+    let state =
+        seen.state().map_err(|error| Failure::new(voice.unreachable(&error, conventions).join(" ")))?;
+    let observed = Observed::State(Box::new(state));
+    let report = &mut *call.report;
+    let found = why(&plan, &observed, &inquiry, &mut |share| {
+        // Who does not want to wait longer ends the worker.
+        report(Progress { done: (share * 100.0) as u32, of: Some(100) });
+        true
+    })
+    .map_err(|error| failed(&error))?;
+    let worth = |(number, explanation): &(usize, &Explanation)| *number == 0 || explanation.weight >= LEAST;
+    let explanations: Vec<Likely> = found
+        .explanations
+        .iter()
+        .enumerate()
+        .filter(worth)
+        .map(|(_, explanation)| {
+            let sentence = voice.explanation(&explanation.slips, found.plan_solves, conventions);
+            explained(call, explanation, sentence, conventions)
+        })
+        .collect();
+    let summary = if explanations.is_empty() {
+        voice.word("why-nothing-found")
+    } else if found.explanations.iter().any(|explanation| !explanation.slips.is_empty()) {
+        voice.say("why-ambiguity", &[("count", found.ambiguity.into())])
+    } else {
+        String::new()
+    };
+    let questions = found
+        .questions
+        .iter()
+        .map(|question| Asked { name: question.ask.to_string(), sentence: voice.ask(question.ask, &plan) })
+        .collect();
+    Ok(Told { fault: None, explanations, summary, questions })
+}
+
+fn explained(
+    call: &Call<'_>,
+    explanation: &Explanation,
+    sentence: String,
+    conventions: &blind::Conventions,
+) -> Likely {
+    let voice = call.voice;
+    Likely {
+        sentence,
+        share: voice.share(explanation.weight),
+        alike: explanation.alike.iter().map(|slips| voice.slips(slips, conventions)).collect(),
+    }
+}

@@ -1,0 +1,109 @@
+// Named sets of conventions, and the one this tab works with. Each set is the text of a conventions file; what it means
+// is the engine's business.
+
+import { notify } from "../shell/notices.svelte";
+import { text } from "../texts.svelte";
+import type { SetRecord, Store } from "./database";
+import type { Draft } from "./draft.svelte";
+
+export class ConventionSets {
+  #kept = $state.raw<readonly SetRecord[]>([]);
+  readonly #store: Store;
+  readonly #draft: Draft;
+  /** The revision of the chosen set that this tab has read or written last. */
+  #revision = 0;
+  /** Writes go one after another, so that each knows the revision before it. */
+  #queue: Promise<void> = Promise.resolve();
+
+  constructor(store: Store, draft: Draft) {
+    this.#store = store;
+    this.#draft = draft;
+  }
+
+  /** Names of all sets that are kept. */
+  get names(): string[] {
+    return this.#kept.map(({ name }) => name).sort((a, b) => a.localeCompare(b));
+  }
+
+  /** The chosen set; empty for the usual conventions. */
+  get name(): string {
+    return this.#draft.get("set");
+  }
+
+  /** The conventions that hold in this tab, as a file; empty for the usual ones. */
+  get source(): string {
+    return this.#draft.get("conventions");
+  }
+
+  /** Reads what is kept; what this tab works with stays as it is. */
+  async load() {
+    const kept = await this.#store.sets();
+    if (this.#kept.length === 0) this.#revision = kept.find(({ name }) => name === this.name)?.revision ?? 0;
+    this.#kept = kept;
+  }
+
+  choose(name: string) {
+    const record = this.#kept.find((set) => set.name === name);
+    this.#revision = record?.revision ?? 0;
+    this.#draft.set("set", record?.name ?? "");
+    this.#draft.set("conventions", record?.source ?? "");
+  }
+
+  /** Takes changed conventions; the first change of the usual ones begins a set. */
+  change(source: string) {
+    this.#draft.set("conventions", source);
+    if (this.name === "") this.#begin(this.#free(text("set-own")), source);
+    else this.#keep(source);
+  }
+
+  /** Keeps the present conventions under a new name and goes on with that set. */
+  saveAs(name: string, source = this.source) {
+    const wanted = name.trim();
+    if (wanted === "") return;
+    this.#draft.set("conventions", source);
+    this.#begin(this.#free(wanted), source);
+  }
+
+  remove() {
+    const { name } = this;
+    this.#kept = this.#kept.filter((set) => set.name !== name);
+    this.choose("");
+    this.#queue = this.#queue.then(() => this.#store.deleteSet(name));
+  }
+
+  #begin(name: string, source: string) {
+    this.#revision = 0;
+    this.#draft.set("set", name);
+    this.#keep(source);
+  }
+
+  #keep(source: string) {
+    const { name } = this;
+    this.#note({ name, revision: this.#revision, source });
+    this.#queue = this.#queue.then(async () => {
+      const result = await this.#store.putSet(name, this.#revision, source);
+      if (result === null) return;
+      if (result.mine) {
+        this.#revision = result.kept.revision;
+        this.#note(result.kept);
+        return;
+      }
+      // Another tab wrote this set in between: both are kept.
+      this.#note(result.kept);
+      notify({ name: "store-changed-elsewhere" });
+      if (this.name === name) this.#begin(this.#free(name), source);
+    });
+  }
+
+  #note(record: SetRecord) {
+    this.#kept = [...this.#kept.filter(({ name }) => name !== record.name), record];
+  }
+
+  /** A name that no set has yet. */
+  #free(name: string): string {
+    const taken = new Set(this.#kept.map((set) => set.name));
+    let free = name;
+    for (let number = 2; taken.has(free); number += 1) free = `${name} ${number}`;
+    return free;
+  }
+}

@@ -1,0 +1,73 @@
+import { mkdir, readFile } from "node:fs/promises";
+
+import { expect, test } from "@playwright/test";
+
+import { expectAccessible } from "./axe.ts";
+import { complaints, goTo, openWith, SCRAMBLE } from "./open.ts";
+
+test("a lesson explains every step in pictures and words, with exercises and answers", async ({ page }) => {
+  const all = complaints(page);
+  await openWith(page);
+  const letters = await page.locator(".bead").count();
+  await goTo(page, "Lesson");
+  await expect(page.getByRole("heading", { name: "Trace the corners" })).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator(".exercises li")).toHaveCount(4);
+  await expect(page.locator(".answers li")).toHaveCount(4);
+  // A picture to pick it up, one a letter traced, one a letter carried out, one for parity.
+  const steps = await page.locator(".steps li").count();
+  expect(steps - 1 - 2 * letters).toBeLessThanOrEqual(1);
+  expect(steps - 1 - 2 * letters).toBeGreaterThanOrEqual(0);
+  await expectAccessible(page);
+  await page.getByText("The execution").click();
+  await expect.poll(() => page.locator(".steps li").count()).toBe(letters + 1);
+  expect(all).toEqual([]);
+});
+
+test("a link carries scramble and conventions to someone else", async ({ page, browser, baseURL }) => {
+  await openWith(page);
+  await page.getByText("Holding and buffers").click();
+  await page.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
+  await goTo(page, "Lesson");
+  const link = await page.getByLabel("Link to this lesson").inputValue();
+  const other = await browser.newPage({ baseURL: baseURL ?? "" });
+  await other.goto(link);
+  await expect(other.getByText("This lesson came with a link")).toBeVisible();
+  await expect(other.locator(".sheet")).toContainText(SCRAMBLE);
+  await expect(other.locator(".sheet")).toContainText("becomes yellow up");
+  await other.getByRole("button", { name: "Take it over" }).click();
+  await expect(other.getByLabel("Scramble", { exact: true })).toHaveValue(SCRAMBLE);
+  await other.close();
+});
+
+test("pictures are saved as SVG and PNG", async ({ page }) => {
+  await openWith(page);
+  await goTo(page, "Lesson");
+  const figure = page.locator("figure").first();
+  for (const [kind, begin] of [
+    ["SVG", "<?xml"],
+    ["PNG", "\x89PNG"],
+  ] as const) {
+    const [download] = await Promise.all([page.waitForEvent("download"), figure.getByText(kind).click()]);
+    const bytes = await readFile(await download.path());
+    expect(bytes.toString("latin1").startsWith(begin)).toBe(true);
+  }
+});
+
+test("it prints to PDF on A4 and Letter, the answers on a page of their own", async ({ page }) => {
+  await openWith(page);
+  await goTo(page, "Lesson");
+  await expect(page.locator(".answers li")).toHaveCount(4, { timeout: 30_000 });
+  await mkdir("../out/print", { recursive: true });
+  for (const [paper, size] of [
+    ["A4", /MediaBox \[0 0 59[456](\.\d+)? 84[12](\.\d+)?\]/],
+    ["Letter", /MediaBox \[0 0 612 792\]/],
+  ] as const) {
+    await page.getByLabel("Paper").selectOption(paper);
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, path: `../out/print/lesson-${paper}.pdf` });
+    const text = pdf.toString("latin1");
+    expect(text).toMatch(size);
+    expect(text.match(/\/Type \/Page\b/g)?.length).toBeGreaterThanOrEqual(4);
+  }
+  await page.emulateMedia({ media: "print" });
+  await expect(page.getByRole("button", { name: "Print" })).toBeHidden();
+});
