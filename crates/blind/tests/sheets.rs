@@ -260,7 +260,7 @@ fn statistics_tell_coverage_and_what_is_slow() {
     assert!(sheet.statistics(Orbit::Corner, corner("UFR"), &model).covered < 3);
     let found = read(text, "UFR").statistics(Orbit::Corner, corner("UFR"), &model);
     assert_eq!((found.cases, found.covered, found.missing.len()), (378, 2, 376));
-    assert!((found.mean_moves - (8.0 + 18.0) / 2.0).abs() < 1e-9);
+    assert!((found.mean_moves - f64::midpoint(8.0, 18.0)).abs() < 1e-9);
     assert_eq!(found.slow.len(), 1);
     assert_eq!(found.slow[0].best.algorithm.flatten().len(), 8);
     assert_eq!(found.worst[0].0, found.slow[0].case);

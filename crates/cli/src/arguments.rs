@@ -461,6 +461,7 @@ pub enum Order {
 }
 
 /// Options of `algs find`.
+#[expect(clippy::struct_excessive_bools, reason = "each is a switch of the command line, free of the others")]
 #[derive(Debug, Args)]
 pub struct FindOptions {
     /// The case: two targets, by letter or sticker, as UBR RDF

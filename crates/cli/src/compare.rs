@@ -9,6 +9,7 @@ use blind::{BreakChoice, Conventions, KINDS, Method, MethodName, Outfit, ParityC
 use cube::{Orbit, Size};
 use draw::{Caption, Histogram, QuantileStrip, Quantiles, Svg, Theme};
 use rayon::prelude::*;
+use std::fmt::Write as _;
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
@@ -182,7 +183,7 @@ fn text(session: &Session, options: &CompareOptions, compared: &Comparison) -> S
             let digits = if measure == Measure::Milliseconds { 2 } else { 0 };
             let mut line = format!("{method:<wide$}  {:>8.2}", spread.mean() / by);
             for share in SHARES {
-                line += &format!("  {:>8.digits$}", f64::from(spread.quantile(share)) / by);
+                let _ = write!(line, "  {:>8.digits$}", f64::from(spread.quantile(share)) / by);
             }
             lines.push(line);
         }

@@ -199,7 +199,8 @@ fn paired_line(
         .map_or_else(|| display_turns(turns).to_string(), |algorithm| algorithm.to_string());
     let mut line = format!("  {}  {:<7}  {written}", letters.spell(targets), names.join(" "));
     for note in what.into_iter().chain(found.then_some("step-found")) {
-        line += &format!("  {}", session.voice.word(note));
+        line.push_str("  ");
+        line += &session.voice.word(note);
     }
     line
 }

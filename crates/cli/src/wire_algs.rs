@@ -48,12 +48,12 @@ pub struct Check {
     /// How many have no algorithm.
     pub empty: usize,
     /// Every row in its order.
-    pub verdicts: Vec<Verdict>,
+    pub verdicts: Vec<Row>,
 }
 
 /// What a row does.
 #[derive(Debug, Serialize)]
-pub struct Verdict {
+pub struct Row {
     /// The line in the source, from 1.
     pub line: u64,
     /// The column in the source, from 1.

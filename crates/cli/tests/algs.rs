@@ -8,6 +8,7 @@ use common::{hoodwink, json, refused};
 use predicates::prelude::PredicateBooleanExt;
 use predicates::str::contains;
 use serde_json::Value;
+use std::fmt::Write as _;
 use std::fs;
 use std::path::PathBuf;
 use tempfile::TempDir;
@@ -202,8 +203,8 @@ fn timings_are_fitted() {
         ["R U R' U'", "R U2 R'", "L' U' L", "R D R'", "U R U'", "R U R' U R U2 R'", "R2 U R2", "L U L'"];
     let mut text = String::from("seconds;algorithm\n");
     for (number, word) in words.iter().cycle().take(64).enumerate() {
-        text +=
-            &format!("{};{word}\n", 0.3 + 0.12 * word.split(' ').count() as f64 + 0.01 * (number % 5) as f64);
+        let seconds = 0.3 + 0.12 * word.split(' ').count() as f64 + 0.01 * (number % 5) as f64;
+        let _ = writeln!(text, "{seconds};{word}");
     }
     let timings = file(&directory, "timings.csv", &text);
     let costs = directory.path().join("costs.toml");

@@ -88,7 +88,7 @@ pub enum MethodError {
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Carrier {
     /// One swap a letter.
-    OneSwap(Swap),
+    OneSwap(Box<Swap>),
     /// Half turns of the middle slice.
     SliceSwap(SliceSwap),
     /// An algorithm for two letters.
@@ -225,7 +225,7 @@ impl Method {
                 model,
                 swap,
             )?)),
-            _ => Carrier::OneSwap(swap),
+            _ => Carrier::OneSwap(Box::new(swap)),
         })
     }
 

@@ -114,7 +114,7 @@ pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<Ex
             right: report.right(),
             empty: rows().filter(|(_, verdict)| **verdict == Verdict::Empty).count(),
             verdicts: rows()
-                .map(|(row, verdict)| wire_algs::Verdict {
+                .map(|(row, verdict)| wire_algs::Row {
                     line: row.line,
                     column: row.column,
                     named: row.named.clone(),
