@@ -4,8 +4,6 @@ use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
 use std::process::{Command, Stdio};
 
-mod common;
-
 #[test]
 fn the_address_is_printed_and_answers() {
     let program = assert_cmd::cargo::cargo_bin("hoodwink");
@@ -29,5 +27,11 @@ fn the_address_is_printed_and_answers() {
 fn a_port_in_use_is_said() {
     let taken = std::net::TcpListener::bind(("127.0.0.1", 0)).unwrap();
     let port = taken.local_addr().unwrap().port().to_string();
-    common::refused(&["serve", "--port", &port], &format!("port {port} is in use"));
+    assert_cmd::Command::cargo_bin("hoodwink")
+        .unwrap()
+        .args(["serve", "--port", &port])
+        .assert()
+        .code(2)
+        .stdout("")
+        .stderr(predicates::str::contains(format!("port {port} is in use")));
 }

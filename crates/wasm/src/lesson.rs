@@ -16,6 +16,7 @@ use crate::situation::{Situation, Source};
 use crate::trace::part;
 
 /// What the lesson is to explain.
+#[expect(clippy::struct_excessive_bools, reason = "each is a box to tick")]
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Plan {
@@ -158,7 +159,7 @@ fn traced(call: &Call<'_>, situation: &Situation, trace: &blind::Trace) -> Chapt
         .iter()
         .zip(letters)
         .map(|(step, letter)| {
-            let mut picture = with_letter(puzzle.clone(), trace, step);
+            let mut picture = with_letter(puzzle.clone(), trace, *step);
             picture = picture.titled(letter.said.clone());
             Explained {
                 name: letter.letter.clone(),
@@ -181,7 +182,7 @@ fn traced(call: &Call<'_>, situation: &Situation, trace: &blind::Trace) -> Chapt
 fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failure> {
     let voice = call.voice;
     let solution = situation.solution(voice)?;
-    let mut now = situation.looks.clone();
+    let mut now = situation.looks;
     let mut steps = Vec::new();
     for (number, action) in solution.actions.iter().enumerate() {
         let turns: Vec<Turn> = action.turns();
@@ -251,7 +252,7 @@ fn exercises(call: &mut Call<'_>, situation: &Situation, plan: &Plan) -> Result<
         let looks = state.after(held.rotation.turns());
         let title = voice.say("lesson-exercise", &[("number", u32::from(number + 1).into())]);
         let picture = situation.picture(voice, &looks, &title);
-        let kinds = memo.parts().iter().map(|trace| trace.orbit());
+        let kinds = memo.parts().iter().map(blind::Trace::orbit);
         exercises.push(Exercise {
             scramble: display_turns(drawn.turns()).to_string(),
             svg: picture.theme(Theme::Light).net().into_string(),

@@ -129,7 +129,7 @@ impl Looking {
 }
 
 /// The sticker looked at and its way home, on a picture.
-pub(crate) fn with_letter(picture: Picture, trace: &blind::Trace, step: &blind::Step) -> Picture {
+pub(crate) fn with_letter(picture: Picture, trace: &blind::Trace, step: blind::Step) -> Picture {
     let (place, target) = (Place::new(trace.orbit(), step.place), Place::new(trace.orbit(), step.target));
     if step.role == Role::Break {
         return picture.mark(target, Mark::Target);
@@ -146,7 +146,7 @@ pub(crate) fn picture(call: &mut Call<'_>, wanted: &Wanted) -> Result<Drawn, Fai
         Some((trace, trace.steps().get(at.letter as usize)?))
     });
     if let Some((trace, step)) = pointed {
-        picture = with_letter(picture, trace, step);
+        picture = with_letter(picture, trace, *step);
     } else {
         for trace in situation.memo.parts() {
             picture = picture.mark(Place::new(trace.orbit(), trace.buffer()), Mark::Buffer);

@@ -121,7 +121,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
     let conventions = &situation.conventions;
     let all: usize = actions.iter().map(|action| action.turns().len()).sum();
     let pieces: usize = Orbit::of(situation.size).iter().map(|orbit| usize::from(orbit.pieces())).sum();
-    let mut state = situation.held.state.clone();
+    let mut state = situation.held.state;
     let mut first = 0;
     let mut steps = Vec::new();
     for (number, action) in actions.iter().enumerate() {
@@ -140,7 +140,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
                 moves.push(Move { text, part, said });
             }
         }
-        let before = state.clone();
+        let before = state;
         state = state.after(&action.turns());
         let solved = solved_pieces(&state).len();
         let (letter, name, after, as_expected) = match letters_of(action) {

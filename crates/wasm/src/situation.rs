@@ -47,11 +47,14 @@ pub(crate) struct Situation {
     pub solution: Option<Result<Solution, ExecutionError>>,
 }
 
+/// A method under the conventions of a text, on a size.
+type KeptMethod = (String, Size, Rc<Result<Method, MethodError>>);
+
 /// What was computed for the last requests.
 #[derive(Default)]
 pub struct Desk {
     conventions: Option<(String, Rc<Conventions>)>,
-    methods: Vec<(String, Size, Rc<Result<Method, MethodError>>)>,
+    methods: Vec<KeptMethod>,
     situation: Option<(Source, Rc<Situation>)>,
 }
 
