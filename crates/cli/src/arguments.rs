@@ -500,9 +500,10 @@ pub struct FindOptions {
     /// Only the shortest of each case
     #[arg(long, conflicts_with = "by")]
     pub shortest: bool,
-    /// The greatest length to search
-    #[arg(long, short, value_name = "TURNS", default_value = "10")]
-    pub longest: usize,
+    /// The greatest length to search; without it 12 with --shortest, which every three-cycle of corners keeps within,
+    /// and 10 otherwise
+    #[arg(long, short, value_name = "TURNS")]
+    pub longest: Option<usize>,
     /// In which order
     #[arg(long, value_enum, default_value = "length")]
     pub by: Order,

@@ -32,7 +32,8 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
     let effects = search.effects()?;
     let set = search.turns()?;
     let memory = search.memory()?;
-    let limits = Limits { max_length: options.longest, memory };
+    let max_length = options.longest.unwrap_or(if options.shortest { 12 } else { 10 });
+    let limits = Limits { max_length, memory };
     let failed = |error| Failure::input(session.voice.find_error(&error));
     let mut told = String::new();
     let finder = Finder::prepare(set, limits, &mut |event| search.tell(&event, &mut told)).map_err(failed)?;
