@@ -206,7 +206,7 @@ fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failur
                 let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
                 (letters.spell(targets), names.join(" → "))
             }
-            (_, None) => (voice.word("step-parity"), voice.word("lesson-parity")),
+            (_, None) => (voice.word("step-parity"), voice.word("lesson-step-parity")),
         };
         picture = picture.titled(voice.step_said(number + 1, solution.actions.len(), &name, ""));
         steps.push(Explained {

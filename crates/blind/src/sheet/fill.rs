@@ -90,7 +90,8 @@ impl Sheet {
     /// use blind::sheet::{Origin, Reading, Sheet};
     /// use cube::Orbit;
     /// use search::ease::Model;
-    /// let mut reading = Reading::new(&Conventions::default());
+    /// let conventions = Conventions::default();
+    /// let mut reading = Reading::new(&conventions);
     /// reading.buffer = Some("UFR".to_owned());
     /// let sheet = Sheet::read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n", &reading).unwrap();
     /// let buffer = Orbit::Corner.sticker("UFR").unwrap();

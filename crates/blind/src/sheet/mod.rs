@@ -9,7 +9,8 @@
 //! use blind::sheet::{Reading, Sheet, Verdict};
 //! // An invented sheet. The letters are those of the default scheme; its first row is right, its second is the inverse.
 //! let text = "first;second;algorithm\nUBR;RDF;[R' D' R, U]\nUBR;FRD;[U, R' D' R]\n";
-//! let mut reading = Reading::new(&Conventions::default());
+//! let conventions = Conventions::default();
+//! let mut reading = Reading::new(&conventions);
 //! reading.buffer = Some("UFR".to_owned());
 //! let sheet = Sheet::read(text, &reading).unwrap();
 //! let report = sheet.check();

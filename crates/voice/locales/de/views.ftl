@@ -44,5 +44,5 @@ lesson-trace = Verfolge die { $kinds }
 lesson-trace-lead = Beginne am Buffer { $buffer }. Frage: Welchen Sticker sehe ich dort, und wohin gehört er? Dieser Platz ist der nächste Buchstabe.
 lesson-execution = Ausführen
 lesson-hands = Stundenlanges schnelles Drehen belastet Hände und Handgelenke: Dreh beim Lernen langsam und mach Pause, bevor es wehtut.
-lesson-parity = Die Zahl der Buchstaben ist ungerade, also sind von jeder Art noch zwei Steine vertauscht: Der Parity-Algorithmus bringt das in Ordnung.
+lesson-step-parity = Die Zahl der Buchstaben ist ungerade, also sind von jeder Art noch zwei Steine vertauscht: Der Parity-Algorithmus bringt das in Ordnung.
 lesson-exercise = Übung { $number }

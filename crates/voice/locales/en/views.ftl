@@ -44,5 +44,5 @@ lesson-trace = Trace the { $kinds }
 lesson-trace-lead = Begin at the buffer { $buffer }. Ask: which sticker do I see there, and where does it belong? That place is the next letter.
 lesson-execution = Carry it out
 lesson-hands = Hours of fast turning strain hands and wrists: turn slowly while learning, and rest before it hurts.
-lesson-parity = The number of letters is odd, so two pieces of each kind are still exchanged: the parity algorithm puts that right.
+lesson-step-parity = The number of letters is odd, so two pieces of each kind are still exchanged: the parity algorithm puts that right.
 lesson-exercise = Exercise { $number }
