@@ -26,6 +26,9 @@ pub struct Found {
     pub proven: bool,
     /// All sequences up to this length were searched.
     pub searched: usize,
+    /// By ease: so many of the first algorithms are proven to be the easiest of all, however long.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub easiest_proven: Option<usize>,
     /// The algorithms as plain moves.
     pub algorithms: Vec<String>,
     /// The same as commutators or conjugates, where they are.

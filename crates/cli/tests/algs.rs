@@ -113,6 +113,24 @@ fn other_effects_are_found_too() {
         "-q",
     ]);
     assert_eq!(by_ease[0]["algorithms"].as_array().unwrap().len(), 1);
+    // The shortest length is that of the case, not that of the one algorithm that is listed.
+    let by_length = lines(&[
+        "algs",
+        "find",
+        "UBR",
+        "RDF",
+        "-b",
+        "UFR",
+        "--moves",
+        "U,R,D",
+        "--longest",
+        "8",
+        "--shortest",
+        "--json",
+        "-q",
+    ]);
+    assert_eq!(by_ease[0]["shortest"], by_length[0]["shortest"]);
+    assert!(by_ease[0]["easiest_proven"].as_u64().unwrap() <= 1);
 }
 
 #[test]

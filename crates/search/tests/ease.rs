@@ -27,7 +27,9 @@ fn the_easiest_are_proven_by_trying_everything() {
         proven += ranking.proven;
         assert!(ranking.proven <= 2);
         let mut all: Vec<f64> = Vec::new();
-        for found in finder.find_all(&[effect], 16).unwrap().remove(0).algorithms {
+        let listed = finder.find_all(&[effect], 16).unwrap().remove(0);
+        assert_eq!(ranking.shortest, listed.shortest);
+        for found in listed.algorithms {
             assert_eq!(State::solved(Size::THREE).after(&found), *effect.state());
             all.push(model.estimate(&found).seconds);
         }

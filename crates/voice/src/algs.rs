@@ -3,7 +3,7 @@
 use crate::Voice;
 use blind::sheet::{CycleCase, Origin, Row, SheetError, Verdict};
 use blind::{Conventions, nearest};
-use cube::{Orbit, display_turns};
+use cube::{NoSuchTurn, Orbit, display_turns};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::FitError;
 
@@ -118,8 +118,10 @@ impl Voice {
         match error {
             TurnSetError::Empty => self.word("turns-empty"),
             TurnSetError::Size(size) => self.say("turns-size", &[("size", size.to_string().into())]),
-            TurnSetError::NoSuchTurn { turn: missing, .. } => {
-                self.say("turns-not-there", &[("turn", turn(*missing).into()), ("size", "2x2".into())])
+            TurnSetError::NoSuchTurn { turn: missing, reason } => {
+                let (NoSuchTurn::NoSlice(size) | NoSuchTurn::TooDeep { size, .. }) = reason;
+                let blanks = [("turn", turn(*missing).into()), ("size", size.to_string().into())];
+                self.say("turns-not-there", &blanks)
             }
             TurnSetError::NoInverse(lonely) => {
                 self.say("turns-no-inverse", &[("turn", turn(*lonely).into())])

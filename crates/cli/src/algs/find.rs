@@ -40,22 +40,23 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
     let mut out = io::BufWriter::new(io::stdout().lock());
     let mut wrote: Result<(), Failure> = Ok(());
     if options.by == Order::Ease {
-        for effect in &effects {
-            let ranking = best_first(&finder, &search.model, effect, options.count, &mut |_, _| {
-                ControlFlow::Continue(())
+        for (class, effect) in effects.iter().enumerate() {
+            let classes = effects.len();
+            let ranking = best_first(&finder, &search.model, effect, options.count, &mut |length, done| {
+                search.tell(&Event::Searching { class, classes, length, done }, &mut told)
             })
             .map_err(failed)?;
-            let shortest =
-                ranking.algorithms.iter().map(|ranked| finder.turn_set().cost(&ranked.turns)).min();
+            let easiest = Some(ranking.proven);
             let algorithms = ranking.algorithms.into_iter().map(|ranked| ranked.turns).collect();
-            let finding = Finding { effect: *effect, shortest, searched: ranking.searched, algorithms };
-            search.write(&mut out, &finding)?;
+            let (shortest, searched) = (ranking.shortest, ranking.searched);
+            let finding = Finding { effect: *effect, shortest, searched, algorithms };
+            search.write(&mut out, &finding, easiest)?;
         }
     } else {
         let extra = if options.shortest { 0 } else { usize::MAX };
         let outcome = finder.find(&effects, extra, &mut |event| {
             if let Event::Found { finding, .. } = &event {
-                wrote = search.write(&mut out, finding);
+                wrote = search.write(&mut out, finding, None);
                 return if wrote.is_ok() { ControlFlow::Continue(()) } else { ControlFlow::Break(()) };
             }
             search.tell(&event, &mut told)
@@ -200,7 +201,8 @@ impl Search<'_> {
         ControlFlow::Continue(())
     }
 
-    fn write(&self, out: &mut dyn Write, finding: &Finding) -> Result<(), Failure> {
+    /// `easiest` tells, where algorithms were sought by ease, how many of the first are proven to be the easiest of all.
+    fn write(&self, out: &mut dyn Write, finding: &Finding, easiest: Option<usize>) -> Result<(), Failure> {
         let seconds = |turns: &[Turn]| self.model.estimate(turns).seconds;
         let named = names(&finding.effect, self.session);
         if self.options.json {
@@ -219,6 +221,7 @@ impl Search<'_> {
                 shortest: finding.shortest,
                 proven: true,
                 searched: finding.searched,
+                easiest_proven: easiest,
                 algorithms: finding.algorithms.iter().map(|turns| display_turns(turns).to_string()).collect(),
                 written: finding.algorithms.iter().map(written).collect(),
                 seconds: finding.algorithms.iter().map(|turns| rounded(seconds(turns))).collect(),
@@ -255,6 +258,10 @@ impl Search<'_> {
             let plain = display_turns(turns).to_string();
             let explained = factored(self.size, turns).map_or_else(String::new, |found| format!("  {found}"));
             writeln!(out, "  {seconds:.2} s  {plain}{explained}")?;
+        }
+        if let Some(easiest) = easiest {
+            let blanks = [("count", easiest.into()), ("searched", finding.searched.into())];
+            writeln!(out, "  {}", voice.say("find-easiest", &blanks))?;
         }
         if algorithms.len() > most {
             writeln!(out, "  {}", voice.say("find-more", &[("count", (algorithms.len() - most).into())]))?;

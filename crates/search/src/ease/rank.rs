@@ -21,6 +21,9 @@ pub struct Ranked {
 pub struct Ranking {
     /// In order of estimated seconds, then of length.
     pub algorithms: Vec<Ranked>,
+    /// The least length of all algorithms, listed or not, proven: all shorter sequences were searched. `None` when there
+    /// is none up to [`Ranking::searched`].
+    pub shortest: Option<usize>,
     /// So many of them are proven to be the easiest of all sequences of the set, however long.
     pub proven: usize,
     /// All sequences up to this length were searched.
@@ -46,10 +49,14 @@ pub fn best_first(
     let mut bound = Bound::new(model, set);
     let mut by_length = finder.by_length(effect)?;
     let mut algorithms: Vec<Ranked> = Vec::new();
+    let mut shortest = None;
     let mut searched = 0;
     let mut proven = 0;
     while let Some(at) = by_length.next(on)? {
         searched = at.length;
+        if shortest.is_none() && !at.algorithms.is_empty() {
+            shortest = Some(at.length);
+        }
         for turns in at.algorithms {
             let estimate = model.estimate(&turns);
             algorithms.push(Ranked { turns, estimate });
@@ -67,7 +74,7 @@ pub fn best_first(
     }
     algorithms.truncate(count);
     let proven = proven.min(algorithms.len());
-    Ok(Ranking { algorithms, proven, searched })
+    Ok(Ranking { algorithms, shortest, proven, searched })
 }
 
 /// The least seconds that any listed sequence of so many turns takes.

@@ -60,6 +60,11 @@ find-size = „{ $text }“ ist keine Speichergröße; schreib sie als 4G, 512M 
 find-reached = { $states } Zustände bei { $length } Zügen
 find-searching = Klasse { $class } von { $classes }, { $length } Züge
 find-line = { $case }: { $shortest } Züge, bewiesen am kürzesten
+find-easiest = { $count ->
+    [0] Gesucht bis { $searched } Züge; ein längerer kann leichter sein als der erste.
+    [one] Der erste ist bewiesen der leichteste, wie lang auch immer.
+   *[other] Die ersten { $count } sind bewiesen die leichtesten, wie lang auch immer.
+}
 find-none = { $case }: keiner bis { $searched } Züge, bewiesen
 find-more = und { $count } weitere
 turns-empty = Es gibt keine Züge, mit denen gesucht werden könnte.

@@ -60,6 +60,11 @@ find-size = “{ $text }” is no amount of memory; write it as 4G, 512M or a nu
 find-reached = { $states } states at { $length } turns
 find-searching = class { $class } of { $classes }, { $length } turns
 find-line = { $case }: { $shortest } turns, proven shortest
+find-easiest = { $count ->
+    [0] Searched up to { $searched } turns; a longer one may be easier than the first.
+    [one] The first is proven to be the easiest, however long.
+   *[other] The first { $count } are proven to be the easiest, however long.
+}
 find-none = { $case }: none up to { $searched } turns, proven
 find-more = and { $count } more
 turns-empty = There are no turns to search with.
