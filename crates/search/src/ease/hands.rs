@@ -2,7 +2,6 @@
 
 use super::model::{Feature, Finger, Model};
 use cube::{Amount, Axis, Block, Face, Turn};
-use serde::Deserialize;
 
 /// A hand: the left one is on L, the right one on R.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -14,8 +13,7 @@ pub enum Hand {
 }
 
 /// The face that a thumb is on, which tells how the hand holds the cube.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Deserialize)]
-#[serde(rename_all = "lowercase")]
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub enum Thumb {
     /// On D.
     Down,
@@ -30,6 +28,17 @@ pub enum Thumb {
 impl Thumb {
     /// All four, in the order in which the wrist passes them.
     pub const ALL: [Self; 4] = [Self::Down, Self::Front, Self::Up, Self::Back];
+
+    /// The place with a name, as data files have it.
+    pub(super) fn named(name: &str) -> Option<Self> {
+        match name {
+            "down" => Some(Self::Down),
+            "front" => Some(Self::Front),
+            "up" => Some(Self::Up),
+            "back" => Some(Self::Back),
+            _ => None,
+        }
+    }
 }
 
 /// A hand that takes hold anew.

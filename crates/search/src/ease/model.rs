@@ -2,9 +2,8 @@
 
 use super::hands::Thumb;
 use cube::{Algorithm, Amount, Axis, Block, Face, Size, Turn};
-use serde::Deserialize;
-use std::collections::BTreeMap;
 use thiserror::Error;
+use toml_edit::{Document, Item, TableLike};
 
 /// One thing that hands do and that costs time. The estimated time of an algorithm is the sum over these of how often
 /// it is done times its seconds.
@@ -146,13 +145,24 @@ pub enum ModelError {
 }
 
 /// The finger of a hand, or its wrist.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Deserialize)]
-#[serde(rename_all = "lowercase")]
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub(super) enum Finger {
     Thumb,
     Index,
     Ring,
     Wrist,
+}
+
+impl Finger {
+    /// The finger with a name; the wrist turns R and L, which no file lists.
+    fn named(name: &str) -> Option<Self> {
+        match name {
+            "thumb" => Some(Self::Thumb),
+            "index" => Some(Self::Index),
+            "ring" => Some(Self::Ring),
+            _ => None,
+        }
+    }
 }
 
 /// A way for the right hand to make a turn by a finger.
@@ -174,22 +184,63 @@ pub struct Model {
 
 const BUILT_IN: &str = include_str!("../../data/ease.toml");
 
-/// The file as it is written.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Written {
-    seconds: BTreeMap<String, f64>,
-    way: Vec<WrittenWay>,
+/// A table of the file, of which every key is looked at.
+struct Written<'a> {
+    place: &'static str,
+    table: &'a dyn TableLike,
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenWay {
-    turns: Vec<String>,
-    finger: Finger,
-    cost: String,
-    easy: Vec<Thumb>,
-    uneasy: Vec<Thumb>,
+impl<'a> Written<'a> {
+    /// # Errors
+    /// When it is no table, or has a key that means nothing.
+    fn of(item: &'a Item, place: &'static str, known: &[&str]) -> Result<Self, ModelError> {
+        let table = item.as_table_like().ok_or_else(|| format_error(place, "must be a table"))?;
+        match table.iter().find(|(key, _)| !known.is_empty() && !known.contains(key)) {
+            Some((key, _)) => Err(format_error(place, &format!("has no key `{key}`"))),
+            None => Ok(Self { place, table }),
+        }
+    }
+
+    fn value<T>(
+        &self,
+        key: &str,
+        what: &str,
+        read: impl FnOnce(&'a Item) -> Option<T>,
+    ) -> Result<T, ModelError> {
+        let wrong = || format_error(self.place, &format!("needs `{key}`, {what}"));
+        self.table.get(key).and_then(read).ok_or_else(wrong)
+    }
+
+    /// The costs that the file has, in the places of others.
+    fn seconds(&self, mut seconds: [f64; Feature::COUNT]) -> Result<[f64; Feature::COUNT], ModelError> {
+        for (name, cost) in self.value("seconds", "a table of costs", Item::as_table_like)?.iter() {
+            let feature = Feature::named(name).ok_or_else(|| ModelError::UnknownCost(name.to_owned()))?;
+            let whole = || cost.as_integer().map(|whole| whole as f64);
+            let cost = cost.as_float().or_else(whole).filter(|cost| cost.is_finite());
+            seconds[feature.index()] = cost.ok_or(ModelError::BadCost(feature))?;
+        }
+        Ok(seconds)
+    }
+
+    fn text(&self, key: &str) -> Result<&'a str, ModelError> {
+        self.value(key, "a text", Item::as_str)
+    }
+
+    /// A list of texts, each read.
+    fn list<T>(
+        &self,
+        key: &str,
+        what: &str,
+        read: impl Fn(&'a str) -> Option<T>,
+    ) -> Result<Vec<T>, ModelError> {
+        self.value(key, what, |item| {
+            item.as_array()?.iter().map(|value| read(value.as_str()?)).collect::<Option<Vec<T>>>()
+        })
+    }
+}
+
+fn format_error(place: &str, what: &str) -> ModelError {
+    ModelError::Format(format!("`{place}` {what}"))
 }
 
 impl Model {
@@ -206,21 +257,17 @@ impl Model {
     /// # Errors
     /// [`ModelError`] for what cannot be read, unknown or missing costs, and turns that nothing makes.
     pub fn parse(text: &str) -> Result<Self, ModelError> {
-        let written: Written = toml::from_str(text).map_err(|error| ModelError::Format(error.to_string()))?;
+        let file = Document::parse(text).map_err(|error| ModelError::Format(error.to_string()))?;
+        let file = Written::of(file.as_item(), "the file", &["seconds", "way"])?;
         let mut ways = Vec::new();
-        for way in &written.way {
-            for name in &way.turns {
-                ways.push(read_way(way, name)?);
+        for way in file.value("way", "one or more tables", Item::as_array_of_tables)? {
+            let item = Item::Table(way.clone());
+            let way = Written::of(&item, "way", &["turns", "finger", "cost", "easy", "uneasy"])?;
+            for name in way.list("turns", "a list of turns", Some)? {
+                ways.push(read_way(&way, name)?);
             }
         }
-        let mut seconds = [f64::NAN; Feature::COUNT];
-        for (name, &cost) in &written.seconds {
-            let feature = Feature::named(name).ok_or_else(|| ModelError::UnknownCost(name.clone()))?;
-            if !cost.is_finite() {
-                return Err(ModelError::BadCost(feature));
-            }
-            seconds[feature.index()] = cost;
-        }
+        let seconds = file.seconds([f64::NAN; Feature::COUNT])?;
         if let Some(feature) = Feature::ALL.into_iter().find(|feature| seconds[feature.index()].is_nan()) {
             return Err(ModelError::MissingCost(feature));
         }
@@ -237,6 +284,22 @@ impl Model {
             }
         }
         Ok(model)
+    }
+
+    /// The same hands with the costs under `[seconds]` of a text; costs
+    /// that are not there stay.
+    ///
+    /// # Errors
+    /// [`ModelError`] for what cannot be read and for unknown costs.
+    ///
+    /// ```
+    /// use search::ease::Model;
+    /// let slow = Model::built_in().with_costs("[seconds]\nregrip = 0.5\n").unwrap();
+    /// assert_ne!(slow, Model::built_in());
+    /// ```
+    pub fn with_costs(&self, text: &str) -> Result<Self, ModelError> {
+        let file = Document::parse(text).map_err(|error| ModelError::Format(error.to_string()))?;
+        self.with_seconds(Written::of(file.as_item(), "the file", &[])?.seconds(self.seconds)?)
     }
 
     /// The same hands with other costs, in the order of [`Feature::ALL`].
@@ -270,27 +333,30 @@ impl Model {
     }
 }
 
-fn read_way(way: &WrittenWay, name: &str) -> Result<Way, ModelError> {
+fn read_way(way: &Written<'_>, name: &str) -> Result<Way, ModelError> {
     let bad = || ModelError::BadTurn(name.to_owned());
     let turns = Algorithm::parse(name, Size::THREE).map_err(|_| bad())?.flatten();
     let &[turn] = turns.as_slice() else { return Err(bad()) };
     let by_wrist = matches!(turn.block, Block::Outer { face: Face::R | Face::L, .. });
-    if by_wrist || turn.is_rotation() || way.finger == Finger::Wrist {
+    if by_wrist || turn.is_rotation() {
         return Err(bad());
     }
+    let finger = way.value("finger", "thumb, index or ring", |item| Finger::named(item.as_str()?))?;
     let amount = if turn.amount == Amount::Half { "half" } else { "quarter" };
-    let cost = format!("{}-{amount}", way.cost);
+    let cost = format!("{}-{amount}", way.text("cost")?);
     let cost = Feature::named(&cost).ok_or(ModelError::UnknownCost(cost))?;
+    let thumbs = "a list of down, front, up and back";
+    let (easy, uneasy) = (way.list("easy", thumbs, Thumb::named)?, way.list("uneasy", thumbs, Thumb::named)?);
     let reach = Thumb::ALL.map(|thumb| {
-        if way.easy.contains(&thumb) {
+        if easy.contains(&thumb) {
             Some(true)
-        } else if way.uneasy.contains(&thumb) {
+        } else if uneasy.contains(&thumb) {
             Some(false)
         } else {
             None
         }
     });
-    Ok(Way { turn, finger: way.finger, cost, reach })
+    Ok(Way { turn, finger, cost, reach })
 }
 
 #[cfg(test)]
@@ -316,6 +382,11 @@ mod tests {
         assert!(matches!(change("wide =", "broad ="), ModelError::UnknownCost(name) if name == "broad"));
         assert!(matches!(change("[\"B\"]", "[\"R\"]"), ModelError::BadTurn(_)));
         assert!(matches!(change("[\"M\"]", "[\"M2\"]"), ModelError::NoWay(_)));
-        assert!(matches!(Model::parse("seconds = 1"), Err(ModelError::Format(_))));
+        assert!(matches!(change("[\"down\", \"front\"]", "[\"sideways\"]"), ModelError::Format(_)));
+        assert!(matches!(change("finger = \"thumb\"", "finger = \"wrist\""), ModelError::Format(_)));
+        assert!(matches!(change("finger =", "toe ="), ModelError::Format(_)));
+        for text in ["seconds = 1", "way = 1", "[seconds", "[[way]]", "[seconds]\n[way]\n"] {
+            assert!(matches!(Model::parse(text), Err(ModelError::Format(_))), "{text}");
+        }
     }
 }
