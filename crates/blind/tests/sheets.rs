@@ -4,8 +4,9 @@
 
 use blind::Conventions;
 use blind::sheet::{CycleCase, Layout, Origin, Reading, Row, Sheet, SheetError, Verdict, verdict_of};
-use cube::{Orbit, ParseErrorKind, Rotation, Sticker};
+use cube::{Algorithm, Axis, Orbit, ParseErrorKind, Rotation, Size, State, Sticker, Turn};
 use proptest::prelude::*;
+use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
 
 fn corner(name: &str) -> Sticker {
@@ -45,8 +46,8 @@ fn known_commutators_are_recognised() {
         (Orbit::Midge, "UF", "M' U2 M U2", "[M', U2]"),
         (Orbit::Midge, "UF", "U R U' M' U R' U' M", "[U R U', M']"),
     ] {
-        let turns = cube::Algorithm::parse(moves, cube::Size::THREE).unwrap().flatten();
-        let found = search::factor::factored(cube::Size::THREE, &turns).unwrap();
+        let turns = Algorithm::parse(moves, Size::THREE).unwrap().flatten();
+        let found = search::factor::factored(Size::THREE, &turns).unwrap();
         assert_eq!(found.to_string(), commutator);
         let solves = |case: &CycleCase| verdict_of(*case, moves) == Verdict::Right;
         let buffer = orbit.sticker(buffer).unwrap();
@@ -204,13 +205,93 @@ UBR RDF;b;R U R' (what;;
             (one.case, &one.algorithm, &one.notes, one.verdict()),
             (other.case, &other.algorithm, &other.notes, other.verdict())
         );
-        assert!(one.more.iter().all(|cell| other.more.contains(cell)), "{other:?}");
-        assert!(one.case.is_some() || other.more.contains(&one.named), "{other:?}");
+        assert_eq!(one.more, other.more);
+        assert!(one.case.is_some() || other.named == one.named, "{other:?}");
     }
+    // However often it is kept and read, it stays as it is.
+    assert_eq!(again.more, sheet.more);
+    assert_eq!(again.to_csv(), sheet.to_csv());
+    let filled = again.fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
+    let back = read(&filled.to_csv(), "UFR");
+    let origins = |sheet: &Sheet| sheet.rows().iter().map(|row| row.origin).collect::<Vec<_>>();
+    assert_eq!((origins(&back), back.to_csv()), (origins(&filled), filled.to_csv()));
     let words = ["letters", "targets", "algorithm", "moves", "notes"];
     let markdown = sheet.to_markdown(Orbit::Corner, corner("UFR"), &Conventions::default(), words);
     assert_eq!(markdown.lines().count(), 3);
     assert!(markdown.contains("| BP | UBR RDF | [R' D' R, U] | 8 |"), "{markdown}");
+}
+
+#[test]
+fn a_column_of_ones_own_called_origin_is_kept() {
+    let sheet = read("pair;algorithm;origin\nUBR RDF;[R' D' R, U];a friend\n", "UFR");
+    assert_eq!((sheet.more.as_slice(), sheet.rows()[0].origin), (&["origin".to_owned()][..], Origin::Sheet));
+    assert_eq!(sheet.rows()[0].more, ["a friend"]);
+}
+
+#[test]
+fn rows_that_name_nothing_need_no_kind() {
+    let sheet = read("pair;algorithm\nUXR RDF;R U\n", "UFR");
+    assert_eq!(Sheet::read(&sheet.to_csv(), &Reading::new(&Conventions::default())).unwrap().rows().len(), 1);
+    let named = Sheet::read("first,second,algorithm\nA,B,R\n", &Reading::new(&Conventions::default()));
+    assert_eq!(named, Err(SheetError::KindUnknown));
+}
+
+#[test]
+fn algorithms_are_taken_in_and_out() {
+    let sheet = read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\nUX RDF,R\n", "UFR");
+    let case = sheet.rows()[0].case.unwrap();
+    // The same turns, written otherwise, are no second algorithm.
+    assert_eq!(sheet.with(case, "R' D' R U R' D R U'", Origin::Sheet), sheet);
+    let two = sheet.with(case.inverse(), "[U, R' D' R]", Origin::Inverse);
+    assert_eq!((two.rows().len(), two.check().right()), (3, 2));
+    assert_eq!(two.without(case.inverse(), "U R' D' R U' R' D R"), sheet);
+    assert_eq!(two.without(case, "[U, R' D' R]"), two);
+    let unreadable = sheet.with(case, "R U what", Origin::Sheet);
+    assert_eq!(unreadable.without(case, "R U what"), sheet);
+    // What cannot be read belongs to no buffer and stays.
+    assert_eq!(two.without_buffer(Orbit::Corner, corner("UFR")).rows().len(), 1);
+    assert_eq!(two.without_buffer(Orbit::Corner, corner("UBL")), two);
+}
+
+/// Against the long way: every image of every row made as turns and applied.
+#[test]
+fn alternatives_are_all_images_of_the_rows() {
+    let text = "pair;algorithm\nUBR RDF;[R' D' R, U]\nUBL RDF;[U2, R' D' R]\nUFL DFR;[R: [U, R' D' R]]\nUBL UBR;R U\n";
+    let sheet = read(text, "UFR");
+    let (search, model) = (Conjugates::new(Size::THREE, Sort::ThreeCycle(Orbit::Corner)), Model::built_in());
+    let mut images: Vec<Vec<Turn>> = Vec::new();
+    for row in sheet.rows().iter().filter(|row| row.verdict() == Verdict::Right) {
+        let written = Algorithm::parse(&row.algorithm, Size::THREE).unwrap();
+        for seen in [written.mirrored(Axis::X), written] {
+            for rotation in Rotation::all() {
+                let made = seen.rotated(rotation);
+                images.extend([made.inverse().flatten(), made.flatten()]);
+            }
+        }
+    }
+    let mut origins = std::collections::BTreeSet::new();
+    for case in CycleCase::all(Orbit::Corner, corner("UFR")) {
+        let found = sheet.alternatives(case, &search, &model);
+        let wanted =
+            blind::letters_state(Size::THREE, Orbit::Corner, case.buffer, &[case.first, case.second])
+                .unwrap();
+        let does = |turns: &[Turn]| State::solved(Size::THREE).after(turns);
+        let mut expected: Vec<&Vec<Turn>> = images.iter().filter(|turns| does(turns) == wanted).collect();
+        expected.sort();
+        expected.dedup();
+        let mut made: Vec<Vec<Turn>> = found
+            .iter()
+            .filter(|known| known.origin != Origin::Search)
+            .map(|known| known.algorithm.flatten())
+            .collect();
+        made.sort();
+        assert_eq!(made.iter().collect::<Vec<_>>(), expected, "{case:?}");
+        assert!(found.iter().all(|known| does(&known.algorithm.flatten()) == wanted));
+        assert!(found.is_sorted_by_key(|known| known.milliseconds));
+        assert!(!found.is_empty());
+        origins.extend(found.iter().map(|known| known.origin));
+    }
+    assert_eq!(origins.into_iter().collect::<Vec<_>>(), Origin::ALL);
 }
 
 #[test]
@@ -303,7 +384,7 @@ proptest! {
         let case = CycleCase::all(Orbit::Corner, corner("UFR")).nth(at).unwrap();
         let sheet = Sheet::new(Vec::new()).fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
         let row = sheet.rows().iter().find(|row| row.case == Some(case)).unwrap();
-        let algorithm = cube::Algorithm::parse(&row.algorithm, cube::Size::THREE).unwrap();
+        let algorithm = Algorithm::parse(&row.algorithm, Size::THREE).unwrap();
         prop_assert_eq!(verdict_of(case.inverse(), &algorithm.inverse().to_string()), Verdict::Right);
     }
 }

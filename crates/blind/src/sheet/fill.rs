@@ -117,16 +117,7 @@ impl Sheet {
             });
             let Some(found) = found else { continue };
             *by_origin.entry(found.origin).or_insert(0) += 1;
-            rows.push(Row {
-                line: 0,
-                column: 0,
-                named: format!("{} {}", orbit.name(case.first), orbit.name(case.second)),
-                case: Some(case),
-                algorithm: written(&found.algorithm),
-                notes: String::new(),
-                origin: found.origin,
-                more: Vec::new(),
-            });
+            rows.push(Row::made(case, written(&found.algorithm), found.origin));
         }
         Filled { sheet: Self { layout: self.layout, more: self.more.clone(), rows }, by_origin }
     }

@@ -18,6 +18,8 @@
 //! assert!(matches!(report.verdicts[1], Verdict::OtherCase(_)));
 //! ```
 
+mod alternatives;
+mod change;
 mod check;
 mod fill;
 mod read;
@@ -98,6 +100,11 @@ impl Origin {
             Self::Rotation => "rotation",
             Self::Search => "search",
         }
+    }
+
+    /// The origin with a name.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|origin| origin.name() == name)
     }
 }
 

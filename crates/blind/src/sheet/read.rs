@@ -158,7 +158,7 @@ fn single(word: &str) -> Option<char> {
 }
 
 /// The columns of a list and what people call them.
-const COLUMNS: [(&str, &[&str]); 7] = [
+const COLUMNS: [(&str, &[&str]); 9] = [
     ("kind", &["kind", "type", "piece", "pieces", "art", "teil"]),
     ("buffer", &["buffer", "puffer"]),
     (
@@ -214,6 +214,9 @@ const COLUMNS: [(&str, &[&str]); 7] = [
         "notes",
         &["notes", "note", "comment", "comments", "remark", "remarks", "notiz", "notizen", "bemerkung"],
     ),
+    // As sheets are written here; see `Sheet::to_csv`.
+    ("origin", &["origin"]),
+    ("as written", &["as written"]),
 ];
 
 fn column_named(cell: &str) -> Option<&'static str> {
@@ -301,7 +304,13 @@ impl Sheet {
     pub fn read(text: &str, reading: &Reading<'_>) -> Result<Self, SheetError> {
         let table = Table::read(text)?;
         let (_, head) = &table.lines[0];
-        let columns: Vec<Option<&'static str>> = head.iter().map(|cell| column_named(cell)).collect();
+        let mut columns: Vec<Option<&'static str>> = head.iter().map(|cell| column_named(cell)).collect();
+        // Somebody else's column of that name is a further column.
+        let origin = |cell: &String| cell.trim().is_empty() || Origin::named(cell.trim()).is_some();
+        let ours = |at: usize| table.lines[1..].iter().filter_map(|(_, cells)| cells.get(at)).all(origin);
+        for (at, column) in columns.iter_mut().enumerate().filter(|(_, column)| **column == Some("origin")) {
+            *column = column.filter(|_| ours(at));
+        }
         if columns.contains(&Some("algorithm")) {
             return Self::list(&table, &columns, reading);
         }
@@ -347,33 +356,42 @@ impl Sheet {
         let by_names = reading.kind.or_else(|| reading.kind_by_names(names));
         let mut rows = Vec::new();
         for (line, cells) in &table.lines[1..] {
-            let orbit =
-                Reading::kind_by_word(&cell(cells, "kind")).or(by_names).ok_or(SheetError::KindUnknown)?;
-            let targets = if missing("pair") {
-                reading
-                    .target(orbit, &cell(cells, "first"))
-                    .zip(reading.target(orbit, &cell(cells, "second")))
-                    .map(|(first, second)| [first, second])
-            } else {
-                reading.pair(orbit, &cell(cells, "pair"))
-            };
-            let written = cell(cells, "buffer");
-            let buffer = if written.is_empty() {
-                Some(reading.buffer_of(orbit)?)
-            } else {
-                reading.target(orbit, &written)
-            };
-            let named = if missing("pair") {
+            let mut named = if missing("pair") {
                 format!("{} {}", cell(cells, "first"), cell(cells, "second")).trim().to_owned()
             } else {
                 cell(cells, "pair")
             };
+            let case = match Reading::kind_by_word(&cell(cells, "kind")).or(by_names) {
+                Some(orbit) => {
+                    let targets = if missing("pair") {
+                        reading
+                            .target(orbit, &cell(cells, "first"))
+                            .zip(reading.target(orbit, &cell(cells, "second")))
+                            .map(|(first, second)| [first, second])
+                    } else {
+                        reading.pair(orbit, &cell(cells, "pair"))
+                    };
+                    let written = cell(cells, "buffer");
+                    let buffer = if written.is_empty() {
+                        Some(reading.buffer_of(orbit)?)
+                    } else {
+                        reading.target(orbit, &written)
+                    };
+                    buffer.zip(targets).and_then(|(buffer, targets)| case(orbit, buffer, targets))
+                }
+                // A row that names nothing needs no kind.
+                None if named.is_empty() => None,
+                None => return Err(SheetError::KindUnknown),
+            };
+            if named.is_empty() {
+                named = cell(cells, "as written");
+            }
             let column = at("algorithm").map_or(0, |at| at as u64 + 1);
             // Cells beyond the head are kept as well.
             let beyond = cells.iter().skip(head.len()).cloned();
             let more =
                 further.iter().map(|&at| cells.get(at).cloned().unwrap_or_default()).chain(beyond).collect();
-            let case = buffer.zip(targets).and_then(|(buffer, targets)| case(orbit, buffer, targets));
+            let origin = Origin::named(&cell(cells, "origin")).unwrap_or_default();
             let template = Row {
                 line: *line,
                 column,
@@ -381,7 +399,7 @@ impl Sheet {
                 case,
                 algorithm: String::new(),
                 notes: cell(cells, "notes"),
-                origin: Origin::Sheet,
+                origin,
                 more,
             };
             rows.extend(alternatives(&cell(cells, "algorithm"), &template));

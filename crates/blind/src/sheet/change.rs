@@ -1,0 +1,122 @@
+//! Changing sheets: putting two together, taking an algorithm in, taking one out.
+
+use super::{CycleCase, Layout, Origin, Row, SIZE, Sheet};
+use cube::{Algorithm, Orbit, Sticker, Turn};
+
+impl Row {
+    /// A row for an algorithm that stands in no source.
+    pub(super) fn made(case: CycleCase, algorithm: String, origin: Origin) -> Self {
+        Self {
+            line: 0,
+            column: 0,
+            named: format!("{} {}", case.orbit.name(case.first), case.orbit.name(case.second)),
+            case: Some(case),
+            algorithm,
+            notes: String::new(),
+            origin,
+            more: Vec::new(),
+        }
+    }
+
+    /// The turns of its algorithm; none where it has none or it cannot be read.
+    fn turns(&self) -> Option<Vec<Turn>> {
+        Algorithm::parse(&self.algorithm, SIZE).ok().map(|read| read.flatten())
+    }
+}
+
+impl Sheet {
+    /// A sheet and another after it, as a list. A row of the other that says the same as one that is there (case, algorithm,
+    /// notes and further columns) is left out, so that reading a source twice changes nothing.
+    ///
+    /// ```
+    /// use blind::Conventions;
+    /// use blind::sheet::{Reading, Sheet};
+    /// let conventions = Conventions::default();
+    /// let mut reading = Reading::new(&conventions);
+    /// reading.buffer = Some("UFR".to_owned());
+    /// let read = |text| Sheet::read(text, &reading).unwrap();
+    /// let one = read("pair,algorithm,source\nUBR RDF,\"[R' D' R, U]\",a friend\n");
+    /// let both = one.joined(&read("pair,algorithm,learned\nRDF UBR,\"[U, R' D' R]\",yes\n"));
+    /// assert_eq!((both.rows().len(), both.more.join(" ")), (2, "source learned".to_owned()));
+    /// assert_eq!(both.joined(&one), both);
+    /// ```
+    #[must_use]
+    pub fn joined(&self, other: &Self) -> Self {
+        let mut joined = self.clone();
+        joined.layout = Layout::List;
+        let places: Vec<usize> = other
+            .more
+            .iter()
+            .map(|name| {
+                joined.more.iter().position(|known| known == name).unwrap_or_else(|| {
+                    joined.more.push(name.clone());
+                    joined.more.len() - 1
+                })
+            })
+            .collect();
+        for row in &other.rows {
+            let mut more = vec![String::new(); joined.more.len()];
+            for (number, cell) in row.more.iter().enumerate() {
+                match places.get(number) {
+                    Some(&place) => more[place].clone_from(cell),
+                    // Beyond the head, where columns have no names.
+                    None => more.push(cell.clone()),
+                }
+            }
+            let row = Row { more, ..row.clone() };
+            if !joined.rows.iter().any(|known| says_the_same(known, &row)) {
+                joined.rows.push(row);
+            }
+        }
+        joined
+    }
+
+    /// The sheet with one more algorithm, unless the case has one of the same turns. What it does is not judged here.
+    #[must_use]
+    pub fn with(&self, case: CycleCase, algorithm: &str, origin: Origin) -> Self {
+        let row = Row::made(case, algorithm.to_owned(), origin);
+        let (turns, mut sheet) = (row.turns(), self.clone());
+        let same =
+            |known: &Row| known.algorithm == row.algorithm || (turns.is_some() && known.turns() == turns);
+        if !self.rows.iter().any(|known| known.case == Some(case) && same(known)) {
+            sheet.rows.push(row);
+        }
+        sheet
+    }
+
+    /// The sheet without an algorithm of a case, however it is written.
+    #[must_use]
+    pub fn without(&self, case: CycleCase, algorithm: &str) -> Self {
+        let unwanted = Row::made(case, algorithm.to_owned(), Origin::Sheet);
+        let turns = unwanted.turns();
+        let mut sheet = self.clone();
+        sheet.rows.retain(|row| {
+            let same = row.algorithm == algorithm || (turns.is_some() && row.turns() == turns);
+            row.case != Some(case) || !same
+        });
+        sheet
+    }
+
+    /// The sheet without anything of a buffer.
+    #[must_use]
+    pub fn without_buffer(&self, orbit: Orbit, buffer: Sticker) -> Self {
+        let mut sheet = self.clone();
+        sheet.rows.retain(|row| row.case.is_none_or(|case| (case.orbit, case.buffer) != (orbit, buffer)));
+        sheet
+    }
+}
+
+/// Whether two rows carry the same, wherever they stood.
+fn says_the_same(one: &Row, other: &Row) -> bool {
+    let filled = |row: &Row| {
+        let mut more = row.more.clone();
+        while more.last().is_some_and(String::is_empty) {
+            more.pop();
+        }
+        more
+    };
+    let named = one.case.is_some() || one.named == other.named;
+    (one.case, &one.algorithm, &one.notes) == (other.case, &other.algorithm, &other.notes)
+        && named
+        && filled(one) == filled(other)
+}
