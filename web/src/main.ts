@@ -3,7 +3,8 @@ import "./app.css";
 import { mount } from "svelte";
 
 import App from "./App.svelte";
-import { startEngine } from "./engine/client";
+import { type EngineClient, startAlgorithms, startEngine } from "./engine/client";
+import type { AlgorithmMethods } from "./engine/types";
 import { notify } from "./shell/notices.svelte";
 import { Store } from "./store/database";
 import { Draft } from "./store/draft.svelte";
@@ -55,8 +56,19 @@ async function begin(place: HTMLElement) {
     return;
   }
   engine.onStopped = () => notify({ name: "engine-stopped" });
+  let half: EngineClient<AlgorithmMethods> | null = null;
+  const algorithms = () => {
+    if (half === null) {
+      half = startAlgorithms();
+      half.onStopped = engine.onStopped;
+      // Without network it could not be loaded; the next time it is asked for it is tried again.
+      half.ready.catch(() => (half = null));
+    }
+    half.language = engine.language;
+    return half;
+  };
   place.replaceChildren();
-  mount(App, { target: place, props: { bench: { engine, store, settings, draft, sets } } });
+  mount(App, { target: place, props: { bench: { engine, algorithms, store, settings, draft, sets } } });
 
   await watchForUpdates(
     (take) => notify({ name: "update-ready", action: { name: "update-take", run: take } }),

@@ -11,6 +11,7 @@ export function sourceOf({ draft, sets }: Bench): Source {
     scramble: draft.get("scramble"),
     facelets: draft.get("input") === "colours" ? draft.get(`facelets-${size}`) : "",
     bestHold: size === 2 && draft.get("best-hold") === "yes",
+    sheet: size === 3 ? sets.sheet : "",
   };
 }
 

@@ -46,7 +46,7 @@ pub use letters::{Letters, LettersError, rows};
 pub use memo::Memo;
 pub use method::{
     Carrier, Case, Cycles, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, letters_effect,
-    letters_state,
+    letters_state, milliseconds,
 };
 pub use plan::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason, reasons};

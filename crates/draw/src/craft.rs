@@ -1,12 +1,14 @@
 //! The craft's own things as pictures: conventions as colours and letters, a memo as a thread, a trace as a strip.
 
 use crate::colour::Rgb;
+use crate::grid::{Grid, GridWords, Head};
 use crate::palette::{Palette, Shade};
 use crate::picture::Picture;
 use crate::place::{Chain, Labels, Mark, Place};
 use crate::solid::View;
 use crate::strip::{Frame, Strip};
 use crate::thread::{Bead, Strand, Thread};
+use blind::sheet::{CycleCase, Origin, Row, Sheet};
 use blind::{Conventions, Memo, Role, Trace};
 use cube::{Face, Orbit, Size, State, Sticker};
 
@@ -112,6 +114,68 @@ pub fn puzzle(
     title: impl Into<String>,
 ) -> Picture {
     Picture::new(looks.facelets(), title).palette(palette).labels(Labels::of(conventions, looks.size()))
+}
+
+/// A case of a three-cycle on the puzzle as it looks: its three pieces in colour, all others back, their letters, and the
+/// thread from the buffer by the first target to the second. `now` is the state of the pieces; `begun` what was turned
+/// since the case was there to be solved, which takes its places along.
+pub fn case_picture(
+    case: CycleCase,
+    conventions: &Conventions,
+    picture: Picture,
+    now: &State,
+    begun: &State,
+) -> Picture {
+    let CycleCase { orbit, buffer, first, second } = case;
+    let goes = begun.orbit(orbit).inverse();
+    let lies = now.orbit(orbit).inverse();
+    let place = |sticker: Sticker| Place::new(orbit, goes.at(sticker));
+    let ring = [buffer, first, second];
+    let mut texts: [String; 24] = std::array::from_fn(|_| String::new());
+    for &sticker in &ring[1..] {
+        texts[place(sticker).sticker.index()] = conventions.kind(orbit).letters.of(sticker).to_string();
+    }
+    picture
+        .labels(Labels::none().with(orbit, texts))
+        .only(ring.map(|sticker| Place::new(orbit, lies.at(sticker))))
+        .mark(place(buffer), Mark::Buffer)
+        .mark(place(second), Mark::Target)
+        .chain(Chain::new(ring.map(place)))
+}
+
+impl Grid {
+    /// A sheet of one buffer to print, in the order of the letters; what was found by search has a star.
+    pub fn of(
+        sheet: &Sheet,
+        orbit: Orbit,
+        buffer: Sticker,
+        conventions: &Conventions,
+        words: GridWords,
+    ) -> Self {
+        let letters = &conventions.kind(orbit).letters;
+        let other = |sticker: &Sticker| orbit.piece(*sticker) != orbit.piece(buffer);
+        let order: Vec<Sticker> = letters.order().into_iter().filter(other).collect();
+        let rows = sheet.right_rows(orbit, buffer, conventions);
+        let cell = |first: Sticker, second: Sticker| {
+            let of = |row: &&&Row| row.case.is_some_and(|case| (case.first, case.second) == (first, second));
+            rows.iter().find(of).map_or_else(String::new, |row| {
+                let mark = if row.origin == Origin::Search { " *" } else { "" };
+                format!("{}{mark}", row.algorithm)
+            })
+        };
+        let head =
+            |sticker: Sticker| -> Head { (letters.of(sticker).to_string(), orbit.name(sticker).to_owned()) };
+        let row = |first: Sticker| {
+            let apart = |second: Sticker| orbit.piece(first) != orbit.piece(second);
+            let cells = order.iter().map(|&second| apart(second).then(|| cell(first, second))).collect();
+            (head(first), cells)
+        };
+        Self {
+            words,
+            columns: order.iter().map(|&sticker| head(sticker)).collect(),
+            rows: order.iter().map(|&first| row(first)).collect(),
+        }
+    }
 }
 
 impl Strip {

@@ -7,15 +7,25 @@ use unicode_width::UnicodeWidthStr;
 /// A head: large what one looks for, small what it is called.
 pub type Head = (String, String);
 
+/// The words on a grid.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct GridWords {
+    /// The title.
+    pub title: String,
+    /// The language of its words, as a BCP 47 tag.
+    pub language: String,
+    /// What stands where both heads meet.
+    pub corner: String,
+}
+
 /// A grid of texts.
 ///
 /// ```
-/// use draw::Grid;
+/// use draw::{Grid, GridWords};
 /// let head = |letter: &str, name: &str| (letter.to_owned(), name.to_owned());
+/// let words = GridWords { title: "Corners <UFR>".to_owned(), language: "en".to_owned(), corner: String::new() };
 /// let grid = Grid {
-///     title: "Corners <UFR>".to_owned(),
-///     language: "en".to_owned(),
-///     corner: String::new(),
+///     words,
 ///     columns: vec![head("A", "UBL"), head("B", "UBR")],
 ///     rows: vec![(head("A", "UBL"), vec![None, Some("[U: [R U R', D]]".to_owned())])],
 /// };
@@ -24,12 +34,8 @@ pub type Head = (String, String);
 /// ```
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Grid {
-    /// The title.
-    pub title: String,
-    /// The language of its words, as a BCP 47 tag.
-    pub language: String,
-    /// What stands where both heads meet.
-    pub corner: String,
+    /// Its words.
+    pub words: GridWords,
     /// Heads along the top.
     pub columns: Vec<Head>,
     /// Heads down the side, each with a cell a column: `None` where there can be nothing.
@@ -53,19 +59,19 @@ impl Grid {
     pub fn html(&self) -> String {
         html! {
             (DOCTYPE)
-            html lang=(self.language) {
+            html lang=(self.words.language) {
                 head {
                     meta charset="utf-8";
                     meta name="viewport" content="width=device-width,initial-scale=1";
                     meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'";
-                    title { (self.title) }
+                    title { (self.words.title) }
                     style { (PreEscaped(STYLE)) }
                 }
                 body {
-                    h1 { (self.title) }
+                    h1 { (self.words.title) }
                     div.wide { table {
                         thead { tr {
-                            th { (self.corner) }
+                            th { (self.words.corner) }
                             @for (large, small) in &self.columns { th scope="col" { b { (large) } " " small { (small) } } }
                         } }
                         tbody {
@@ -97,7 +103,7 @@ impl Grid {
             .rows
             .iter()
             .map(|(row, _)| width(&head(row)))
-            .chain([width(&self.corner)])
+            .chain([width(&self.words.corner)])
             .fold(40.0, f64::max);
         let widths: Vec<f64> = self
             .columns
@@ -110,11 +116,11 @@ impl Grid {
             .collect();
         let height = LINE + 6.0;
         let (top, whole) = (34.0, side + widths.iter().sum::<f64>());
-        let caption = Caption::new(self.title.clone());
+        let caption = Caption::new(self.words.title.clone());
         let bottom = top + height * (self.rows.len() + 1) as f64;
         let mut markup = Markup::picture(&caption, [0.0, 0.0, whole + 16.0, bottom + 8.0], 1.0);
         markup.group(&[("font-size", &16), ("font-weight", &700), ("fill", &ink(Ink::Strong))]);
-        markup.tag("text").with("x", Num(8.0)).with("y", Num(22.0)).text(&self.title);
+        markup.tag("text").with("x", Num(8.0)).with("y", Num(22.0)).text(&self.words.title);
         markup.close();
         markup.group(&[
             ("font-size", &10),
@@ -126,7 +132,7 @@ impl Grid {
             let tag = markup.tag("text").with("x", Num(x + 5.0)).with("y", Num(y));
             tag.with_some("font-weight", bold.then_some(700)).text(text);
         };
-        write(8.0, 0, &self.corner, false);
+        write(8.0, 0, &self.words.corner, false);
         let mut x = 8.0 + side;
         for (column, wide) in self.columns.iter().zip(&widths) {
             write(x, 0, &head(column), true);

@@ -35,6 +35,7 @@ pub struct Picture {
     pub(crate) labels: Labels,
     pub(crate) marks: Vec<(Place, Mark)>,
     pub(crate) chain: Chain,
+    pub(crate) only: Option<Vec<Place>>,
     pub(crate) colour_letters: bool,
     pub(crate) handles: bool,
     pub(crate) theme: Theme,
@@ -50,6 +51,7 @@ impl Picture {
             labels: Labels::none(),
             marks: Vec::new(),
             chain: Chain::default(),
+            only: None,
             colour_letters: false,
             handles: false,
             theme: Theme::Light,
@@ -82,6 +84,13 @@ impl Picture {
     #[must_use]
     pub fn chain(mut self, chain: Chain) -> Self {
         self.chain = chain;
+        self
+    }
+
+    /// With colours only on the pieces at these places and on the centres; all other stickers stay back.
+    #[must_use]
+    pub fn only(mut self, places: impl IntoIterator<Item = Place>) -> Self {
+        self.only = Some(places.into_iter().collect());
         self
     }
 
@@ -166,24 +175,34 @@ impl Picture {
         let corners =
             [(-reach, -reach), (reach, -reach), (reach, reach), (-reach, reach)].map(|(x, y)| patch.at(x, y));
         let (face, row, column) = patch.cell;
+        let kept = patch.place.is_none_or(|place| self.is_kept(place));
+        let fill = if kept { shade.colour.to_string() } else { self.theme.ink(Ink::Back).to_owned() };
         markup
             .tag("path")
             .with("d", path(&corners, true))
-            .with("fill", shade.colour)
-            .with("stroke", shade.colour)
+            .with("fill", &fill)
+            .with("stroke", &fill)
             .with_some("data-cell", self.handles.then(|| format!("{face} {row} {column}")))
             .with_some("data-place", patch.place.filter(|_| self.handles).map(Place::name))
             .empty();
         let ink = shade.colour.label();
         let label = patch.place.map_or("", |place| self.labels.at(place));
         self.words(markup, patch, label, ink);
-        if self.colour_letters {
+        if self.colour_letters && kept {
             let colour = shade.letter.to_string();
             word(markup, patch, &colour, ink, (0.58, 0.74, 0.56));
         }
         for (_, mark) in self.marks.iter().filter(|(place, _)| Some(*place) == patch.place) {
             mark.draw(markup, patch);
         }
+    }
+
+    /// Whether the piece at a place keeps its colours.
+    fn is_kept(&self, place: Place) -> bool {
+        let same_piece = |kept: &Place| {
+            kept.orbit == place.orbit && kept.orbit.piece(kept.sticker) == place.orbit.piece(place.sticker)
+        };
+        self.only.as_ref().is_none_or(|places| places.iter().any(same_piece))
     }
 
     fn words(&self, markup: &mut Markup, patch: &Patch, label: &str, ink: Rgb) {

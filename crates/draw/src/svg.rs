@@ -94,6 +94,8 @@ pub(crate) enum Ink {
     Wrong,
     /// What stickers are on.
     Body,
+    /// Stickers that nobody is to look at.
+    Back,
 }
 
 impl Theme {
@@ -105,18 +107,21 @@ impl Theme {
             (Self::Light, Ink::Thread) => "#6a2a8c",
             (Self::Light, Ink::Wrong) => "#a3123a",
             (Self::Light, Ink::Body) => "#2b2730",
+            (Self::Light, Ink::Back) => "#a5a1ab",
             (Self::Dark, Ink::Strong) => "#f3f0f6",
             (Self::Dark, Ink::Paper) => "#17151a",
             (Self::Dark, Ink::Quiet) => "#a29ca9",
             (Self::Dark, Ink::Thread) => "#d3a4f0",
             (Self::Dark, Ink::Wrong) => "#ff8fa8",
             (Self::Dark, Ink::Body) => "#4b4654",
+            (Self::Dark, Ink::Back) => "#7d7885",
             (Self::Page, Ink::Strong) => "var(--draw-ink,#1e1b22)",
             (Self::Page, Ink::Paper) => "var(--draw-paper,#fff)",
             (Self::Page, Ink::Quiet) => "var(--draw-quiet,#6f6a75)",
             (Self::Page, Ink::Thread) => "var(--draw-thread,#6a2a8c)",
             (Self::Page, Ink::Wrong) => "var(--draw-wrong,#a3123a)",
             (Self::Page, Ink::Body) => "var(--draw-body,#2b2730)",
+            (Self::Page, Ink::Back) => "var(--draw-back,#a5a1ab)",
         }
     }
 }

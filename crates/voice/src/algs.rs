@@ -1,11 +1,12 @@
 //! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
 
 use crate::Voice;
-use blind::sheet::{CycleCase, Origin, Row, SheetError, Verdict};
-use blind::{Conventions, nearest};
-use cube::{NoSuchTurn, Orbit, display_turns};
+use blind::sheet::{CycleCase, Origin, Report, Row, SheetError, Verdict};
+use blind::{Conventions, Letters, nearest};
+use cube::{NoSuchTurn, Orbit, Sticker, display_turns};
 use search::cycle::{EffectError, FindError, TurnSetError};
-use search::ease::FitError;
+use search::ease::{Estimate, FitError, Hand, Regrip};
+use std::collections::BTreeMap;
 
 const MEBIBYTE: u64 = 1 << 20;
 
@@ -19,7 +20,7 @@ impl Voice {
 
     /// What a row of a sheet does.
     pub fn verdict(&self, row: &Row, verdict: &Verdict, conventions: &Conventions) -> String {
-        let names = |orbit: Orbit, stickers: &[cube::Sticker]| {
+        let names = |orbit: Orbit, stickers: &[Sticker]| {
             stickers.iter().map(|&sticker| orbit.name(sticker)).collect::<Vec<_>>().join(" → ")
         };
         let orbit = row.case.map_or(Orbit::Corner, |case| case.orbit);
@@ -68,6 +69,65 @@ impl Voice {
     /// Where an algorithm comes from.
     pub fn origin(&self, origin: Origin) -> String {
         self.word(&format!("origin-{}", origin.name()))
+    }
+
+    /// What a sheet of a buffer is called.
+    pub fn grid_title(&self, orbit: Orbit, buffer: Sticker, letters: &Letters) -> String {
+        let buffer = self.lettered(orbit, buffer, letters);
+        self.say("grid-title", &[("kinds", self.kinds(orbit).into()), ("buffer", buffer.into())])
+    }
+
+    /// How many cases of a buffer have a right algorithm.
+    pub fn coverage(&self, orbit: Orbit, buffer: Sticker, covered: usize, cases: usize) -> String {
+        self.say(
+            "sheet-coverage",
+            &[
+                ("kinds", self.kinds(orbit).into()),
+                ("buffer", orbit.name(buffer).into()),
+                ("covered", covered.into()),
+                ("cases", cases.into()),
+            ],
+        )
+    }
+
+    /// How many rows are right, empty, and to be looked at.
+    pub fn sheet_summary(&self, report: &Report) -> String {
+        let empty = report.verdicts.iter().filter(|verdict| **verdict == Verdict::Empty).count();
+        self.say(
+            "sheet-summary",
+            &[
+                ("rows", report.verdicts.len().into()),
+                ("right", report.right().into()),
+                ("empty", empty.into()),
+                ("wrong", report.wrong().count().into()),
+            ],
+        )
+    }
+
+    /// What was filled in.
+    pub fn filled(&self, by_origin: &BTreeMap<Origin, usize>) -> String {
+        let count: usize = by_origin.values().sum();
+        if count == 0 {
+            return self.word("sheet-nothing-to-fill");
+        }
+        let parts: Vec<String> =
+            by_origin.iter().map(|(origin, count)| format!("{count} {}", self.origin(*origin))).collect();
+        self.say("sheet-filled", &[("count", count.into()), ("by", self.list(&parts).into())])
+    }
+
+    /// Where hands take hold anew, and how the thumbs are to begin with.
+    pub fn regrips(&self, estimate: &Estimate) -> String {
+        let hand = |hand: Hand| if hand == Hand::Left { "left" } else { "right" };
+        let regrip = |regrip: &Regrip| {
+            self.say(
+                "way-regrip",
+                &[("hand", hand(regrip.hand).into()), ("move", (regrip.before + 1).into())],
+            )
+        };
+        match &estimate.regrips[..] {
+            [] => self.word("way-no-regrip"),
+            regrips => self.list(&regrips.iter().map(regrip).collect::<Vec<_>>()),
+        }
     }
 
     /// Why a text is no sheet.
@@ -156,6 +216,21 @@ impl Voice {
             }
             FindError::Stopped => self.word("find-stopped"),
             FindError::OtherSize { .. } | FindError::Unverified => self.word("find-fault"),
+        }
+    }
+
+    /// The same for someone before a page, who has other things to choose than a command has.
+    pub fn page_find_error(&self, error: &FindError) -> String {
+        match error {
+            FindError::Memory { max_length, needed, allowed } => self.say(
+                "page-find-memory",
+                &[
+                    ("length", (*max_length).into()),
+                    ("needed", needed.div_ceil(MEBIBYTE).into()),
+                    ("allowed", (allowed / MEBIBYTE).into()),
+                ],
+            ),
+            error => self.find_error(error),
         }
     }
 

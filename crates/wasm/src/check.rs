@@ -6,10 +6,9 @@ use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
-use crate::Failure;
 use crate::methods::Call;
-use crate::sequence::place;
 use crate::situation::Source;
+use crate::{Failure, Place};
 
 /// A memo as it was written down.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -81,7 +80,7 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
         let moves = Algorithm::parse(&asked.moves, situation.size)
             .map_err(|error| Failure {
                 sentence: voice.parse_error(&error),
-                place: Some(place(&asked.moves, &error)),
+                place: Some(Place::of(&asked.moves, &error)),
             })?
             .flatten();
         let given = if given.iter().all(|(_, letters)| letters.is_empty()) {

@@ -1,14 +1,18 @@
 //! Conventions as they are edited on the net.
 
-use blind::{BreakChoice, Colour, Conventions, KINDS, Letters, SwapEffect, kind_name, kind_named};
+use blind::{
+    BreakChoice, Colour, Conventions, KINDS, Letters, MethodName, ParityChoice, SwapEffect, kind_name,
+    kind_named,
+};
 use cube::{Algorithm, Face, Orbit, Rotation, Size, State, Sticker};
 use draw::{Mark, Picture, Place, Rgb, Sight, Theme};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
 use crate::Failure;
+use crate::desk::palette;
 use crate::methods::Call;
-use crate::situation::{face, palette};
+use crate::situation::face;
 
 /// Conventions, and perhaps a change of them.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -68,6 +72,13 @@ pub enum Change {
         kind: String,
         /// As it is written.
         text: String,
+    },
+    /// Another method: `one-swap`, `slice-swap` or `three-cycle`.
+    Method {
+        /// The kind.
+        kind: String,
+        /// The method.
+        method: String,
     },
     /// Another parity algorithm.
     Parity {
@@ -146,6 +157,10 @@ pub struct KindOf {
     pub buffer: String,
     /// The swap algorithm.
     pub algorithm: String,
+    /// How its letters are carried out: `one-swap`, `slice-swap` or `three-cycle`.
+    pub method: String,
+    /// The methods that there are for it.
+    pub methods: Vec<String>,
     /// `first`, `fewest`, `least` or `list`.
     pub breaks: String,
     /// The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
@@ -177,7 +192,7 @@ pub(crate) fn edit(call: &mut Call<'_>, edited: &Edited) -> Result<Settled, Fail
             .map_err(|error| Failure::new(voice.conventions_problem(&error.problem)))?;
     }
     let toml = conventions.to_toml();
-    let method = call.desk.method(&toml, &conventions, Size::THREE);
+    let method = call.desk.method(voice, [&toml, ""], &conventions, Size::THREE)?;
     Ok(settled(voice, &conventions, toml, notes, method.as_ref().as_ref().err()))
 }
 
@@ -224,14 +239,15 @@ fn apply(
         Change::Algorithm { kind: name, text } => {
             Algorithm::parse(text, Size::THREE).map_err(|error| Failure {
                 sentence: voice.parse_error(&error),
-                place: Some(crate::sequence::place(text, &error)),
+                place: Some(crate::Place::of(text, &error)),
             })?;
             conventions.kind_mut(kind(name)?).algorithm.clone_from(text);
         }
+        Change::Method { kind: name, method } => take_method(voice, conventions, kind(name)?, method, notes)?,
         Change::Parity { text } => {
             Algorithm::parse(text, Size::THREE).map_err(|error| Failure {
                 sentence: voice.parse_error(&error),
-                place: Some(crate::sequence::place(text, &error)),
+                place: Some(crate::Place::of(text, &error)),
             })?;
             conventions.parity_algorithm.clone_from(text);
         }
@@ -244,6 +260,45 @@ fn apply(
             };
         }
         Change::Pairs { paired } => conventions.pairs = *paired,
+    }
+    Ok(())
+}
+
+/// Another method for a kind; letters stay. Slice-swap has a buffer and an algorithm of its own, which come and go with it;
+/// otherwise these stay as well, since one swap and three-cycles do with any.
+fn take_method(
+    voice: &Voice,
+    conventions: &mut Conventions,
+    orbit: Orbit,
+    name: &str,
+    notes: &mut Vec<String>,
+) -> Result<(), Failure> {
+    let Some(method) = MethodName::ALL.into_iter().find(|method| method.name() == name) else {
+        return Ok(());
+    };
+    let kind = conventions.kind_mut(orbit);
+    let before = kind.buffer;
+    if [kind.method, method].contains(&MethodName::SliceSwap) && kind.method != method {
+        let text = format!("[method]\n{} = \"{name}\"\n", kind_name(orbit));
+        let usual = Conventions::read(&text)
+            .map_err(|error| Failure::new(voice.conventions_problem(&error.problem)))?;
+        let usual = usual.kind(orbit);
+        (kind.buffer, kind.algorithm) = (usual.buffer, usual.algorithm.clone());
+    }
+    kind.method = method;
+    let buffer = kind.buffer;
+    if buffer != before {
+        notes.push(voice.say("buffer-follows", &[("buffer", orbit.name(buffer).into())]));
+    }
+    if method == MethodName::OneSwap {
+        turn_along(voice, conventions, orbit, buffer, notes);
+    }
+    // A half-turned slice has to be put right before an algorithm for parity, so its letters come first.
+    let late = conventions.execution_order.first() != Some(&orbit);
+    if method == MethodName::SliceSwap && conventions.parity == ParityChoice::Algorithm && late {
+        conventions.execution_order.retain(|&other| other != orbit);
+        conventions.execution_order.insert(0, orbit);
+        notes.push(voice.say("order-follows", &[("kinds", voice.kinds(orbit).into())]));
     }
     Ok(())
 }
@@ -357,6 +412,12 @@ fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
         name: voice.kinds(orbit),
         buffer: orbit.name(kind.buffer).to_owned(),
         algorithm: kind.algorithm.clone(),
+        method: kind.method.name().to_owned(),
+        methods: MethodName::ALL
+            .into_iter()
+            .filter(|method| orbit == Orbit::Midge || *method != MethodName::SliceSwap)
+            .map(|method| method.name().to_owned())
+            .collect(),
         breaks: match kind.breaks {
             BreakChoice::First => "first",
             BreakChoice::Fewest => "fewest",

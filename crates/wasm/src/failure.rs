@@ -1,5 +1,6 @@
 //! What comes back instead of a view.
 
+use cube::ParseError;
 use serde::Serialize;
 
 /// Why a request has no view, said in the language of the request.
@@ -21,6 +22,19 @@ pub struct Place {
     pub from: u32,
     /// First unit after the stretch.
     pub to: u32,
+}
+
+impl Place {
+    /// From line and column, both from 1, to the units that a browser counts a text in; one character long.
+    pub(crate) fn of(text: &str, error: &ParseError) -> Place {
+        let line_before: usize =
+            text.split_inclusive('\n').take(error.line - 1).map(|line| line.encode_utf16().count()).sum();
+        let line = text.split('\n').nth(error.line - 1).unwrap_or_default();
+        let before: usize = line.chars().take(error.column - 1).map(char::len_utf16).sum();
+        let length = line.chars().nth(error.column - 1).map_or(0, char::len_utf16);
+        let from = (line_before + before) as u32;
+        Place { from, to: from + length as u32 }
+    }
 }
 
 impl Failure {

@@ -3,10 +3,13 @@
 use serde::{Deserialize, Serialize};
 use voice::{Language, Voice};
 
-use crate::situation::Desk;
-use crate::{
-    Failure, about, check, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace, why,
-};
+use crate::Failure;
+use crate::desk::Desk;
+use crate::look;
+#[cfg(feature = "first")]
+use crate::{about, check, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace, why};
+#[cfg(feature = "algorithms")]
+use crate::{amend, case, import, sheet};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
@@ -45,43 +48,59 @@ pub struct Call<'a> {
     pub desk: &'a mut Desk,
 }
 
-/// Lists the methods once; the dispatch below and the TypeScript types are both made from the list.
+/// Lists methods once; the dispatch and the TypeScript types are both made from the list.
 macro_rules! methods {
-    ($($(#[doc = $doc:literal])* $name:literal: $arguments:ty => $view:ty, $answer:expr;)*) => {
-        impl Engine {
-            /// Answers one request: `arguments` is JSON of the method's arguments, the answer JSON of its view.
-            ///
-            /// # Errors
-            /// The sentence why there is no view: an unknown method, arguments of another shape, or what the method
-            /// itself has to say.
-            pub fn call(
-                &mut self,
-                method: &str,
-                language: &str,
-                arguments: &str,
-                report: &mut dyn FnMut(Progress),
-            ) -> Result<String, Failure> {
-                let language = Language::from_tag(language).unwrap_or_default();
-                if self.voice.language() != language {
-                    self.voice = Voice::new(language);
-                }
-                let call = Call { voice: &self.voice, report, desk: &mut self.desk };
-                match method {
-                    $($name => answer::<$arguments, $view>($answer, call, arguments),)*
-                    _ => Err(Failure::new(format!("The engine has no method \"{method}\"."))),
-                }
+    ($table:ident, $visit:ident; $($(#[doc = $doc:literal])* $name:literal: $arguments:ty => $view:ty, $answer:expr;)*) => {
+        /// Answers a request if its method is in this table.
+        fn $table(call: &mut Call<'_>, method: &str, arguments: &str) -> Option<Result<String, Failure>> {
+            match method {
+                $($name => Some(answer::<$arguments, $view>($answer, call, arguments)),)*
+                _ => None,
             }
         }
 
         /// Tells the visitor each method: its name, its documentation, its types.
         #[cfg(test)]
-        pub(crate) fn visit_all(visitor: &mut impl crate::typescript::MethodVisitor) {
+        pub(crate) fn $visit(visitor: &mut impl crate::typescript::MethodVisitor) {
             $(visitor.visit::<$arguments, $view>($name, concat!($($doc, "\n",)*).trim());)*
         }
     };
 }
 
-methods! {
+impl Engine {
+    /// Answers one request: `arguments` is JSON of the method's arguments, the answer JSON of its view.
+    ///
+    /// # Errors
+    /// The sentence why there is no view: an unknown method, arguments of another shape, or what the method
+    /// itself has to say.
+    pub fn call(
+        &mut self,
+        method: &str,
+        language: &str,
+        arguments: &str,
+        report: &mut dyn FnMut(Progress),
+    ) -> Result<String, Failure> {
+        let language = Language::from_tag(language).unwrap_or_default();
+        if self.voice.language() != language {
+            self.voice = Voice::new(language);
+        }
+        let mut call = Call { voice: &self.voice, report, desk: &mut self.desk };
+        let mut found = None;
+        #[cfg(feature = "first")]
+        {
+            found = found.or_else(|| first(&mut call, method, arguments));
+        }
+        #[cfg(feature = "algorithms")]
+        {
+            found = found.or_else(|| algorithms(&mut call, method, arguments));
+        }
+        found.unwrap_or_else(|| Err(Failure::new(format!("The engine has no method \"{method}\"."))))
+    }
+}
+
+// What a page needs at its first use.
+#[cfg(feature = "first")]
+methods! { first, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
     /// Whether a memo, or moves that were made, are right.
@@ -93,11 +112,11 @@ methods! {
     /// A page for pupils and a sheet of exercises.
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
-    "moment": picture::Moment => picture::Drawn, |call, moment| picture::moment(call, &moment);
+    "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
     /// The net with a sticker painted.
     "paint": paint::Brush => paint::Painted, |call, brush| paint::paint(call, &brush);
     /// The puzzle as it is held, perhaps with a letter of the memo shown.
-    "picture": picture::Wanted => picture::Drawn, |call, wanted| picture::picture(call, &wanted);
+    "picture": picture::Wanted => look::Drawn, |call, wanted| picture::picture(call, &wanted);
     /// The execution as a time line.
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
     /// A random scramble.
@@ -114,9 +133,30 @@ methods! {
     "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
+// What the work on sheets of algorithms needs; a page loads it when that is begun.
+#[cfg(feature = "algorithms")]
+methods! { algorithms, visit_algorithms;
+    /// A sheet after a change.
+    "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);
+    /// Everything that is known of a case.
+    "case": case::Chosen => case::Case, |call, chosen| case::case(call, &chosen);
+    /// A sheet as a grid.
+    "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
+    /// A sheet as a file.
+    "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
+    /// The easiest algorithms for a case, by search.
+    "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
+    /// Takes a sheet in, with an account of every row.
+    "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
+    /// Pictures of cases.
+    "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
+    /// A case at a moment of an algorithm, perhaps in the middle of a turn.
+    "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
+}
+
 fn answer<A, V>(
     method: impl FnOnce(&mut Call<'_>, A) -> Result<V, Failure>,
-    mut call: Call<'_>,
+    call: &mut Call<'_>,
     arguments: &str,
 ) -> Result<String, Failure>
 where
@@ -125,7 +165,7 @@ where
 {
     let arguments = serde_json::from_str(arguments)
         .map_err(|error| Failure::new(format!("The request is not in the expected form: {error}.")))?;
-    let view = method(&mut call, arguments)?;
+    let view = method(call, arguments)?;
     serde_json::to_string(&view)
         .map_err(|error| Failure::new(format!("The view cannot be written: {error}.")))
 }

@@ -4,8 +4,9 @@ use cube::{Face, Facelets, State};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
+use crate::desk::palette;
 use crate::methods::Call;
-use crate::situation::{face, palette, size};
+use crate::situation::{face, size};
 use draw::{Picture, Theme};
 
 /// A sticker to be painted, or none to look at the whole only.

@@ -1,51 +1,15 @@
 //! Pictures of the puzzle: as it is held, with a letter of the memo shown, or in the middle of a turn.
 
 use blind::{Action, Role};
-use cube::{Orbit, Rotation, State, Sticker, Turn};
-use draw::{Camera, Chain, Glow, Hidden, Mark, Picture, Place, Strand, Theme, Thread, Turning, View};
-use serde::{Deserialize, Serialize};
+use cube::{Orbit, State, Sticker, Turn};
+use draw::{Chain, Glow, Mark, Picture, Place, Strand, Theme, Thread, Turning};
+use serde::Deserialize;
 
 use crate::Failure;
+use crate::look::{Drawn, Looking};
 use crate::methods::Call;
 use crate::play::letters_of;
 use crate::situation::{Situation, Source};
-
-/// From where the puzzle is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Deserialize, Serialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Eye {
-    /// To the right, in radians.
-    pub yaw: f64,
-    /// Upward, in radians.
-    pub pitch: f64,
-}
-
-/// What becomes of the three faces out of sight.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(rename_all = "lowercase")]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub enum HiddenFaces {
-    /// Not drawn.
-    No,
-    /// As in mirrors beside the puzzle.
-    Mirrors,
-    /// The whole puzzle unfolded.
-    Net,
-}
-
-/// How the puzzle is looked at.
-#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Looking {
-    /// From where; none: from the usual place.
-    pub eye: Option<Eye>,
-    /// Dragged to the right by so many widths of the cube.
-    pub right: f64,
-    /// Dragged downward by so many widths of the cube.
-    pub down: f64,
-    /// The faces out of sight.
-    pub hidden: HiddenFaces,
-}
 
 /// A letter of the memo.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -67,16 +31,6 @@ pub struct Wanted {
     pub looking: Looking,
     /// The letter whose sticker and way home are shown.
     pub letter: Option<Pointed>,
-}
-
-/// A picture.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Drawn {
-    /// The picture as SVG; it names and describes itself for those who cannot see it.
-    pub svg: String,
-    /// From where it was looked at.
-    pub eye: Eye,
 }
 
 /// A moment of the execution.
@@ -105,27 +59,6 @@ pub struct WantedThread {
     pub now: bool,
     /// How wide it may be, in pixels at its natural size.
     pub width: f64,
-}
-
-impl Looking {
-    fn camera(self) -> Camera {
-        let usual = if self.hidden == HiddenFaces::Mirrors { Camera::EVEN } else { Camera::USUAL };
-        let camera = self.eye.map_or(usual, |eye| Camera::new(eye.yaw, eye.pitch));
-        if self.right == 0.0 && self.down == 0.0 { camera } else { camera.dragged(self.right, self.down) }
-    }
-
-    fn drawn(self, picture: &Picture, turning: Option<Turning>) -> Drawn {
-        let camera = self.camera();
-        let hidden = if self.hidden == HiddenFaces::Mirrors { Hidden::Mirrored } else { Hidden::Omitted };
-        let svg = if self.hidden == HiddenFaces::Net && turning.is_none() {
-            picture.net()
-        } else {
-            let view =
-                View { hold: Rotation::NONE, camera, hidden, turning, steady: hidden == Hidden::Omitted };
-            picture.solid(&view)
-        };
-        Drawn { svg: svg.into_string(), eye: Eye { yaw: camera.yaw, pitch: camera.pitch } }
-    }
 }
 
 /// The sticker looked at and its way home, on a picture.

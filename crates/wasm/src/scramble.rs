@@ -76,7 +76,7 @@ pub(crate) fn random(call: &mut Call<'_>, draw: &Draw) -> Result<RandomScramble,
         return Ok(RandomScramble { moves: display_turns(drawn.turns()).to_string() });
     }
     let conventions = call.desk.conventions(voice, &draw.conventions)?;
-    let method = call.desk.method(&draw.conventions, &conventions, size);
+    let method = call.desk.method(voice, [&draw.conventions, ""], &conventions, size)?;
     let method = method.as_ref().as_ref().map_err(|error| Failure::new(voice.method_error(error)))?;
     let condition = Condition::read(&draw.condition, size, &conventions)
         .map_err(|error| Failure::new(voice.condition_error(&error)))?;

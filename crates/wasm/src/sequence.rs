@@ -1,6 +1,6 @@
 //! Reading a sequence of moves as it is typed.
 
-use cube::{Algorithm, ParseError, Size, display_turns};
+use cube::{Algorithm, Size, display_turns};
 use serde::{Deserialize, Serialize};
 
 use crate::methods::Call;
@@ -33,21 +33,10 @@ pub(crate) fn sequence(call: &Call<'_>, typed: &Typed) -> Result<Sequence, Failu
     let turns = Algorithm::parse(&typed.text, size)
         .map_err(|error| Failure {
             sentence: call.voice.parse_error(&error),
-            place: Some(place(&typed.text, &error)),
+            place: Some(Place::of(&typed.text, &error)),
         })?
         .flatten();
     Ok(Sequence { moves: display_turns(&turns).to_string(), length: turns.len() as u32 })
-}
-
-/// From line and column, both from 1, to the units that a browser counts a text in; one character long.
-pub(crate) fn place(text: &str, error: &ParseError) -> Place {
-    let line_before: usize =
-        text.split_inclusive('\n').take(error.line - 1).map(|line| line.encode_utf16().count()).sum();
-    let line = text.split('\n').nth(error.line - 1).unwrap_or_default();
-    let before: usize = line.chars().take(error.column - 1).map(char::len_utf16).sum();
-    let length = line.chars().nth(error.column - 1).map_or(0, char::len_utf16);
-    let from = (line_before + before) as u32;
-    Place { from, to: from + length as u32 }
 }
 
 #[cfg(test)]
@@ -57,7 +46,7 @@ mod tests {
 
     fn read_with(language: Language, size: u8, text: &str) -> Result<Sequence, Failure> {
         let voice = Voice::new(language);
-        let call = Call { voice: &voice, report: &mut |_| {}, desk: &mut crate::situation::Desk::default() };
+        let call = Call { voice: &voice, report: &mut |_| {}, desk: &mut crate::desk::Desk::default() };
         sequence(&call, &Typed { size, text: text.to_owned() })
     }
 

@@ -3,16 +3,16 @@
 use std::rc::Rc;
 
 use blind::{
-    BreakChoice, Chosen, Conventions, ExecutionError, Held, Memo, Method, MethodError, Solution, best_hold,
-    hold,
+    BreakChoice, Chosen, Conventions, ExecutionError, Held, Memo, Method, MethodError, Outfit, Solution,
+    best_hold, hold,
 };
 use cube::{Algorithm, Face, Facelets, Orbit, Size, State};
-use draw::{Palette, Picture, Theme};
+use draw::{Picture, Theme};
 use serde::Deserialize;
 use voice::Voice;
 
-use crate::Failure;
-use crate::sequence::place;
+use crate::desk::{Desk, palette};
+use crate::{Failure, Place};
 
 /// The puzzle that a request is about.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -30,6 +30,8 @@ pub struct Source {
     pub facelets: String,
     /// On a 2x2: pick it up so that the memo is shortest.
     pub best_hold: bool,
+    /// The sheet of three-cycles, as the engine wrote it; empty for none. It is for the 3x3.
+    pub sheet: String,
 }
 
 /// What follows from a source.
@@ -47,15 +49,14 @@ pub(crate) struct Situation {
     pub solution: Option<Result<Solution, ExecutionError>>,
 }
 
-/// A method under the conventions of a text, on a size.
-type KeptMethod = (String, Size, Rc<Result<Method, MethodError>>);
+/// A method under the conventions and the sheet of two texts, on a size.
+type KeptMethod = ([String; 2], Size, Rc<Result<Method, MethodError>>);
 
-/// What was computed for the last requests.
+/// What was computed for the last puzzles.
 #[derive(Default)]
-pub struct Desk {
-    conventions: Option<(String, Rc<Conventions>)>,
+pub(crate) struct Situations {
     methods: Vec<KeptMethod>,
-    situation: Option<(Source, Rc<Situation>)>,
+    last: Option<(Source, Rc<Situation>)>,
 }
 
 /// Methods that are kept: both sizes under the conventions before and after a change.
@@ -68,39 +69,34 @@ pub(crate) fn size(voice: &Voice, layers: u8) -> Result<Size, Failure> {
 }
 
 impl Desk {
-    /// Conventions as they were read.
-    pub(crate) fn conventions(&mut self, voice: &Voice, text: &str) -> Result<Rc<Conventions>, Failure> {
-        if let Some((known, conventions)) = &self.conventions
-            && known == text
-        {
-            return Ok(Rc::clone(conventions));
-        }
-        let conventions =
-            Rc::new(Conventions::read(text).map_err(|error| Failure::new(voice.conventions_error(&error)))?);
-        self.conventions = Some((text.to_owned(), Rc::clone(&conventions)));
-        Ok(conventions)
-    }
-
     /// The method of the conventions on a size; searching its set-ups takes a while, so it is kept.
     pub(crate) fn method(
         &mut self,
-        text: &str,
+        voice: &Voice,
+        texts: [&str; 2],
         conventions: &Conventions,
         size: Size,
-    ) -> Rc<Result<Method, MethodError>> {
-        if let Some((_, _, method)) = self.methods.iter().find(|(known, of, _)| known == text && *of == size)
-        {
-            return Rc::clone(method);
+    ) -> Result<Rc<Result<Method, MethodError>>, Failure> {
+        let known = |(of, on, _): &&KeptMethod| of.each_ref().map(String::as_str) == texts && *on == size;
+        if let Some((_, _, method)) = self.situations.methods.iter().find(known) {
+            return Ok(Rc::clone(method));
         }
-        let method = Rc::new(Method::new(size, conventions));
-        self.methods.truncate(METHODS_KEPT - 1);
-        self.methods.insert(0, (text.to_owned(), size, Rc::clone(&method)));
-        method
+        let method = if texts[1].is_empty() || size != Size::THREE {
+            Method::new(size, conventions)
+        } else {
+            let sheet = self.sheet(voice, conventions, texts)?;
+            let outfit = Outfit { sheets: std::slice::from_ref(&sheet), ..Outfit::default() };
+            Method::with(size, conventions, &outfit)
+        };
+        let method = Rc::new(method);
+        self.situations.methods.truncate(METHODS_KEPT - 1);
+        self.situations.methods.insert(0, (texts.map(str::to_owned), size, Rc::clone(&method)));
+        Ok(method)
     }
 
     /// Everything that follows from a source.
     pub(crate) fn situation(&mut self, voice: &Voice, source: &Source) -> Result<Rc<Situation>, Failure> {
-        if let Some((known, situation)) = &self.situation
+        if let Some((known, situation)) = &self.situations.last
             && known == source
         {
             return Ok(Rc::clone(situation));
@@ -108,10 +104,11 @@ impl Desk {
         let conventions = self.conventions(voice, &source.conventions)?;
         let size = size(voice, source.size)?;
         let scrambled = state(voice, &conventions, source, size)?;
-        let method = self.method(&source.conventions, &conventions, size);
+        let method = self.method(voice, [&source.conventions, &source.sheet], &conventions, size)?;
         // Without a method of one's own there is still a memo; the usual method then only says what set-ups cost.
         let usual = Conventions::default();
-        let usual = method.as_ref().is_err().then(|| self.method("", &usual, size));
+        let usual =
+            method.as_ref().is_err().then(|| self.method(voice, ["", ""], &usual, size)).transpose()?;
         let costs = match (method.as_ref(), usual.as_deref()) {
             (Ok(method), _) | (_, Some(Ok(method))) => method,
             (Err(error), _) => return Err(Failure::new(voice.method_error(error))),
@@ -130,7 +127,7 @@ impl Desk {
         let looks = scrambled.after(held.rotation.turns());
         let situation =
             Rc::new(Situation { conventions, size, scrambled, looks, held, memo, method, solution });
-        self.situation = Some((source.clone(), Rc::clone(&situation)));
+        self.situations.last = Some((source.clone(), Rc::clone(&situation)));
         Ok(situation)
     }
 }
@@ -139,7 +136,7 @@ fn state(voice: &Voice, conventions: &Conventions, source: &Source, size: Size) 
     if source.facelets.is_empty() {
         let read = Algorithm::parse(&source.scramble, size).map_err(|error| Failure {
             sentence: voice.parse_error(&error),
-            place: Some(place(&source.scramble, &error)),
+            place: Some(Place::of(&source.scramble, &error)),
         })?;
         return Ok(State::solved(size).after(&read.flatten()));
     }
@@ -152,11 +149,6 @@ fn state(voice: &Voice, conventions: &Conventions, source: &Source, size: Size) 
         )));
     }
     facelets.state().map_err(|error| Failure::new(voice.unreachable(&error, conventions).join(" ")))
-}
-
-/// The colours of the conventions, named in the language of the page.
-pub(crate) fn palette(voice: &Voice, conventions: &Conventions) -> Palette {
-    Palette::of(conventions, |colour| voice.colour(colour))
 }
 
 impl Situation {

@@ -1,6 +1,7 @@
 //! Writes the TypeScript side of the table of methods and fails when the committed file differs from it.
 //! `UPDATE_EXPECT=1 cargo test -p wasm typescript` writes the file anew.
 
+use std::any::TypeId;
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
@@ -9,7 +10,7 @@ use ts_rs::{Config, TS, TypeVisitor};
 use voice::{Language, Voice};
 
 use crate::Failure;
-use crate::methods::{Progress, visit_all};
+use crate::methods::{Progress, visit_algorithms, visit_first};
 
 /// Is shown each method of the table.
 pub(crate) trait MethodVisitor {
@@ -19,7 +20,7 @@ pub(crate) trait MethodVisitor {
 struct Declarations {
     config: Config,
     /// Declaration by name of type, so that the file has a fixed order.
-    types: BTreeMap<String, String>,
+    types: BTreeMap<String, (TypeId, String)>,
     methods: String,
 }
 
@@ -32,12 +33,13 @@ impl TypeVisitor for Declarations {
             return;
         }
         let name = T::ident(&self.config);
-        if self.types.contains_key(&name) {
+        if let Some((known, _)) = self.types.get(&name) {
+            assert_eq!(*known, TypeId::of::<T>(), "two types are called {name}");
             return;
         }
         let doc = T::docs().unwrap_or_default();
         let declaration = format!("{doc}export {}\n", T::decl(&self.config));
-        self.types.insert(name, declaration);
+        self.types.insert(name, (TypeId::of::<T>(), declaration));
         T::visit_dependencies(self);
         T::visit_generics(self);
     }
@@ -57,10 +59,12 @@ fn types() -> String {
     // Counts in views stay far below 2^53, so a plain number holds each of them.
     let config = Config::new().with_large_int("number");
     let mut all = Declarations { config, types: BTreeMap::new(), methods: String::new() };
-    visit_all(&mut all);
+    visit_first(&mut all);
+    let first = std::mem::take(&mut all.methods);
+    visit_algorithms(&mut all);
     TypeVisitor::visit::<Progress>(&mut all);
     TypeVisitor::visit::<Failure>(&mut all);
-    let declarations: Vec<String> = all.types.into_values().collect();
+    let declarations: Vec<String> = all.types.into_values().map(|(_, declaration)| declaration).collect();
     let names: Vec<String> = Voice::new(Language::English)
         .screen_texts()
         .into_keys()
@@ -68,7 +72,8 @@ fn types() -> String {
         .collect();
     let text = format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n{}\n\
-         /** Everything that can be asked of the engine. */\nexport interface Methods {{\n{}}}\n\n\
+         /** Everything that can be asked at a page's first use. */\nexport interface Methods {{\n{first}}}\n\n\
+         /** Everything about sheets of algorithms. */\nexport interface AlgorithmMethods {{\n{}}}\n\n\
          /** Name of a text in the catalogue of the screens. */\nexport type TextName =\n{};\n",
         declarations.join("\n"),
         all.methods,

@@ -6,7 +6,7 @@ use wasm::Engine;
 const SCRAMBLE: &str = "D2 F' R2 B U2 L' D B2 R F U' L2 B' U R2 D' F2 L U2";
 
 fn source(scramble: &str) -> Value {
-    json!({ "size": 3, "conventions": "", "scramble": scramble, "facelets": "", "bestHold": false })
+    json!({ "size": 3, "conventions": "", "scramble": scramble, "facelets": "", "bestHold": false, "sheet": "" })
 }
 
 fn ask(engine: &mut Engine, method: &str, arguments: &Value) -> Result<Value, String> {

@@ -1,7 +1,7 @@
-// The page's side of the engine: a queue of requests to the one worker.
+// The page's side of the engine: a queue of requests to one worker. Each half of the engine has a worker of its own.
 
-import type { Failure, Methods, Progress } from "./types";
-import type { FromWorker, ToWorker } from "./worker";
+import type { FromWorker, ToWorker } from "./serve";
+import type { AlgorithmMethods, Failure, Methods, Progress } from "./types";
 
 /** The engine refused: `message` is the sentence to show, `place` where in the typed text. */
 export class Refusal extends Error {
@@ -40,7 +40,10 @@ interface Request {
   reject: (error: unknown) => void;
 }
 
-export class EngineClient {
+/** A table of methods with what each takes and gives. */
+type Table<T> = { [Name in keyof T]: { arguments: unknown; view: unknown } };
+
+export class EngineClient<T extends Table<T> = Methods> {
   /** Language of the sentences in views; the engine takes the nearest it has. */
   language = "en";
   /** Settled once: the first worker works, or it cannot. */
@@ -66,11 +69,11 @@ export class EngineClient {
   }
 
   /** Asks the engine and gives its view. Rejects with {@link Refusal}, {@link EngineStopped} or an `AbortError`. */
-  ask<M extends keyof Methods>(
+  ask<M extends keyof T & string>(
     method: M,
-    args: Methods[M]["arguments"],
+    args: T[M]["arguments"],
     options: AskOptions = {},
-  ): Promise<Methods[M]["view"]> {
+  ): Promise<T[M]["view"]> {
     const { signal, topic } = options;
     return new Promise((resolve, reject) => {
       if (signal?.aborted) {
@@ -194,3 +197,9 @@ const cancelled = () => new DOMException("cancelled", "AbortError");
 /** The engine in its own worker. */
 export const startEngine = () =>
   new EngineClient(() => new Worker(new URL("./worker.ts", import.meta.url), { type: "module", name: "engine" }));
+
+/** The half for sheets of algorithms, in a worker of its own: a long search there holds nothing else up. */
+export const startAlgorithms = () =>
+  new EngineClient<AlgorithmMethods>(
+    () => new Worker(new URL("./algorithms-worker.ts", import.meta.url), { type: "module", name: "algorithms" }),
+  );

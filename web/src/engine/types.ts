@@ -14,6 +14,73 @@ version: string,
 languages: Array<Language>, };
 
 /**
+ * A row or cell.
+ */
+export type Accounted = {
+/**
+ * Where it stands in the text.
+ */
+place: string,
+/**
+ * The case as it is written, or as people speak of it.
+ */
+case: string,
+/**
+ * The algorithm as it is written.
+ */
+algorithm: string,
+/**
+ * What it does.
+ */
+said: string,
+/**
+ * Whether that is something to look at.
+ */
+wrong: boolean, };
+
+/**
+ * A change that is wanted.
+ */
+export type Amended = {
+/**
+ * The sheet.
+ */
+subject: Subject,
+/**
+ * What is to be changed.
+ */
+change: Amendment, };
+
+/**
+ * A change of a sheet.
+ */
+export type Amendment = { "what": "take",
+/**
+ * The first target's sticker.
+ */
+first: string,
+/**
+ * The second target's sticker.
+ */
+second: string,
+/**
+ * As it is written.
+ */
+algorithm: string, } | { "what": "drop",
+/**
+ * The first target's sticker.
+ */
+first: string,
+/**
+ * The second target's sticker.
+ */
+second: string,
+/**
+ * As it is written.
+ */
+algorithm: string, } | { "what": "fill", } | { "what": "clear", };
+
+/**
  * An answer.
  */
 export type Answered = {
@@ -65,6 +132,27 @@ answers: Array<Answered>,
 deep: boolean, };
 
 /**
+ * A text that is to be taken in.
+ */
+export type Brought = {
+/**
+ * The sheet that it comes into; of its kind and buffer nothing counts.
+ */
+subject: Subject,
+/**
+ * The text: CSV, semicolons or tabs, a list or a grid.
+ */
+text: string,
+/**
+ * The kind of piece where the text does not say; empty: as the text says.
+ */
+kind: string,
+/**
+ * The buffer, by sticker or letter; empty: as the text or the conventions say.
+ */
+buffer: string, };
+
+/**
  * A sticker to be painted, or none to look at the whole only.
  */
 export type Brush = {
@@ -88,6 +176,105 @@ cell: string,
  * The colour, by the letter of its face.
  */
 colour: string, };
+
+/**
+ * Everything that is known of a case.
+ */
+export type Case = {
+/**
+ * Letters and stickers.
+ */
+title: string,
+/**
+ * What the letters ask for, in words.
+ */
+meaning: string,
+/**
+ * Everything that solves it, the easiest first.
+ */
+ways: Array<Way>,
+/**
+ * Algorithms that stand under it and do something else.
+ */
+troubles: Array<Trouble>, };
+
+/**
+ * A case.
+ */
+export type CaseCell = {
+/**
+ * The first target's sticker.
+ */
+first: string,
+/**
+ * The second target's sticker.
+ */
+second: string,
+/**
+ * Both letters.
+ */
+letters: string,
+/**
+ * What it has.
+ */
+has: Has,
+/**
+ * Whether it is among the cases that are to be shown.
+ */
+shown: boolean,
+/**
+ * The easiest right algorithm; empty if there is none.
+ */
+algorithm: string,
+/**
+ * Its estimated time; empty if there is none.
+ */
+time: string,
+/**
+ * The case and what it has, to be read aloud.
+ */
+said: string, };
+
+/**
+ * A sheet of one buffer.
+ */
+export type Cases = {
+/**
+ * The kinds there are.
+ */
+kinds: Array<Choice>,
+/**
+ * The buffers that the kind has in the conventions and in the sheet.
+ */
+buffers: Array<Choice>,
+/**
+ * The buffer shown.
+ */
+buffer: string,
+/**
+ * How many cases have a right algorithm.
+ */
+coverage: string,
+/**
+ * Mean moves and time; empty where there is no right algorithm.
+ */
+means: string,
+/**
+ * How many cases are shown.
+ */
+matching: string,
+/**
+ * The targets in the order of their letters.
+ */
+heads: Array<Head>,
+/**
+ * For each first target the cases by second target; none where both are on one piece.
+ */
+rows: Array<Array<CaseCell | null>>,
+/**
+ * Rows of the sheet that are not right, of this buffer or of none that can be read.
+ */
+troubles: Array<Trouble>, };
 
 /**
  * A sticker of the net.
@@ -157,7 +344,15 @@ kind: string,
 /**
  * As it is written.
  */
-text: string, } | { "what": "parity",
+text: string, } | { "what": "method",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The method.
+ */
+method: string, } | { "what": "parity",
 /**
  * As it is written.
  */
@@ -220,6 +415,36 @@ thread: string,
  * The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
  */
 outcome: string | null, };
+
+/**
+ * Something to choose.
+ */
+export type Choice = {
+/**
+ * Its name in requests.
+ */
+name: string,
+/**
+ * What it is called.
+ */
+said: string, };
+
+/**
+ * A case.
+ */
+export type Chosen = {
+/**
+ * The sheet.
+ */
+subject: Subject,
+/**
+ * The first target's sticker.
+ */
+first: string,
+/**
+ * The second target's sticker.
+ */
+second: string, };
 
 /**
  * A colour.
@@ -344,6 +569,19 @@ svg: string,
 file: string, };
 
 /**
+ * A form that is wanted.
+ */
+export type Exported = {
+/**
+ * The sheet.
+ */
+subject: Subject,
+/**
+ * The form.
+ */
+form: Form, };
+
+/**
  * From where the puzzle is looked at.
  */
 export type Eye = {
@@ -370,9 +608,87 @@ sentence: string,
 place: Place | null, };
 
 /**
+ * A grid that is wanted.
+ */
+export type Filtered = {
+/**
+ * The sheet.
+ */
+subject: Subject,
+/**
+ * Letters, stickers or moves that a case is to have; empty for all cases.
+ */
+text: string,
+/**
+ * Which cases are to be shown.
+ */
+only: Only, };
+
+/**
+ * The form of a file.
+ */
+export type Form = "csv" | "markdown" | "html";
+
+/**
+ * What a search found.
+ */
+export type Found = {
+/**
+ * The least length, and how far the order is certain.
+ */
+said: Array<string>,
+/**
+ * The easiest first.
+ */
+ways: Array<Way>, };
+
+/**
+ * What a case has.
+ */
+export type Has = "right" | "slow" | "wrong" | "nothing";
+
+/**
+ * A target along a side of the grid.
+ */
+export type Head = {
+/**
+ * Its letter.
+ */
+letter: string,
+/**
+ * Its sticker.
+ */
+sticker: string, };
+
+/**
  * What becomes of the three faces out of sight.
  */
 export type HiddenFaces = "no" | "mirrors" | "net";
+
+/**
+ * What was found.
+ */
+export type Import = {
+/**
+ * The sheet with what was taken in.
+ */
+sheet: string,
+/**
+ * How it was read, and how many rows are right.
+ */
+said: Array<string>,
+/**
+ * Every row or cell, in the order of the text.
+ */
+rows: Array<Accounted>,
+/**
+ * The kind and the buffer of its first case, to be shown; empty if there is none.
+ */
+kind: string,
+/**
+ * The buffer's sticker.
+ */
+buffer: string, };
 
 /**
  * What is settled for a kind.
@@ -394,6 +710,14 @@ buffer: string,
  * The swap algorithm.
  */
 algorithm: string,
+/**
+ * How its letters are carried out: `one-swap`, `slice-swap` or `three-cycle`.
+ */
+method: string,
+/**
+ * The methods that there are for it.
+ */
+methods: Array<string>,
 /**
  * `first`, `fewest`, `least` or `list`.
  */
@@ -570,6 +894,11 @@ export type OfSize = {
 size: number, };
 
 /**
+ * Which cases are to be shown.
+ */
+export type Only = "all" | "right" | "missing" | "wrong" | "slow";
+
+/**
  * The net as it is painted.
  */
 export type Painted = {
@@ -634,6 +963,19 @@ sentence: string,
  * What is found after the last letter.
  */
 finish: string, };
+
+/**
+ * Cases whose pictures are wanted.
+ */
+export type Pictured = {
+/**
+ * The sheet.
+ */
+subject: Subject,
+/**
+ * The two targets of each case.
+ */
+cases: Array<[string, string]>, };
 
 /**
  * A stretch of the text that was typed, in UTF-16 units as a browser counts them; `to` is the first unit after it.
@@ -764,6 +1106,19 @@ title: string,
 condition: string, };
 
 /**
+ * A sheet after a change.
+ */
+export type Revised = {
+/**
+ * The sheet.
+ */
+sheet: string,
+/**
+ * What was done.
+ */
+said: string, };
+
+/**
  * What the text means.
  */
 export type Sequence = {
@@ -830,6 +1185,23 @@ notes: Array<string>,
 trouble: string | null, };
 
 /**
+ * A file to save.
+ */
+export type SheetFile = {
+/**
+ * Its name.
+ */
+name: string,
+/**
+ * What is in it.
+ */
+text: string,
+/**
+ * Its media type.
+ */
+media: string, };
+
+/**
  * A solution.
  */
 export type Solved = {
@@ -841,6 +1213,23 @@ moves: string,
  * How long it is, and that it was applied.
  */
 length: string, };
+
+/**
+ * A search that is wanted.
+ */
+export type Sought = {
+/**
+ * The case.
+ */
+chosen: Chosen,
+/**
+ * The turns that may be used.
+ */
+moves: string,
+/**
+ * How long an algorithm may be.
+ */
+longest: number, };
 
 /**
  * The puzzle that a request is about.
@@ -866,7 +1255,11 @@ facelets: string,
 /**
  * On a 2x2: pick it up so that the memo is shortest.
  */
-bestHold: boolean, };
+bestHold: boolean,
+/**
+ * The sheet of three-cycles, as the engine wrote it; empty for none. It is for the 3x3.
+ */
+sheet: string, };
 
 /**
  * A letter carried out, or the parity algorithm.
@@ -917,6 +1310,27 @@ letter: string,
  * Name, colour and letter, to be read aloud.
  */
 said: string, };
+
+/**
+ * What a request about a sheet is about.
+ */
+export type Subject = {
+/**
+ * The conventions as a file; empty for the usual ones.
+ */
+conventions: string,
+/**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string,
+/**
+ * The kind of piece, as files name it.
+ */
+kind: string,
+/**
+ * The buffer's sticker; empty for that of the conventions.
+ */
+buffer: string, };
 
 /**
  * Text by its name.
@@ -1024,6 +1438,48 @@ solution: Solved | null,
 trouble: string | null, };
 
 /**
+ * A row that is not right.
+ */
+export type Trouble = {
+/**
+ * The case as it is written, or as people speak of it.
+ */
+case: string,
+/**
+ * The algorithm as it is written.
+ */
+algorithm: string,
+/**
+ * What it does.
+ */
+said: string, };
+
+/**
+ * A moment of an algorithm.
+ */
+export type Turned = {
+/**
+ * The case.
+ */
+chosen: Chosen,
+/**
+ * The algorithm.
+ */
+algorithm: string,
+/**
+ * How the puzzle is looked at.
+ */
+looking: Looking,
+/**
+ * How many moves are done.
+ */
+at: number,
+/**
+ * How much of the next one is done, 0 to 1.
+ */
+progress: number, };
+
+/**
  * A sequence as it was typed.
  */
 export type Typed = {
@@ -1075,6 +1531,39 @@ now: boolean,
 width: number, };
 
 /**
+ * An algorithm that solves a case.
+ */
+export type Way = {
+/**
+ * As it is written, with brackets where it has any.
+ */
+algorithm: string,
+/**
+ * Its moves, one by one.
+ */
+moves: Array<string>,
+/**
+ * How many moves there are, a slice counted as one.
+ */
+count: string,
+/**
+ * The estimated time.
+ */
+time: string,
+/**
+ * Where hands take hold anew.
+ */
+regrips: string,
+/**
+ * Where it comes from.
+ */
+origin: string,
+/**
+ * Whether the sheet has it.
+ */
+kept: boolean, };
+
+/**
  * A memo as it was written down.
  */
 export type Written = {
@@ -1087,7 +1576,7 @@ corners: string,
  */
 edges: string, };
 
-/** Everything that can be asked of the engine. */
+/** Everything that can be asked at a page's first use. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
@@ -1121,10 +1610,74 @@ export interface Methods {
   why: { arguments: Attempt; view: Told };
 }
 
+/** Everything about sheets of algorithms. */
+export interface AlgorithmMethods {
+  /** A sheet after a change. */
+  amend: { arguments: Amended; view: Revised };
+  /** Everything that is known of a case. */
+  case: { arguments: Chosen; view: Case };
+  /** A sheet as a grid. */
+  cases: { arguments: Filtered; view: Cases };
+  /** A sheet as a file. */
+  export: { arguments: Exported; view: SheetFile };
+  /** The easiest algorithms for a case, by search. */
+  find: { arguments: Sought; view: Found };
+  /** Takes a sheet in, with an account of every row. */
+  import: { arguments: Brought; view: Import };
+  /** Pictures of cases. */
+  pictures: { arguments: Pictured; view: Array<string> };
+  /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
+  turned: { arguments: Turned; view: Drawn };
+}
+
 /** Name of a text in the catalogue of the screens. */
 export type TextName =
   | "algorithm-label"
   | "algorithms-purpose"
+  | "algs-cards"
+  | "algs-case"
+  | "algs-choose"
+  | "algs-clear"
+  | "algs-clear-sure"
+  | "algs-drop"
+  | "algs-estimates"
+  | "algs-files"
+  | "algs-fill"
+  | "algs-find"
+  | "algs-find-hint"
+  | "algs-grid"
+  | "algs-grid-hint"
+  | "algs-kept"
+  | "algs-legend-nothing"
+  | "algs-legend-right"
+  | "algs-legend-slow"
+  | "algs-legend-wrong"
+  | "algs-longest"
+  | "algs-more"
+  | "algs-only"
+  | "algs-open"
+  | "algs-open-as-said"
+  | "algs-open-buffer"
+  | "algs-open-hint"
+  | "algs-open-what"
+  | "algs-own"
+  | "algs-own-check"
+  | "algs-pieces"
+  | "algs-report"
+  | "algs-report-all"
+  | "algs-report-close"
+  | "algs-save-csv"
+  | "algs-save-html"
+  | "algs-save-markdown"
+  | "algs-search"
+  | "algs-start"
+  | "algs-take"
+  | "algs-troubles"
+  | "algs-turns"
+  | "algs-turns-hint"
+  | "algs-watch"
+  | "algs-ways"
+  | "algs-wrong-here"
   | "answers-heading"
   | "app-name"
   | "app-purpose"
@@ -1135,6 +1688,9 @@ export type TextName =
   | "breaks-at-list"
   | "breaks-label"
   | "buffer-label"
+  | "by-one-swap"
+  | "by-slice-swap"
+  | "by-three-cycle"
   | "cancel"
   | "cancelled"
   | "check-hint"
@@ -1196,6 +1752,7 @@ export type TextName =
   | "memo-next"
   | "memo-nothing"
   | "memo-previous"
+  | "method-label"
   | "motion-less"
   | "motion-system"
   | "move-back"
@@ -1216,6 +1773,11 @@ export type TextName =
   | "not-found-text"
   | "not-found-title"
   | "offline-ready"
+  | "only-all"
+  | "only-missing"
+  | "only-right"
+  | "only-slow"
+  | "only-wrong"
   | "outcome-heading"
   | "paint-hint"
   | "paint-reset"
@@ -1226,6 +1788,7 @@ export type TextName =
   | "parity-label"
   | "parity-not-said"
   | "parity-noted"
+  | "part-not-loaded"
   | "part-parity"
   | "part-setup"
   | "part-swap"

@@ -2,7 +2,7 @@
 
 import type { TextName } from "../engine/types";
 
-export const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson"] as const;
+export const VIEWS = ["trace", "play", "check", "why", "conventions", "algorithms", "lesson"] as const;
 export type View = (typeof VIEWS)[number];
 
 export const titleOf = (view: View): TextName => `nav-${view}`;

@@ -10,11 +10,17 @@ export interface DraftRecord {
   draft: Record<string, string>;
 }
 
-/** A named set of conventions. `revision` grows with every change, whichever tab makes it. */
-export interface SetRecord {
+/** A named set: conventions as a file, and the sheet of algorithms that goes with them. */
+export interface SetContent {
+  source: string;
+  /** As the engine wrote it; sets that were kept before there were sheets have none. */
+  sheet?: string;
+}
+
+/** `revision` grows with every change, whichever tab makes it. */
+export interface SetRecord extends SetContent {
   name: string;
   revision: number;
-  source: string;
 }
 
 interface Schema extends DBSchema {
@@ -88,7 +94,11 @@ export class Store {
    * Writes a set if it is still at the revision that the caller read; gives the record that is kept now, and whether
    * it is the caller's. `null` when nothing can be kept.
    */
-  async putSet(name: string, readRevision: number, source: string): Promise<{ kept: SetRecord; mine: boolean } | null> {
+  async putSet(
+    name: string,
+    readRevision: number,
+    content: SetContent,
+  ): Promise<{ kept: SetRecord; mine: boolean } | null> {
     const result = await this.#try(async (database) => {
       const transaction = database.transaction("sets", "readwrite");
       const there = await transaction.store.get(name);
@@ -96,7 +106,7 @@ export class Store {
         await transaction.done;
         return { kept: there, mine: false };
       }
-      const kept = { name, revision: readRevision + 1, source };
+      const kept = { name, revision: readRevision + 1, ...content };
       await transaction.store.put(kept);
       await transaction.done;
       return { kept, mine: true };

@@ -1,9 +1,9 @@
-// Named sets of conventions, and the one this tab works with. Each set is the text of a conventions file; what it means
-// is the engine's business.
+// Named sets of conventions, and the one this tab works with. Each set is the text of a conventions file and that of a sheet
+// of algorithms; what they mean is the engine's business.
 
 import { notify } from "../shell/notices.svelte";
 import { text } from "../texts.svelte";
-import type { SetRecord, Store } from "./database";
+import type { SetContent, SetRecord, Store } from "./database";
 import type { Draft } from "./draft.svelte";
 
 export class ConventionSets {
@@ -35,6 +35,11 @@ export class ConventionSets {
     return this.#draft.get("conventions");
   }
 
+  /** The sheet of algorithms that goes with them, as the engine wrote it; empty for none. */
+  get sheet(): string {
+    return this.#draft.get("sheet");
+  }
+
   /** Reads what is kept; what this tab works with stays as it is. */
   async load() {
     const kept = await this.#store.sets();
@@ -47,21 +52,25 @@ export class ConventionSets {
     this.#revision = record?.revision ?? 0;
     this.#draft.set("set", record?.name ?? "");
     this.#draft.set("conventions", record?.source ?? "");
+    this.#draft.set("sheet", record?.sheet ?? "");
   }
 
   /** Takes changed conventions; the first change of the usual ones begins a set. */
   change(source: string) {
-    this.#draft.set("conventions", source);
-    if (this.name === "") this.#begin(this.#free(text("set-own")), source);
-    else this.#keep(source);
+    this.#change({ source, sheet: this.sheet });
   }
 
-  /** Keeps the present conventions under a new name and goes on with that set. */
-  saveAs(name: string, source = this.source) {
+  /** Takes a changed sheet. */
+  changeSheet(sheet: string) {
+    this.#change({ source: this.source, sheet });
+  }
+
+  /** Keeps conventions and a sheet under a new name and goes on with that set. */
+  saveAs(name: string, source: string, sheet: string) {
     const wanted = name.trim();
     if (wanted === "") return;
-    this.#draft.set("conventions", source);
-    this.#begin(this.#free(wanted), source);
+    this.#work({ source, sheet });
+    this.#begin(this.#free(wanted), { source, sheet });
   }
 
   remove() {
@@ -71,17 +80,28 @@ export class ConventionSets {
     this.#queue = this.#queue.then(() => this.#store.deleteSet(name));
   }
 
-  #begin(name: string, source: string) {
-    this.#revision = 0;
-    this.#draft.set("set", name);
-    this.#keep(source);
+  #change(content: SetContent) {
+    this.#work(content);
+    if (this.name === "") this.#begin(this.#free(text("set-own")), content);
+    else this.#keep(content);
   }
 
-  #keep(source: string) {
+  #work({ source, sheet }: SetContent) {
+    this.#draft.set("conventions", source);
+    this.#draft.set("sheet", sheet ?? "");
+  }
+
+  #begin(name: string, content: SetContent) {
+    this.#revision = 0;
+    this.#draft.set("set", name);
+    this.#keep(content);
+  }
+
+  #keep(content: SetContent) {
     const { name } = this;
-    this.#note({ name, revision: this.#revision, source });
+    this.#note({ name, revision: this.#revision, ...content });
     this.#queue = this.#queue.then(async () => {
-      const result = await this.#store.putSet(name, this.#revision, source);
+      const result = await this.#store.putSet(name, this.#revision, content);
       if (result === null) return;
       if (result.mine) {
         this.#revision = result.kept.revision;
@@ -91,7 +111,7 @@ export class ConventionSets {
       // Another tab wrote this set in between: both are kept.
       this.#note(result.kept);
       notify({ name: "store-changed-elsewhere" });
-      if (this.name === name) this.#begin(this.#free(name), source);
+      if (this.name === name) this.#begin(this.#free(name), content);
     });
   }
 

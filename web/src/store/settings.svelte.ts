@@ -38,6 +38,11 @@ export class Settings {
     return this.language || navigator.language || "en";
   }
 
+  /** Whether pictures jump instead of moving, by the person's choice here or on the device. */
+  get still(): boolean {
+    return this.motion === "less" || matchMedia("(prefers-reduced-motion: reduce)").matches;
+  }
+
   #show() {
     const root = document.documentElement;
     root.dataset["theme"] = this.theme;

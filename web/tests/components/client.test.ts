@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 
 import { EngineClient, EngineStopped, isCancelled, Refusal, startEngine } from "../../src/engine/client";
-import type { FromWorker, ToWorker } from "../../src/engine/worker";
+import type { FromWorker, ToWorker } from "../../src/engine/serve";
 
 /** A worker whose answers the test gives by hand. */
 class HandWorker extends EventTarget {

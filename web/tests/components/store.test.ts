@@ -8,11 +8,11 @@ test("a set that another tab changed is not overwritten", async () => {
   await one.open();
   await two.open();
   await one.deleteSet("mine");
-  const first = await one.putSet("mine", 0, "a");
-  expect(first).toEqual({ kept: { name: "mine", revision: 1, source: "a" }, mine: true });
-  const late = await two.putSet("mine", 0, "b");
-  expect(late).toEqual({ kept: { name: "mine", revision: 1, source: "a" }, mine: false });
-  expect(await two.putSet("mine", 1, "c")).toMatchObject({ kept: { revision: 2 }, mine: true });
+  const first = await one.putSet("mine", 0, { source: "a", sheet: "s" });
+  expect(first).toEqual({ kept: { name: "mine", revision: 1, source: "a", sheet: "s" }, mine: true });
+  const late = await two.putSet("mine", 0, { source: "b" });
+  expect(late).toEqual({ kept: { name: "mine", revision: 1, source: "a", sheet: "s" }, mine: false });
+  expect(await two.putSet("mine", 1, { source: "c" })).toMatchObject({ kept: { revision: 2 }, mine: true });
 });
 
 test("the other tab is told of a change", async () => {
@@ -42,7 +42,7 @@ test("without a database everything is answered and trouble is told", async () =
     await store.open();
     await store.putDraft({ tab: "t", savedAt: 0, draft: {} });
     expect(await store.drafts()).toEqual([]);
-    expect(await store.putSet("x", 0, "")).toBeNull();
+    expect(await store.putSet("x", 0, { source: "" })).toBeNull();
   } finally {
     if (kept !== undefined) Object.defineProperty(globalThis, "indexedDB", kept);
   }

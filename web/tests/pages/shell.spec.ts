@@ -2,7 +2,7 @@ import { expect, test, type Page } from "@playwright/test";
 
 import { expectAccessible } from "./axe.ts";
 
-const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson"];
+const VIEWS = ["trace", "play", "check", "why", "conventions", "algorithms", "lesson"];
 
 async function open(page: Page, view = "trace") {
   await page.goto(`./#/${view}`);

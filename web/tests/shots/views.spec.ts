@@ -4,7 +4,7 @@ import { test } from "@playwright/test";
 
 import { openWith } from "../pages/open.ts";
 
-const VIEWS = ["trace", "play", "check", "why", "conventions", "lesson"];
+const VIEWS = ["trace", "play", "check", "why", "conventions", "algorithms", "lesson"];
 const WIDTHS = { wide: { width: 1440, height: 900 }, narrow: { width: 360, height: 780 } };
 
 for (const [size, viewport] of Object.entries(WIDTHS)) {

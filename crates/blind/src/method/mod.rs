@@ -133,7 +133,7 @@ pub struct Method {
 }
 
 /// The estimated time of turns in thousandths of a second.
-pub(crate) fn milliseconds(model: &Model, turns: &[Turn]) -> u32 {
+pub fn milliseconds(model: &Model, turns: &[Turn]) -> u32 {
     libm::round(model.estimate(turns).seconds * 1000.0) as u32
 }
 

@@ -5,7 +5,7 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::{wire, wire_algs};
 use blind::{kind_name, nearest};
-use cube::{Block, Metric, Orbit, Size, Sticker, Turn, display_turns};
+use cube::{Metric, Orbit, Size, Sticker, Turn, display_turns};
 use search::cycle::{Effect, Event, Finder, Finding, Kind, Limits, TurnSet};
 use search::ease::{Model, best_first};
 use search::factor::factored;
@@ -141,12 +141,11 @@ impl Search<'_> {
         Ok(vec![Effect::three_cycle(size, orbit, buffer, first, second).map_err(failed)?])
     }
 
-    /// The turns, and how they are counted: with rotations what the hands do, with slices a slice as one, else half turns.
+    /// The turns, and how they are counted.
     fn turns(&self) -> Result<TurnSet, Failure> {
         let voice = &self.session.voice;
         let failed = |error| Failure::input(voice.turn_set_error(&error));
         let any_metric = TurnSet::parse(self.size, &self.options.moves, Metric::Execution).map_err(failed)?;
-        let has = |of: fn(&Turn) -> bool| any_metric.turns().iter().any(of);
         let metric = match self.options.metric.as_deref() {
             Some("half") => Metric::HalfTurn,
             Some("quarter") => Metric::QuarterTurn,
@@ -159,9 +158,7 @@ impl Search<'_> {
                 }
                 return Err(Failure::input(said));
             }
-            None if has(|turn| turn.is_rotation()) => Metric::Execution,
-            None if has(|turn| matches!(turn.block, Block::Slice(_))) => Metric::SliceTurn,
-            None => Metric::HalfTurn,
+            None => any_metric.usual_metric(),
         };
         TurnSet::new(self.size, any_metric.turns(), metric).map_err(failed)
     }

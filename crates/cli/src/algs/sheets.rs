@@ -5,9 +5,9 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::{wire, wire_algs};
 use blind::kind_name;
-use blind::sheet::{CycleCase, Layout, Origin, Report, Row, Sheet, Verdict};
+use blind::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
 use cube::{Orbit, Sticker};
-use draw::Grid;
+use draw::{Grid, GridWords};
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
@@ -84,19 +84,6 @@ fn row_line(session: &Session, row: &Row, verdict: &Verdict) -> String {
     format!("{place}: {case}  {}  {said}", row.algorithm)
 }
 
-fn summary(session: &Session, sheet: &Sheet, report: &Report) -> String {
-    let empty = report.verdicts.iter().filter(|verdict| **verdict == Verdict::Empty).count();
-    session.voice.say(
-        "sheet-summary",
-        &[
-            ("rows", sheet.rows().len().into()),
-            ("right", report.right().into()),
-            ("empty", empty.into()),
-            ("wrong", report.wrong().count().into()),
-        ],
-    )
-}
-
 /// Accounts for every row; exit code 1 when one is not right.
 pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<ExitCode, Failure> {
     let sheet = read(session, options)?;
@@ -130,7 +117,7 @@ pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<Ex
         for row in report.wrong() {
             writeln!(out, "{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]))?;
         }
-        writeln!(out, "{}", summary(session, &sheet, &report))?;
+        writeln!(out, "{}", session.voice.sheet_summary(&report))?;
     }
     out.flush()?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
@@ -143,7 +130,7 @@ pub fn import(session: &Session, options: &SheetOptions, out: Option<&Path>) -> 
     for row in report.wrong() {
         eprintln!("{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]));
     }
-    eprintln!("{}", summary(session, &sheet, &report));
+    eprintln!("{}", session.voice.sheet_summary(&report));
     write_out(session, out, &sheet.to_csv())?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
 }
@@ -158,20 +145,7 @@ pub fn fill(
     let sheet = read(session, options)?;
     let (orbit, buffer) = subject(session, options, &sheet)?;
     let filled = sheet.fill(orbit, buffer, &super::model(session, ease)?);
-    let count: usize = filled.by_origin.values().sum();
-    let parts: Vec<String> = filled
-        .by_origin
-        .iter()
-        .map(|(origin, count)| format!("{count} {}", session.voice.origin(*origin)))
-        .collect();
-    let said = if count == 0 {
-        session.voice.word("sheet-nothing-to-fill")
-    } else {
-        session
-            .voice
-            .say("sheet-filled", &[("count", count.into()), ("by", session.voice.list(&parts).into())])
-    };
-    eprintln!("{said}");
+    eprintln!("{}", session.voice.filled(&filled.by_origin));
     write_out(session, out, &filled.sheet.to_csv())?;
     Ok(ExitCode::SUCCESS)
 }
@@ -223,16 +197,7 @@ pub fn statistics(
     }
     let voice = &session.voice;
     let case = |case: CycleCase| voice.case(case, &session.conventions);
-    let line = voice.say(
-        "sheet-coverage",
-        &[
-            ("kinds", voice.kinds(orbit).into()),
-            ("buffer", orbit.name(buffer).into()),
-            ("covered", found.covered.into()),
-            ("cases", found.cases.into()),
-        ],
-    );
-    writeln!(out, "{line}")?;
+    writeln!(out, "{}", voice.coverage(orbit, buffer, found.covered, found.cases))?;
     if found.covered > 0 {
         let (moves, time) = (format!("{:.2}", found.mean_moves), format!("{:.2}", found.mean_seconds));
         writeln!(out, "{}", voice.say("sheet-means", &[("moves", moves.into()), ("seconds", time.into())]))?;
@@ -294,35 +259,10 @@ pub fn export(
 fn grid(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<Grid, Failure> {
     let (orbit, buffer) = subject(session, options, sheet)?;
     let (voice, letters) = (&session.voice, &session.conventions.kind(orbit).letters);
-    let order: Vec<Sticker> =
-        letters.order().into_iter().filter(|&sticker| orbit.piece(sticker) != orbit.piece(buffer)).collect();
-    let rows = sheet.right_rows(orbit, buffer, &session.conventions);
-    let cell = |first: Sticker, second: Sticker| {
-        let of = |row: &&&Row| row.case.is_some_and(|case| (case.first, case.second) == (first, second));
-        rows.iter().find(of).map_or_else(String::new, |row| {
-            let mark = if row.origin == Origin::Search { " *" } else { "" };
-            format!("{}{mark}", row.algorithm)
-        })
-    };
-    let title = voice.say(
-        "grid-title",
-        &[("kinds", voice.kinds(orbit).into()), ("buffer", voice.lettered(orbit, buffer, letters).into())],
-    );
-    let head = |sticker: Sticker| (letters.of(sticker).to_string(), orbit.name(sticker).to_owned());
-    Ok(Grid {
-        title,
+    let words = GridWords {
+        title: voice.grid_title(orbit, buffer, letters),
         language: voice.language().tag().to_owned(),
         corner: voice.word("grid-first-second"),
-        columns: order.iter().map(|&sticker| head(sticker)).collect(),
-        rows: order
-            .iter()
-            .map(|&first| {
-                let cells = order
-                    .iter()
-                    .map(|&second| (orbit.piece(first) != orbit.piece(second)).then(|| cell(first, second)))
-                    .collect();
-                (head(first), cells)
-            })
-            .collect(),
-    })
+    };
+    Ok(Grid::of(sheet, orbit, buffer, &session.conventions, words))
 }

@@ -150,6 +150,18 @@ impl TurnSet {
         self.size
     }
 
+    /// The metric that goes with such turns where none is asked for: with rotations what the hands do, with slices a slice as
+    /// one, else half turns.
+    pub fn usual_metric(&self) -> Metric {
+        if self.turns().iter().any(|turn| turn.is_rotation()) {
+            Metric::Execution
+        } else if self.turns().iter().any(|turn| matches!(turn.block, Block::Slice(_))) {
+            Metric::SliceTurn
+        } else {
+            Metric::HalfTurn
+        }
+    }
+
     /// How turns are counted.
     pub const fn metric(&self) -> Metric {
         self.metric

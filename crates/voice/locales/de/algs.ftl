@@ -112,3 +112,41 @@ compare-mean = Mittel
 compare-difference = { $second } weniger { $first }: { $mean } ({ $low } bis { $high })
 compare-confidence = 95 % Vertrauensbereich für das Mittel der gepaarten Unterschiede:
 compare-marked-mean = Mittel { $mean }
+
+# Die Seite der Algorithmen. $has ist „right“, „slow“, „wrong“ oder „nothing“; $layout ist „list“, „rows“ oder „columns“.
+way-seconds = { $seconds } s
+way-moves = { $count ->
+    [one] 1 Zug
+   *[other] { $count } Züge
+}
+way-no-regrip = kein Umgreifen
+way-regrip = { $hand ->
+    [left] die linke
+   *[right] die rechte
+} Hand greift vor Zug { $move } um
+way-refused = Nicht aufgenommen: { $verdict }.
+way-taken = In die Tabelle aufgenommen.
+way-dropped = Aus der Tabelle genommen.
+sheet-cleared = Alle Algorithmen dieses Puffers wurden herausgenommen.
+sheet-layout = { $layout ->
+    [rows] Als Gitter gelesen, das erste Ziel am linken Rand.
+    [columns] Als Gitter gelesen, das erste Ziel am oberen Rand.
+   *[list] Als Liste gelesen.
+}
+sheet-too-long = Dieser Text ist länger als { $most } MiB; das ist keine Tabelle.
+cell-said = { $case }: { $has ->
+    [right] richtig
+    [slow] richtig, aber ein viel leichterer ist bekannt
+    [wrong] tut etwas anderes
+   *[nothing] kein Algorithmus
+}
+cases-matching = { $count ->
+    [0] Kein Fall passt.
+    [one] 1 Fall passt.
+   *[other] { $count } Fälle passen.
+}
+case-meaning = Das Teil im Puffer { $buffer } geht nach { $first }, das von dort nach { $second }, das von dort in den Puffer.
+page-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; wähle es, bevor du die Datei öffnest.
+page-find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; eine Seite darf { $allowed } MiB nehmen. Nimm weniger Züge oder eine kürzere Länge.
+buffer-follows = Der Puffer ist nun { $buffer }, wie die Methode ihn braucht oder üblicherweise hat.
+order-follows = Die { $kinds } werden nun zuerst ausgeführt, damit die mittlere Schicht vor dem Paritätsalgorithmus wieder stimmt.

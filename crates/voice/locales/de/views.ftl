@@ -13,7 +13,7 @@ view-move = Zug { $number } von { $all }, { $turn }: { $part ->
    *[parity] Parity
 }
 view-after-solves = { $letter } ist erledigt: { $piece } ist gelöst.
-view-after-moves = { $letter } ist erledigt: Der Stein des Buffers kam nach { $piece }.
+view-after-moves = { $letter } ist erledigt: Der Stein des Puffers kam nach { $piece }.
 view-after-letters = { $letter } ist erledigt.
 view-as-expected = Der Würfel ist so, wie dieser Buchstabe ihn hinterlassen soll.
 view-not-as-expected = Der Würfel ist nicht so, wie dieser Buchstabe ihn hinterlassen soll.
@@ -23,7 +23,7 @@ view-share = { $percent } %
 view-cell = { $face }, Reihe { $row }, Spalte { $column }: { $colour }
 view-sticker = { $sticker }, { $colour }: { $letter }
 view-letters-exchanged = { $sticker } hat jetzt { $letter }, damit kein Buchstabe doppelt steht.
-view-turned-along = Der Algorithmus für diese Art ({ $kind }) wurde mit dem Würfel gedreht, damit er den neuen Buffer bewegt: { $algorithm }
+view-turned-along = Der Algorithmus für diese Art ({ $kind }) wurde mit dem Würfel gedreht, damit er den neuen Puffer bewegt: { $algorithm }
 view-contrast = Buchstaben sind gut lesbar ({ $whole },{ $tenth }:1).
 view-contrast-poor = Buchstaben sind schlecht lesbar ({ $whole },{ $tenth }:1; gut ist ab 4,5:1).
 view-colours-alike = { $first } und { $second } sehen { $sight ->
@@ -41,7 +41,7 @@ lesson-title = Memo und Lösung, Schritt für Schritt
 lesson-holding = Den Würfel aufnehmen
 lesson-holding-lead = Mach den Scramble wie angegeben, dann dreh den ganzen Würfel so, dass deine Farben oben und vorn sind.
 lesson-trace = Verfolge die { $kinds }
-lesson-trace-lead = Beginne am Buffer { $buffer }. Frage: Welchen Sticker sehe ich dort, und wohin gehört er? Dieser Platz ist der nächste Buchstabe.
+lesson-trace-lead = Beginne am Puffer { $buffer }. Frage: Welchen Sticker sehe ich dort, und wohin gehört er? Dieser Platz ist der nächste Buchstabe.
 lesson-execution = Ausführen
 lesson-hands = Stundenlanges schnelles Drehen belastet Hände und Handgelenke: Dreh beim Lernen langsam und mach Pause, bevor es wehtut.
 lesson-step-parity = Die Zahl der Buchstaben ist ungerade, also sind von jeder Art noch zwei Steine vertauscht: Der Parity-Algorithmus bringt das in Ordnung.

@@ -112,3 +112,41 @@ compare-mean = mean
 compare-difference = { $second } less { $first }: { $mean } ({ $low } to { $high })
 compare-confidence = 95 % confidence for the mean of the paired differences:
 compare-marked-mean = mean { $mean }
+
+# The page of algorithms. $has is "right", "slow", "wrong" or "nothing"; $layout is "list", "rows" or "columns".
+way-seconds = { $seconds } s
+way-moves = { $count ->
+    [one] 1 move
+   *[other] { $count } moves
+}
+way-no-regrip = no regrip
+way-regrip = { $hand ->
+    [left] left
+   *[right] right
+} hand regrips before move { $move }
+way-refused = Not taken in: it { $verdict }.
+way-taken = Taken into the sheet.
+way-dropped = Taken out of the sheet.
+sheet-cleared = All algorithms of this buffer were taken out.
+sheet-layout = { $layout ->
+    [rows] Read as a grid, the first target at the left.
+    [columns] Read as a grid, the first target along the top.
+   *[list] Read as a list.
+}
+sheet-too-long = This text is longer than { $most } MiB; that is no sheet.
+cell-said = { $case }: { $has ->
+    [right] right
+    [slow] right, but a much easier one is known
+    [wrong] does something else
+   *[nothing] no algorithm
+}
+cases-matching = { $count ->
+    [0] No case matches.
+    [one] 1 case matches.
+   *[other] { $count } cases match.
+}
+case-meaning = The piece in the buffer { $buffer } goes to { $first }, the one there to { $second }, the one there into the buffer.
+page-kind-unknown = It cannot be told whether these are corners or edges; choose it before you open the file.
+page-find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; a page may take { $allowed } MiB. Take fewer turns, or a shorter length.
+buffer-follows = The buffer is now { $buffer }, as the method needs it or usually has it.
+order-follows = The { $kinds } are now carried out first, so that the slice is put right before the parity algorithm.

@@ -1,0 +1,155 @@
+//! Changing a sheet and saving it in other forms.
+
+use blind::kind_name;
+use blind::sheet::{Origin, Verdict, verdict_of};
+use draw::{Grid, GridWords};
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+use crate::case::read;
+use crate::methods::Call;
+use crate::subject::Subject;
+
+/// A change that is wanted.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Amended {
+    /// The sheet.
+    pub subject: Subject,
+    /// What is to be changed.
+    pub change: Amendment,
+}
+
+/// A change of a sheet.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(tag = "what", rename_all = "lowercase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub enum Amendment {
+    /// An algorithm is taken in, if it is right.
+    Take {
+        /// The first target's sticker.
+        first: String,
+        /// The second target's sticker.
+        second: String,
+        /// As it is written.
+        algorithm: String,
+    },
+    /// An algorithm is taken out.
+    Drop {
+        /// The first target's sticker.
+        first: String,
+        /// The second target's sticker.
+        second: String,
+        /// As it is written.
+        algorithm: String,
+    },
+    /// Cases without a right algorithm get one.
+    Fill {},
+    /// All algorithms of the buffer are taken out.
+    Clear {},
+}
+
+/// A sheet after a change.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Revised {
+    /// The sheet.
+    pub sheet: String,
+    /// What was done.
+    pub said: String,
+}
+
+/// A form that is wanted.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Exported {
+    /// The sheet.
+    pub subject: Subject,
+    /// The form.
+    pub form: Form,
+}
+
+/// The form of a file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub enum Form {
+    /// The whole sheet as a list, all kinds and buffers.
+    Csv,
+    /// The right algorithms of the buffer as a table.
+    Markdown,
+    /// The same as a grid to print.
+    Html,
+}
+
+/// A file to save.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct SheetFile {
+    /// Its name.
+    pub name: String,
+    /// What is in it.
+    pub text: String,
+    /// Its media type.
+    pub media: &'static str,
+}
+
+pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, Failure> {
+    let voice = call.voice;
+    let named = amended.subject.named(call)?;
+    let sheet = &named.sheet;
+    let (sheet, said) = match &amended.change {
+        Amendment::Take { first, second, algorithm } => {
+            let case = named.case(voice, first, second)?;
+            let written = read(voice, algorithm)?.to_string();
+            let verdict = verdict_of(case, &written);
+            let taken = sheet.with(case, &written, Origin::Sheet);
+            if verdict != Verdict::Right {
+                let row = taken.rows().iter().rev().find(|row| row.case == Some(case));
+                let said =
+                    row.map_or_else(String::new, |row| voice.verdict(row, &verdict, &named.conventions));
+                return Err(Failure::new(voice.say("way-refused", &[("verdict", said.into())])));
+            }
+            (taken, voice.word("way-taken"))
+        }
+        Amendment::Drop { first, second, algorithm } => {
+            (sheet.without(named.case(voice, first, second)?, algorithm), voice.word("way-dropped"))
+        }
+        Amendment::Fill {} => {
+            let model = call.desk.searches.model();
+            let filled = sheet.fill(named.orbit, named.buffer, &model);
+            (filled.sheet, voice.filled(&filled.by_origin))
+        }
+        Amendment::Clear {} => (sheet.without_buffer(named.orbit, named.buffer), voice.word("sheet-cleared")),
+    };
+    // A sheet without a row is none.
+    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet.to_csv() };
+    Ok(Revised { sheet, said })
+}
+
+pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFile, Failure> {
+    let voice = call.voice;
+    let named = exported.subject.named(call)?;
+    let (sheet, conventions, orbit, buffer) = (&named.sheet, &named.conventions, named.orbit, named.buffer);
+    let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
+    Ok(match exported.form {
+        Form::Csv => {
+            SheetFile { name: "hoodwink-sheet.csv".to_owned(), text: sheet.to_csv(), media: "text/csv" }
+        }
+        Form::Markdown => {
+            let columns = ["letters", "targets", "algorithm", "moves", "notes"]
+                .map(|name| voice.word(&format!("column-{name}")));
+            let text = sheet.to_markdown(orbit, buffer, conventions, columns.each_ref().map(String::as_str));
+            SheetFile { name: format!("{stem}.md"), text, media: "text/markdown" }
+        }
+        Form::Html => {
+            let words = GridWords {
+                title: voice.grid_title(orbit, buffer, &conventions.kind(orbit).letters),
+                language: voice.language().tag().to_owned(),
+                corner: voice.word("grid-first-second"),
+            };
+            let text = Grid::of(sheet, orbit, buffer, conventions, words).html();
+            SheetFile { name: format!("{stem}.html"), text, media: "text/html" }
+        }
+    })
+}
