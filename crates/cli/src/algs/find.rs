@@ -16,6 +16,11 @@ use std::process::ExitCode;
 /// How many algorithms of a case are shown where all are not asked for.
 const SHOWN: usize = 3;
 
+/// How long sequences are searched where no length is asked for.
+const LONGEST: usize = 10;
+/// The same where only the shortest are wanted: every three-cycle of corners is there with face turns.
+const LONGEST_OF_SHORTEST: usize = 12;
+
 /// What a search is made with.
 struct Search<'a> {
     session: &'a Session,
@@ -30,16 +35,16 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
     let model = super::model(session, options.ease.as_deref())?;
     let search = Search { session, options, size, model };
     let effects = search.effects()?;
-    let set = search.turns()?;
     let memory = search.memory()?;
-    let max_length = options.longest.unwrap_or(if options.shortest { 12 } else { 10 });
-    let limits = Limits { max_length, memory };
     let failed = |error| Failure::input(session.voice.find_error(&error));
     let mut told = String::new();
-    let finder = Finder::prepare(set, limits, &mut |event| search.tell(&event, &mut told)).map_err(failed)?;
     let mut out = io::BufWriter::new(io::stdout().lock());
-    let mut wrote: Result<(), Failure> = Ok(());
+    let finder = |max_length: usize, told: &mut String| {
+        let limits = Limits { max_length, memory };
+        Finder::prepare(search.turns()?, limits, &mut |event| search.tell(&event, told)).map_err(failed)
+    };
     if options.by == Order::Ease {
+        let finder = finder(options.longest.unwrap_or(LONGEST), &mut told)?;
         for (class, effect) in effects.iter().enumerate() {
             let classes = effects.len();
             let ranking = best_first(&finder, &search.model, effect, options.count, &mut |length, done| {
@@ -54,15 +59,35 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
         }
     } else {
         let extra = if options.shortest { 0 } else { usize::MAX };
-        let outcome = finder.find(&effects, extra, &mut |event| {
-            if let Event::Found { finding, .. } = &event {
-                wrote = search.write(&mut out, finding, None);
-                return if wrote.is_ok() { ControlFlow::Continue(()) } else { ControlFlow::Break(()) };
+        // Where only the shortest are wanted, a small table does for most cases; the large one is made for the rest.
+        let lengths = match options.longest {
+            Some(longest) => vec![longest],
+            None if options.shortest => vec![LONGEST, LONGEST_OF_SHORTEST],
+            None => vec![LONGEST],
+        };
+        let mut left = effects;
+        for (round, &longest) in lengths.iter().enumerate() {
+            if left.is_empty() {
+                break;
             }
-            search.tell(&event, &mut told)
-        });
-        wrote?;
-        outcome.map_err(failed)?;
+            let is_last = round + 1 == lengths.len();
+            let finder = finder(longest, &mut told)?;
+            let mut wrote: Result<(), Failure> = Ok(());
+            let mut not_found = Vec::new();
+            let outcome = finder.find(&left, extra, &mut |event| {
+                match &event {
+                    Event::Found { finding, .. } if finding.shortest.is_none() && !is_last => {
+                        not_found.push(finding.effect);
+                    }
+                    Event::Found { finding, .. } => wrote = search.write(&mut out, finding, None),
+                    _ => return search.tell(&event, &mut told),
+                }
+                if wrote.is_ok() { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
+            });
+            wrote?;
+            outcome.map_err(failed)?;
+            left = not_found;
+        }
     }
     out.flush()?;
     Ok(ExitCode::SUCCESS)
