@@ -74,7 +74,7 @@ test("cases are filtered, chosen with keys, and shown with what solves them", as
   await expect(cards).toHaveCount(1);
   await expect(cards.locator("svg")).toBeVisible();
   await cards.click();
-  await expect(page.getByRole("heading", { name: "PB (RDF UBR)" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "PB (RDF UBR)" })).toBeFocused();
   const inverse = page.locator(".ways li", { hasText: "inverse" }).first();
   await expect(inverse).toContainText("[U, R' D' R]");
   await inverse.getByRole("button", { name: "Take into the sheet" }).click();
