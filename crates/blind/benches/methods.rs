@@ -19,7 +19,7 @@ fn whole_sheet() -> String {
         let buffer = orbit.sticker(buffer).expect("a sticker");
         none.fill(orbit, buffer, &model).sheet.rows().to_vec()
     });
-    Sheet::new(rows.collect()).to_csv()
+    Sheet::new(rows.collect()).to_csv(&Conventions::default())
 }
 
 #[divan::bench]

@@ -3,7 +3,7 @@
 //! The sheets here are invented. Known commutators are common practice, no source.
 
 use blind::Conventions;
-use blind::sheet::{CycleCase, Layout, Origin, Reading, Row, Sheet, SheetError, Verdict, verdict_of};
+use blind::sheet::{CycleCase, Layout, Origin, Reading, Sheet, SheetError, Verdict, verdict_of};
 use cube::{Algorithm, Axis, Orbit, ParseErrorKind, Rotation, Size, State, Sticker, Turn};
 use proptest::prelude::*;
 use search::conjugate::{Conjugates, Sort};
@@ -198,7 +198,7 @@ UBR RDF;b;R U R' (what;;
 ";
     let sheet = read(text, "UFR");
     assert_eq!(sheet.more, ["source", "learned"]);
-    let again = read(&sheet.to_csv(), "UFR");
+    let again = read(&sheet.to_csv(&Conventions::default()), "UFR");
     assert_eq!(again.rows().len(), sheet.rows().len());
     for (one, other) in sheet.rows().iter().zip(again.rows()) {
         assert_eq!(
@@ -210,15 +210,105 @@ UBR RDF;b;R U R' (what;;
     }
     // However often it is kept and read, it stays as it is.
     assert_eq!(again.more, sheet.more);
-    assert_eq!(again.to_csv(), sheet.to_csv());
+    assert_eq!(again.to_csv(&Conventions::default()), sheet.to_csv(&Conventions::default()));
     let filled = again.fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
-    let back = read(&filled.to_csv(), "UFR");
+    let back = read(&filled.to_csv(&Conventions::default()), "UFR");
     let origins = |sheet: &Sheet| sheet.rows().iter().map(|row| row.origin).collect::<Vec<_>>();
-    assert_eq!((origins(&back), back.to_csv()), (origins(&filled), filled.to_csv()));
+    assert_eq!(
+        (origins(&back), back.to_csv(&Conventions::default())),
+        (origins(&filled), filled.to_csv(&Conventions::default()))
+    );
     let words = ["letters", "targets", "algorithm", "moves", "notes"];
     let markdown = sheet.to_markdown(Orbit::Corner, corner("UFR"), &Conventions::default(), words);
     assert_eq!(markdown.lines().count(), 3);
     assert!(markdown.contains("| BP | UBR RDF | [R' D' R, U] | 8 |"), "{markdown}");
+}
+
+/// A text as it is read, kept and read again, as often as a page does it.
+fn kept(text: &str) -> Sheet {
+    let conventions = Conventions::default();
+    let once = read(text, "UFR");
+    let again = read(&once.to_csv(&conventions), "UBL");
+    assert_eq!(read(&again.to_csv(&conventions), "UBL").to_csv(&conventions), again.to_csv(&conventions));
+    assert_eq!(again.check().verdicts, once.check().verdicts, "{text}");
+    let joined = Sheet::new(Vec::new()).joined(&once);
+    assert_eq!(read(&joined.to_csv(&conventions), "UBL").check().verdicts, once.check().verdicts, "{text}");
+    again
+}
+
+fn has(sheet: &Sheet, text: &str) -> bool {
+    sheet.to_csv(&Conventions::default()).contains(text)
+}
+
+#[test]
+fn what_is_kept_says_the_same_whatever_columns_are_called() {
+    // A further column that would be read as the case if its name counted.
+    let sheet = kept("case,letters,algorithm\nUBR RDF,AB,\"[R' D' R, U]\"\n");
+    assert_eq!((sheet.check().right(), sheet.rows()[0].more.as_slice()), (1, &["AB".to_owned()][..]));
+    // Two targets in columns of their own count, the pair beside them is kept.
+    let sheet = kept("pair;first;second;algorithm\nXX;UBR;RDF;[R' D' R, U]\n");
+    assert_eq!((sheet.check().right(), sheet.more.as_slice()), (1, &["pair".to_owned()][..]));
+    // Columns without names, and of one name.
+    let sheet = kept("pair;algorithm;;\nUBR RDF;[R' D' R, U];one;two\n");
+    assert_eq!(sheet.rows()[0].more, ["one", "two"]);
+    let sheet = kept("pair;algorithm;source;source\nUBR RDF;[R' D' R, U];one;two\n");
+    assert_eq!(sheet.rows()[0].more, ["one", "two"]);
+    // A column that is no kind after all, and one called as a column of ours.
+    assert!(has(&kept("pair;type;algorithm\nUBR RDF;nine mover;[R' D' R, U]\n"), "nine mover"));
+    assert!(has(&kept("pair;as written;algorithm\nUBR RDF;by hand;[R' D' R, U]\n"), "by hand"));
+    // A name with what sets cells apart.
+    let sheet = kept("pair\talgorithm\twhere; from\nUBR RDF\t[R' D' R, U]\tclub\n");
+    assert_eq!((sheet.check().right(), sheet.more.as_slice()), (1, &["where; from".to_owned()][..]));
+}
+
+#[test]
+fn an_open_bracket_takes_no_cells_with_it() {
+    let sheet = kept(
+        "first,second,algorithm,notes,source\nUBR,RDF,\"[R' D' R, U\",my note,a friend\nRDF,UBR,\"[U, R' D' R]\",see [1,x\n",
+    );
+    assert_eq!(
+        (sheet.rows()[0].algorithm.as_str(), sheet.rows()[0].notes.as_str()),
+        ("[R' D' R, U", "my note")
+    );
+    assert_eq!(
+        (sheet.rows()[1].notes.as_str(), sheet.rows()[1].more.as_slice()),
+        ("see [1", &["x".to_owned()][..])
+    );
+    assert_eq!(sheet.check().right(), 1);
+}
+
+#[test]
+fn what_belongs_to_no_case_is_kept_as_well() {
+    // Kind and buffer of a row whose targets cannot be read.
+    let sheet = kept("kind;buffer;pair;algorithm\ncorner;UFR;U?R RDF;R U\ncorner;what;UBR RDF;R\n");
+    assert_eq!(sheet.rows()[0].of, ["corner", "UFR"]);
+    assert_eq!(sheet.rows()[1].of, ["corner", "what"]);
+    // A title above the head of a list or of a grid, and words in the corner.
+    let sheet = kept("My corners, 2026\npair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n");
+    assert_eq!((sheet.check().right(), sheet.check().wrong().count()), (1, 0));
+    assert!(has(&sheet, "My corners"));
+    let sheet = kept("My corners\nby heart;UBR;RDF\nUBR;-;[R' D' R, U]\nRDF;[U, R' D' R];-\n");
+    assert_eq!((sheet.check().right(), sheet.check().wrong().count()), (2, 0));
+    assert!(has(&sheet, "My corners") && has(&sheet, "by heart"));
+}
+
+#[test]
+fn a_note_is_not_taken_for_algorithms() {
+    let sheet = kept("pair;algorithm\nUBR RDF;[R' D' R, U] // good / quick\n");
+    assert_eq!((sheet.rows().len(), sheet.rows()[0].notes.as_str()), (1, "good / quick"));
+    let sheet = kept("pair;algorithm\nUBR RDF;// to be learned\n");
+    assert_eq!((sheet.check().wrong().count(), sheet.rows()[0].notes.as_str()), (0, "to be learned"));
+}
+
+#[test]
+fn a_kept_sheet_may_come_back_from_a_program_for_tables() {
+    let conventions = Conventions::default();
+    let sheet = kept("pair;algorithm;source\nUBR RDF;[R' D' R, U];club\n");
+    let csv = sheet.to_csv(&conventions);
+    assert!(csv.contains("corner,UFR,UBR,RDF,BP,"), "{csv}");
+    // Semicolons, as such programs write them in half of the world.
+    let with_semicolons = csv.replace("\"[R' D' R, U]\"", "[R' D' R| U]").replace(',', ";").replace('|', ",");
+    assert_eq!(read(&with_semicolons, "UBL").to_csv(&conventions), csv);
 }
 
 #[test]
@@ -231,7 +321,13 @@ fn a_column_of_ones_own_called_origin_is_kept() {
 #[test]
 fn rows_that_name_nothing_need_no_kind() {
     let sheet = read("pair;algorithm\nUXR RDF;R U\n", "UFR");
-    assert_eq!(Sheet::read(&sheet.to_csv(), &Reading::new(&Conventions::default())).unwrap().rows().len(), 1);
+    assert_eq!(
+        Sheet::read(&sheet.to_csv(&Conventions::default()), &Reading::new(&Conventions::default()))
+            .unwrap()
+            .rows()
+            .len(),
+        1
+    );
     let named = Sheet::read("first,second,algorithm\nA,B,R\n", &Reading::new(&Conventions::default()));
     assert_eq!(named, Err(SheetError::KindUnknown));
 }
@@ -248,7 +344,9 @@ fn algorithms_are_taken_in_and_out() {
     assert_eq!(two.without(case, "[U, R' D' R]"), two);
     let unreadable = sheet.with(case, "R U what", Origin::Sheet);
     assert_eq!(unreadable.without(case, "R U what"), sheet);
-    // What cannot be read belongs to no buffer and stays.
+    // What cannot be read belongs to no buffer and stays until it is taken out by itself.
+    assert_eq!(two.without_unread("UX RDF", "R").rows().len(), 2);
+    assert_eq!(two.without_unread("UX RDF", "R2"), two);
     assert_eq!(two.without_buffer(Orbit::Corner, corner("UFR")).rows().len(), 1);
     assert_eq!(two.without_buffer(Orbit::Corner, corner("UBL")), two);
 }
@@ -367,10 +465,20 @@ proptest! {
         let text: String = rows.iter().map(|row| row.join(&sign) + "\n").collect();
         if let Ok(sheet) = read_with(&text, None) {
             prop_assert_eq!(sheet.check().verdicts.len(), sheet.rows().len());
-            let again = read_with(&sheet.to_csv(), None);
-            if let Ok(again) = again {
-                prop_assert_eq!(again.rows().iter().filter(|row| !row.algorithm.is_empty()).count(),
-                    sheet.rows().iter().filter(|row: &&Row| !row.algorithm.is_empty()).count());
+            // What is kept can be read back, with any cells, and stays as it is.
+            let kept = sheet.to_csv(&Conventions::default());
+            let again = read_with(&kept, None).unwrap();
+            prop_assert_eq!(again.rows().len(), sheet.rows().len());
+            prop_assert_eq!(again.to_csv(&Conventions::default()), kept.clone());
+            let both = again.joined(&sheet);
+            prop_assert!(both.rows().len() >= sheet.rows().len());
+            prop_assert_eq!(read_with(&both.to_csv(&Conventions::default()), None).unwrap().rows().len(), both.rows().len());
+            // Every cell is still there, but for names of cases, which may stand there as stickers, and what a comma tore.
+            for cell in rows.iter().flatten().map(|cell| cell.trim().trim_matches('"')) {
+                let mut words = cell.split(|sign: char| !sign.is_alphanumeric()).filter(|word| !word.is_empty());
+                let names = words.all(|word| word.chars().count() <= 3) || ["first", "second", "algorithm", "pair"].contains(&cell);
+                let torn = cell.contains(['[', ']', '"', ';', ',', '\t', '\n', '/']) || sign == ",";
+                prop_assert!(names || torn || kept.contains(cell), "{cell:?} is lost: {kept}");
             }
         }
     }

@@ -123,7 +123,7 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
         Amendment::Clear {} => (sheet.without_buffer(named.orbit, named.buffer), voice.word("sheet-cleared")),
     };
     // A sheet without a row is none.
-    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet.to_csv() };
+    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet.to_csv(&named.conventions) };
     Ok(Revised { sheet, said })
 }
 
@@ -133,9 +133,11 @@ pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFi
     let (sheet, conventions, orbit, buffer) = (&named.sheet, &named.conventions, named.orbit, named.buffer);
     let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
     Ok(match exported.form {
-        Form::Csv => {
-            SheetFile { name: "hoodwink-sheet.csv".to_owned(), text: sheet.to_csv(), media: "text/csv" }
-        }
+        Form::Csv => SheetFile {
+            name: "hoodwink-sheet.csv".to_owned(),
+            text: sheet.to_csv(conventions),
+            media: "text/csv",
+        },
         Form::Markdown => {
             let columns = ["letters", "targets", "algorithm", "moves", "notes"]
                 .map(|name| voice.word(&format!("column-{name}")));

@@ -93,6 +93,6 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
         said: vec![voice.say("sheet-layout", &[("layout", layout.into())]), voice.sheet_summary(&report)],
         kind: first.map_or_else(String::new, |(orbit, _)| blind::kind_name(orbit).to_owned()),
         buffer: first.map_or_else(String::new, |(orbit, buffer)| orbit.name(buffer).to_owned()),
-        sheet: before.joined(&sheet).to_csv(),
+        sheet: before.joined(&sheet).to_csv(&conventions),
     })
 }

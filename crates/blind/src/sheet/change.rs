@@ -2,6 +2,7 @@
 
 use super::{CycleCase, Layout, Origin, Row, SIZE, Sheet};
 use cube::{Algorithm, Orbit, Sticker, Turn};
+use std::collections::HashSet;
 
 impl Row {
     /// A row for an algorithm that stands in no source.
@@ -10,6 +11,7 @@ impl Row {
             line: 0,
             column: 0,
             named: format!("{} {}", case.orbit.name(case.first), case.orbit.name(case.second)),
+            of: Default::default(),
             case: Some(case),
             algorithm,
             notes: String::new(),
@@ -44,16 +46,16 @@ impl Sheet {
     pub fn joined(&self, other: &Self) -> Self {
         let mut joined = self.clone();
         joined.layout = Layout::List;
-        let places: Vec<usize> = other
-            .more
-            .iter()
-            .map(|name| {
-                joined.more.iter().position(|known| known == name).unwrap_or_else(|| {
-                    joined.more.push(name.clone());
-                    joined.more.len() - 1
-                })
-            })
-            .collect();
+        // The second column of a name goes with the second, and so on.
+        let mut places: Vec<usize> = Vec::new();
+        for name in &other.more {
+            let free = (0..joined.more.len()).find(|at| joined.more[*at] == *name && !places.contains(at));
+            places.push(free.unwrap_or_else(|| {
+                joined.more.push(name.clone());
+                joined.more.len() - 1
+            }));
+        }
+        let mut there: HashSet<Said> = self.rows.iter().map(said).collect();
         for row in &other.rows {
             let mut more = vec![String::new(); joined.more.len()];
             for (number, cell) in row.more.iter().enumerate() {
@@ -64,7 +66,7 @@ impl Sheet {
                 }
             }
             let row = Row { more, ..row.clone() };
-            if !joined.rows.iter().any(|known| says_the_same(known, &row)) {
+            if there.insert(said(&row)) {
                 joined.rows.push(row);
             }
         }
@@ -97,6 +99,14 @@ impl Sheet {
         sheet
     }
 
+    /// The sheet without a row whose case could not be read, by what it says of the case and its algorithm.
+    #[must_use]
+    pub fn without_unread(&self, named: &str, algorithm: &str) -> Self {
+        let mut sheet = self.clone();
+        sheet.rows.retain(|row| row.case.is_some() || row.named != named || row.algorithm != algorithm);
+        sheet
+    }
+
     /// The sheet without anything of a buffer.
     #[must_use]
     pub fn without_buffer(&self, orbit: Orbit, buffer: Sticker) -> Self {
@@ -106,17 +116,18 @@ impl Sheet {
     }
 }
 
-/// Whether two rows carry the same, wherever they stood.
-fn says_the_same(one: &Row, other: &Row) -> bool {
-    let filled = |row: &Row| {
-        let mut more = row.more.clone();
-        while more.last().is_some_and(String::is_empty) {
-            more.pop();
-        }
-        more
-    };
-    let named = one.case.is_some() || one.named == other.named;
-    (one.case, &one.algorithm, &one.notes) == (other.case, &other.algorithm, &other.notes)
-        && named
-        && filled(one) == filled(other)
+/// What a row carries, wherever it stood.
+type Said = (Option<CycleCase>, Vec<String>);
+
+fn said(row: &Row) -> Said {
+    let mut texts = vec![row.algorithm.clone(), row.notes.clone()];
+    if row.case.is_none() {
+        texts.push(row.named.clone());
+        texts.extend(row.of.iter().cloned());
+    }
+    texts.extend(row.more.iter().cloned());
+    while texts.last().is_some_and(String::is_empty) {
+        texts.pop();
+    }
+    (row.case, texts)
 }

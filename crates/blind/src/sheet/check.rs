@@ -72,6 +72,11 @@ pub(super) fn ring(state: &State, orbit: Orbit, from: Option<Sticker>) -> Option
     (apart && goes.at(second) == buffer).then_some([buffer, first, second])
 }
 
+/// Whether a cell has an algorithm at all: people fill empty cells with dashes and the like.
+fn is_empty(algorithm: &str) -> bool {
+    !algorithm.chars().any(char::is_alphanumeric)
+}
+
 /// What an algorithm does, measured against the case it is meant for.
 ///
 /// ```
@@ -84,7 +89,7 @@ pub(super) fn ring(state: &State, orbit: Orbit, from: Option<Sticker>) -> Option
 /// assert!(matches!(verdict_of(case, "[R' D' R, U"), Verdict::Unreadable(_)));
 /// ```
 pub fn verdict_of(case: CycleCase, algorithm: &str) -> Verdict {
-    if algorithm.trim().is_empty() {
+    if is_empty(algorithm) {
         return Verdict::Empty;
     }
     match Algorithm::parse(algorithm, SIZE) {
@@ -138,7 +143,7 @@ impl Row {
     pub fn verdict(&self) -> Verdict {
         match self.case {
             Some(case) => verdict_of(case, &self.algorithm),
-            None if self.algorithm.is_empty() => Verdict::Empty,
+            None if is_empty(&self.algorithm) => Verdict::Empty,
             None => Verdict::NoCase,
         }
     }

@@ -22,6 +22,7 @@ mod alternatives;
 mod change;
 mod check;
 mod fill;
+mod kept;
 mod read;
 mod statistics;
 mod write;
@@ -47,6 +48,13 @@ pub struct CycleCase {
 }
 
 impl CycleCase {
+    /// A case; `None` where two of the stickers are on one piece.
+    pub fn new(orbit: Orbit, buffer: Sticker, first: Sticker, second: Sticker) -> Option<Self> {
+        let pieces = [buffer, first, second].map(|sticker| orbit.piece(sticker));
+        let apart = pieces[0] != pieces[1] && pieces[0] != pieces[2] && pieces[1] != pieces[2];
+        apart.then_some(Self { orbit, buffer, first, second })
+    }
+
     /// All cases of a buffer: 21 · 18 = 378 of corners, 22 · 20 = 440 of edges.
     ///
     /// ```
@@ -117,6 +125,8 @@ pub struct Row {
     pub column: u64,
     /// What it says its case is, as it is written.
     pub named: String,
+    /// What it says its kind and its buffer are, as they are written; empty where there is a case.
+    pub of: [String; 2],
     /// The case; `None` where it cannot be read or is none.
     pub case: Option<CycleCase>,
     /// The algorithm, as it is written; may be empty.

@@ -158,7 +158,7 @@ fn single(word: &str) -> Option<char> {
 }
 
 /// The columns of a list and what people call them.
-const COLUMNS: [(&str, &[&str]); 9] = [
+const COLUMNS: [(&str, &[&str]); 7] = [
     ("kind", &["kind", "type", "piece", "pieces", "art", "teil"]),
     ("buffer", &["buffer", "puffer"]),
     (
@@ -214,9 +214,6 @@ const COLUMNS: [(&str, &[&str]); 9] = [
         "notes",
         &["notes", "note", "comment", "comments", "remark", "remarks", "notiz", "notizen", "bemerkung"],
     ),
-    // As sheets are written here; see `Sheet::to_csv`.
-    ("origin", &["origin"]),
-    ("as written", &["as written"]),
 ];
 
 fn column_named(cell: &str) -> Option<&'static str> {
@@ -224,73 +221,146 @@ fn column_named(cell: &str) -> Option<&'static str> {
     COLUMNS.iter().find(|(_, names)| names.contains(&cell.as_str())).map(|(column, _)| *column)
 }
 
+/// The records of a table with their lines, those without any text left out.
+pub(super) fn records(
+    text: &str,
+    sign: u8,
+) -> impl Iterator<Item = Result<(u64, Vec<String>), SheetError>> + '_ {
+    let reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .delimiter(sign)
+        .from_reader(text.trim_start_matches('\u{feff}').as_bytes());
+    let read = |record: Result<csv::StringRecord, csv::Error>| {
+        let record = record.map_err(|error| SheetError::NotATable {
+            line: error.position().map_or(0, csv::Position::line),
+            what: error.to_string(),
+        })?;
+        let cells: Vec<String> = record.iter().map(str::to_owned).collect();
+        Ok((record.position().map_or(0, csv::Position::line), cells))
+    };
+    let has_text = |record: &Result<(u64, Vec<String>), SheetError>| {
+        record.as_ref().map_or(true, |(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty()))
+    };
+    reader.into_records().map(read).filter(has_text)
+}
+
 /// A table as it was read: cells with their lines.
 struct Table {
     lines: Vec<(u64, Vec<String>)>,
 }
 
+/// The lines above the head that a table may have, such as a title.
+const MOST_ABOVE: usize = 4;
+
 impl Table {
-    fn read(text: &str) -> Result<Self, SheetError> {
-        let delimiter = Self::delimiter(text);
+    fn read(text: &str, delimiter: Delimiter) -> Result<Self, SheetError> {
         let sign = match delimiter {
             Delimiter::Comma => b',',
             Delimiter::Semicolon => b';',
             Delimiter::Tab => b'\t',
         };
-        let mut reader = csv::ReaderBuilder::new()
-            .has_headers(false)
-            .flexible(true)
-            .delimiter(sign)
-            .from_reader(text.trim_start_matches('\u{feff}').as_bytes());
-        let mut lines = Vec::new();
-        for record in reader.records() {
-            let record = record.map_err(|error| SheetError::NotATable {
-                line: error.position().map_or(0, csv::Position::line),
-                what: error.to_string(),
-            })?;
-            let line = record.position().map_or(0, csv::Position::line);
-            let cells: Vec<String> = record.iter().map(str::to_owned).collect();
-            let cells = if delimiter == Delimiter::Comma { rejoined(cells) } else { cells };
-            if cells.iter().any(|cell| !cell.trim().is_empty()) {
-                lines.push((line, cells));
-            }
-        }
+        let whole =
+            |(line, cells)| (line, if delimiter == Delimiter::Comma { rejoined(cells) } else { cells });
+        let lines: Vec<_> = records(text, sign).map(|record| record.map(whole)).collect::<Result<_, _>>()?;
         if lines.is_empty() { Err(SheetError::Empty) } else { Ok(Self { lines }) }
     }
 
-    /// Tabs are in no algorithm, semicolons hardly, commas in every commutator.
-    fn delimiter(text: &str) -> Delimiter {
+    /// The table without the lines above its head, and those lines.
+    fn below(&self, head: usize) -> (&[(u64, Vec<String>)], &[(u64, Vec<String>)]) {
+        let (above, below) = self.lines.split_at(head);
+        (below, above)
+    }
+
+    /// What probably sets the cells apart, the likeliest first: tabs are in no algorithm, semicolons hardly, commas in every
+    /// commutator.
+    fn delimiters(text: &str) -> [Delimiter; 3] {
         let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
         if first.contains('\t') {
-            Delimiter::Tab
+            [Delimiter::Tab, Delimiter::Semicolon, Delimiter::Comma]
         } else if first.contains(';') {
-            Delimiter::Semicolon
+            [Delimiter::Semicolon, Delimiter::Tab, Delimiter::Comma]
         } else {
-            Delimiter::Comma
+            [Delimiter::Comma, Delimiter::Tab, Delimiter::Semicolon]
         }
     }
 }
 
-/// Cells that were torn at the comma of a commutator written without quotation marks are put together again.
+/// Cells that were torn at the comma of a commutator written without quotation marks are put together again. A bracket that no later
+/// cell closes tore nothing: it is a slip, and the cells beside it are other cells.
 fn rejoined(cells: Vec<String>) -> Vec<String> {
     let depth = |text: &str| text.matches('[').count() as i64 - text.matches(']').count() as i64;
-    let mut whole: Vec<String> = Vec::new();
-    let mut open = 0;
-    for cell in cells {
-        let inside = depth(&cell);
-        match whole.last_mut() {
-            Some(last) if open > 0 => {
-                last.push(',');
-                last.push_str(&cell);
-                open += inside;
-            }
-            _ => {
-                open = inside;
-                whole.push(cell);
-            }
-        }
+    let mut whole = Vec::new();
+    let mut rest = cells.as_slice();
+    while let Some(cell) = rest.first() {
+        let mut open = 0;
+        let closing = rest.iter().position(|cell| {
+            open += depth(cell);
+            open <= 0
+        });
+        let torn = match closing {
+            Some(last) if depth(cell) > 0 && open == 0 => last + 1,
+            _ => 1,
+        };
+        whole.push(rest[..torn].join(","));
+        rest = &rest[torn..];
     }
     whole
+}
+
+/// A line that belongs to no case, such as a title, or a cell of a grid that names nothing.
+fn aside(line: u64, cells: &[String]) -> Row {
+    let texts: Vec<&str> = cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).collect();
+    Row {
+        line,
+        column: 1,
+        named: texts.join(" "),
+        of: Default::default(),
+        case: None,
+        algorithm: String::new(),
+        notes: String::new(),
+        origin: Origin::Sheet,
+        more: Vec::new(),
+    }
+}
+
+/// The columns of a list by what is in them, where a line is the head of one.
+type Columns = Vec<Option<&'static str>>;
+
+/// What each column is for; those whose content would not be used are further columns, so that nothing of it is lost.
+fn columns(lines: &[(u64, Vec<String>)]) -> Columns {
+    let Some((_, head)) = lines.first() else { return Vec::new() };
+    let mut columns: Columns = head.iter().map(|cell| column_named(cell)).collect();
+    // Of two columns of a name the first counts.
+    for at in 0..columns.len() {
+        if columns[at].is_some() && columns[..at].contains(&columns[at]) {
+            columns[at] = None;
+        }
+    }
+    let has = |columns: &Columns, name| columns.contains(&Some(name));
+    let drop = |columns: &mut Columns, name| {
+        columns.iter_mut().filter(|column| **column == Some(name)).for_each(|column| *column = None);
+    };
+    // Two targets in columns of their own say more than a pair does.
+    if has(&columns, "first") && has(&columns, "second") {
+        drop(&mut columns, "pair");
+    } else if has(&columns, "pair") {
+        drop(&mut columns, "first");
+        drop(&mut columns, "second");
+    }
+    let is_kind = |cell: &String| cell.trim().is_empty() || Reading::kind_by_word(cell).is_some();
+    if let Some(at) = columns.iter().position(|column| *column == Some("kind"))
+        && !lines[1..].iter().filter_map(|(_, cells)| cells.get(at)).all(is_kind)
+    {
+        columns[at] = None;
+    }
+    columns
+}
+
+/// Whether these are the columns of a list.
+fn is_list(columns: &Columns) -> bool {
+    let has = |name| columns.contains(&Some(name));
+    has("algorithm") && (has("pair") || (has("first") && has("second")))
 }
 
 impl Sheet {
@@ -302,66 +372,79 @@ impl Sheet {
     /// # Errors
     /// [`SheetError`] when the text as a whole is neither.
     pub fn read(text: &str, reading: &Reading<'_>) -> Result<Self, SheetError> {
-        let table = Table::read(text)?;
+        if let Some(kept) = Self::kept(text) {
+            return kept;
+        }
+        // A title above the table does not show what sets its cells apart.
+        let [likely, others @ ..] = Table::delimiters(text);
+        let first = Self::table(&Table::read(text, likely)?, reading);
+        if first.is_ok() {
+            return first;
+        }
+        let other = |delimiter| Self::table(&Table::read(text, delimiter).ok()?, reading).ok();
+        others.into_iter().find_map(other).map_or(first, Ok)
+    }
+
+    /// Reads a table whose cells are known.
+    fn table(table: &Table, reading: &Reading<'_>) -> Result<Self, SheetError> {
+        let heads = || 0..table.lines.len().min(MOST_ABOVE + 1);
+        if let Some(head) = heads().find(|&head| is_list(&columns(table.below(head).0))) {
+            let (below, above) = table.below(head);
+            return Self::list(below, above, &columns(below), reading);
+        }
+        for head in heads() {
+            let (below, above) = table.below(head);
+            if let Some(sheet) = Self::grid(below, above, reading)? {
+                return Ok(sheet);
+            }
+        }
         let (_, head) = &table.lines[0];
-        let mut columns: Vec<Option<&'static str>> = head.iter().map(|cell| column_named(cell)).collect();
-        // Somebody else's column of that name is a further column.
-        let origin = |cell: &String| cell.trim().is_empty() || Origin::named(cell.trim()).is_some();
-        let ours = |at: usize| table.lines[1..].iter().filter_map(|(_, cells)| cells.get(at)).all(origin);
-        for (at, column) in columns.iter_mut().enumerate().filter(|(_, column)| **column == Some("origin")) {
-            *column = column.filter(|_| ours(at));
-        }
+        let columns = columns(&table.lines);
         if columns.contains(&Some("algorithm")) {
-            return Self::list(&table, &columns, reading);
+            return Err(SheetError::ColumnMissing(if columns.contains(&Some("first")) {
+                "second"
+            } else {
+                "first"
+            }));
         }
-        if let Some(sheet) = Self::grid(&table, reading)? {
-            return Ok(sheet);
+        if columns.iter().flatten().count() > 1 {
+            return Err(SheetError::ColumnMissing("algorithm"));
         }
         let known: Vec<&str> = COLUMNS.iter().map(|(name, _)| *name).collect();
         let meant = head.iter().find_map(|cell| {
             let found = crate::nearest(cell.trim(), &known)?;
             Some((cell.trim().to_owned(), COLUMNS.iter().find(|(name, _)| *name == found)?.0))
         });
-        if columns.iter().flatten().count() > 1 {
-            return Err(SheetError::ColumnMissing("algorithm"));
-        }
         Err(SheetError::NoHeader { found: head.clone(), meant })
     }
 
     fn list(
-        table: &Table,
+        lines: &[(u64, Vec<String>)],
+        above: &[(u64, Vec<String>)],
         columns: &[Option<&'static str>],
         reading: &Reading<'_>,
     ) -> Result<Self, SheetError> {
         let at = |name: &str| columns.iter().position(|column| *column == Some(name));
         let missing = |name: &'static str| at(name).is_none();
-        if missing("pair") {
-            for name in ["first", "second"] {
-                if missing(name) {
-                    return Err(SheetError::ColumnMissing(name));
-                }
-            }
-        }
-        let head = &table.lines[0].1;
-        let further: Vec<usize> = (0..head.len())
-            .filter(|&cell| columns[cell].is_none() || at(columns[cell].unwrap_or("")) != Some(cell))
-            .collect();
+        let head = &lines[0].1;
+        let further: Vec<usize> = (0..head.len()).filter(|&cell| columns[cell].is_none()).collect();
         let cell = |cells: &[String], name: &str| -> String {
             at(name).and_then(|at| cells.get(at)).map_or_else(String::new, |cell| cell.trim().to_owned())
         };
         let named = ["pair", "first", "second", "buffer"];
-        let names = table.lines[1..]
+        let names = lines[1..]
             .iter()
             .flat_map(|(_, cells)| named.iter().filter_map(|name| cells.get(at(name)?)).map(String::as_str));
         let by_names = reading.kind.or_else(|| reading.kind_by_names(names));
-        let mut rows = Vec::new();
-        for (line, cells) in &table.lines[1..] {
-            let mut named = if missing("pair") {
+        let mut rows: Vec<Row> = above.iter().map(|(line, cells)| aside(*line, cells)).collect();
+        for (line, cells) in &lines[1..] {
+            let named = if missing("pair") {
                 format!("{} {}", cell(cells, "first"), cell(cells, "second")).trim().to_owned()
             } else {
                 cell(cells, "pair")
             };
-            let case = match Reading::kind_by_word(&cell(cells, "kind")).or(by_names) {
+            let of = [cell(cells, "kind"), cell(cells, "buffer")];
+            let case = match Reading::kind_by_word(&of[0]).or(by_names) {
                 Some(orbit) => {
                     let targets = if missing("pair") {
                         reading
@@ -371,35 +454,33 @@ impl Sheet {
                     } else {
                         reading.pair(orbit, &cell(cells, "pair"))
                     };
-                    let written = cell(cells, "buffer");
-                    let buffer = if written.is_empty() {
+                    let buffer = if of[1].is_empty() {
                         Some(reading.buffer_of(orbit)?)
                     } else {
-                        reading.target(orbit, &written)
+                        reading.target(orbit, &of[1])
                     };
-                    buffer.zip(targets).and_then(|(buffer, targets)| case(orbit, buffer, targets))
+                    buffer
+                        .zip(targets)
+                        .and_then(|(buffer, [first, second])| CycleCase::new(orbit, buffer, first, second))
                 }
                 // A row that names nothing needs no kind.
                 None if named.is_empty() => None,
                 None => return Err(SheetError::KindUnknown),
             };
-            if named.is_empty() {
-                named = cell(cells, "as written");
-            }
             let column = at("algorithm").map_or(0, |at| at as u64 + 1);
             // Cells beyond the head are kept as well.
             let beyond = cells.iter().skip(head.len()).cloned();
             let more =
                 further.iter().map(|&at| cells.get(at).cloned().unwrap_or_default()).chain(beyond).collect();
-            let origin = Origin::named(&cell(cells, "origin")).unwrap_or_default();
             let template = Row {
                 line: *line,
                 column,
                 named,
+                of: if case.is_some() { Default::default() } else { of },
                 case,
                 algorithm: String::new(),
                 notes: cell(cells, "notes"),
-                origin,
+                origin: Origin::Sheet,
                 more,
             };
             rows.extend(alternatives(&cell(cells, "algorithm"), &template));
@@ -409,10 +490,14 @@ impl Sheet {
     }
 
     /// A grid, if the cells along both sides are targets.
-    fn grid(table: &Table, reading: &Reading<'_>) -> Result<Option<Self>, SheetError> {
-        let head = &table.lines[0].1;
+    fn grid(
+        lines: &[(u64, Vec<String>)],
+        above: &[(u64, Vec<String>)],
+        reading: &Reading<'_>,
+    ) -> Result<Option<Self>, SheetError> {
+        let (top_line, head) = &lines[0];
         let corner = head[0].trim();
-        let left = || table.lines[1..].iter().filter_map(|(_, cells)| cells.first()).map(String::as_str);
+        let left = || lines[1..].iter().filter_map(|(_, cells)| cells.first()).map(String::as_str);
         let sides = || head[1..].iter().map(String::as_str).chain(left());
         let by_corner = Reading::kind_by_word(corner);
         let kind = reading
@@ -422,21 +507,34 @@ impl Sheet {
         let is_target = |orbit: Orbit, cell: &str| reading.target(orbit, cell).is_some();
         let all_targets = |orbit: Orbit| {
             let filled: Vec<&str> = sides().filter(|cell| !cell.trim().is_empty()).collect();
-            filled.len() > 2
-                && filled.iter().filter(|cell| is_target(orbit, cell)).count() * 10 >= filled.len() * 8
+            let targets = filled.iter().filter(|cell| is_target(orbit, cell)).count();
+            let both = head[1..].iter().any(|cell| is_target(orbit, cell))
+                && left().any(|cell| is_target(orbit, cell));
+            both && filled.len() > 2 && targets * 10 >= filled.len() * 8
         };
         if !all_targets(kind.unwrap_or(Orbit::Corner)) {
             return Ok(None);
         }
         let orbit = kind.ok_or(SheetError::KindUnknown)?;
-        let buffer =
-            match reading.target(orbit, corner).filter(|_| reading.buffer.is_none() && corner.len() > 1) {
-                Some(buffer) => buffer,
-                None => reading.buffer_of(orbit)?,
-            };
+        let by_corner_buffer = corner
+            .split(|sign: char| !sign.is_alphanumeric())
+            .find_map(|word| orbit.sticker(&word.to_uppercase()))
+            .filter(|_| reading.buffer.is_none());
+        let buffer = match by_corner_buffer {
+            Some(buffer) => buffer,
+            None => reading.buffer_of(orbit)?,
+        };
+        // What the corner says beside kind or buffer is kept like a line above.
+        let corner_says_more =
+            !corner.is_empty() && by_corner.is_none() && orbit.sticker(&corner.to_uppercase()).is_none();
+        let asides: Vec<Row> = above
+            .iter()
+            .map(|(line, cells)| aside(*line, cells))
+            .chain(corner_says_more.then(|| aside(*top_line, &head[..1])))
+            .collect();
         let make = |rows_first: bool| {
-            let mut rows = Vec::new();
-            for (line, cells) in &table.lines[1..] {
+            let mut rows = asides.clone();
+            for (line, cells) in &lines[1..] {
                 let side = cells.first().map_or("", |cell| cell.trim());
                 for at in 1..cells.len().max(head.len()) {
                     let top = head.get(at).map_or("", |cell| cell.trim());
@@ -447,7 +545,9 @@ impl Sheet {
                         line: *line,
                         column: at as u64 + 1,
                         named: format!("{first} {second}").trim().to_owned(),
-                        case: targets.and_then(|(first, second)| case(orbit, buffer, [first, second])),
+                        of: Default::default(),
+                        case: targets
+                            .and_then(|(first, second)| CycleCase::new(orbit, buffer, first, second)),
                         algorithm: String::new(),
                         notes: String::new(),
                         origin: Origin::Sheet,
@@ -465,31 +565,29 @@ impl Sheet {
     }
 }
 
-fn case(orbit: Orbit, buffer: Sticker, [first, second]: [Sticker; 2]) -> Option<CycleCase> {
-    let pieces = [buffer, first, second].map(|sticker| orbit.piece(sticker));
-    let apart = pieces[0] != pieces[1] && pieces[0] != pieces[2] && pieces[1] != pieces[2];
-    apart.then_some(CycleCase { orbit, buffer, first, second })
-}
-
 /// A row for each algorithm of a cell: alternatives stand on lines of their own or between strokes; what follows `//` is a
 /// note.
-fn alternatives(text: &str, template: &Row) -> Vec<Row> {
-    let parts: Vec<&str> = text
+pub(super) fn alternatives(text: &str, template: &Row) -> Vec<Row> {
+    let with_note = |line: &str| {
+        let (algorithms, note) = line.split_once("//").unwrap_or((line, ""));
+        let note = note.trim().to_owned();
+        let parts: Vec<String> = algorithms.split(" / ").map(|part| part.trim().to_owned()).collect();
+        parts.into_iter().map(move |part| (part, note.clone()))
+    };
+    let parts: Vec<(String, String)> = text
         .lines()
-        .flat_map(|line| line.split(" / "))
-        .map(str::trim)
-        .filter(|part| !part.is_empty())
+        .flat_map(with_note)
+        .filter(|(part, note)| !part.is_empty() || !note.is_empty())
         .collect();
     if parts.is_empty() {
         return vec![template.clone()];
     }
     parts
         .into_iter()
-        .map(|part| {
-            let (algorithm, note) = part.split_once("//").unwrap_or((part, ""));
-            let notes = [template.notes.as_str(), note.trim()];
-            let notes: Vec<&str> = notes.into_iter().filter(|note| !note.is_empty()).collect();
-            Row { algorithm: algorithm.trim().to_owned(), notes: notes.join("; "), ..template.clone() }
+        .map(|(algorithm, note)| {
+            let notes: Vec<&str> =
+                [template.notes.as_str(), &note].into_iter().filter(|note| !note.is_empty()).collect();
+            Row { algorithm, notes: notes.join("; "), ..template.clone() }
         })
         .collect()
 }

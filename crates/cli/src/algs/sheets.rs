@@ -131,7 +131,7 @@ pub fn import(session: &Session, options: &SheetOptions, out: Option<&Path>) -> 
         eprintln!("{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]));
     }
     eprintln!("{}", session.voice.sheet_summary(&report));
-    write_out(session, out, &sheet.to_csv())?;
+    write_out(session, out, &sheet.to_csv(&session.conventions))?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
 }
 
@@ -146,7 +146,7 @@ pub fn fill(
     let (orbit, buffer) = subject(session, options, &sheet)?;
     let filled = sheet.fill(orbit, buffer, &super::model(session, ease)?);
     eprintln!("{}", session.voice.filled(&filled.by_origin));
-    write_out(session, out, &filled.sheet.to_csv())?;
+    write_out(session, out, &filled.sheet.to_csv(&session.conventions))?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -242,7 +242,7 @@ pub fn export(
     let sheet = read(session, options)?;
     let voice = &session.voice;
     let text = match to {
-        SheetFormat::Csv => sheet.to_csv(),
+        SheetFormat::Csv => sheet.to_csv(&session.conventions),
         SheetFormat::Markdown => {
             let (orbit, buffer) = subject(session, options, &sheet)?;
             let columns = ["letters", "targets", "algorithm", "moves", "notes"]
