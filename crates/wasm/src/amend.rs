@@ -14,8 +14,10 @@ use crate::subject::Subject;
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Amended {
-    /// The sheet.
+    /// What is changed of it.
     pub subject: Subject,
+    /// The sheet, as the engine wrote it; empty for none.
+    pub sheet: String,
     /// What is to be changed.
     pub change: Amendment,
 }
@@ -43,6 +45,13 @@ pub enum Amendment {
         /// As it is written.
         algorithm: String,
     },
+    /// A row whose case cannot be read is taken out.
+    Discard {
+        /// What it says of the case.
+        named: String,
+        /// As it is written.
+        algorithm: String,
+    },
     /// Cases without a right algorithm get one.
     Fill {},
     /// All algorithms of the buffer are taken out.
@@ -63,8 +72,10 @@ pub struct Revised {
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Exported {
-    /// The sheet.
+    /// What is saved of it.
     pub subject: Subject,
+    /// The sheet, as the engine wrote it; empty for none.
+    pub sheet: String,
     /// The form.
     pub form: Form,
 }
@@ -97,7 +108,8 @@ pub struct SheetFile {
 pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, Failure> {
     let voice = call.voice;
     let named = amended.subject.named(call)?;
-    let sheet = &named.sheet;
+    let kept = amended.subject.sheet(call, &amended.sheet)?;
+    let sheet = &kept.sheet;
     let (sheet, said) = match &amended.change {
         Amendment::Take { first, second, algorithm } => {
             let case = named.case(voice, first, second)?;
@@ -115,6 +127,9 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
         Amendment::Drop { first, second, algorithm } => {
             (sheet.without(named.case(voice, first, second)?, algorithm), voice.word("way-dropped"))
         }
+        Amendment::Discard { named, algorithm } => {
+            (sheet.without_unread(named, algorithm), voice.word("way-dropped"))
+        }
         Amendment::Fill {} => {
             let model = call.desk.searches.model();
             let filled = sheet.fill(named.orbit, named.buffer, &model);
@@ -130,7 +145,8 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
 pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFile, Failure> {
     let voice = call.voice;
     let named = exported.subject.named(call)?;
-    let (sheet, conventions, orbit, buffer) = (&named.sheet, &named.conventions, named.orbit, named.buffer);
+    let kept = exported.subject.sheet(call, &exported.sheet)?;
+    let (sheet, conventions, orbit, buffer) = (&kept.sheet, &named.conventions, named.orbit, named.buffer);
     let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
     Ok(match exported.form {
         Form::Csv => SheetFile {

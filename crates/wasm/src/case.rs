@@ -1,6 +1,6 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
-use blind::sheet::{CycleCase, Origin, Row, Verdict, verdict_of};
+use blind::sheet::{CycleCase, Origin, Verdict, verdict_of};
 use cube::{Algorithm, Size, State, Turn, count};
 use draw::{Hidden, Theme, Turning, View, case_picture};
 use search::cycle::Event;
@@ -14,14 +14,14 @@ use crate::desk::palette;
 use crate::look::{Drawn, Looking};
 use crate::methods::{Call, Progress};
 use crate::sheet::{Trouble, seconds};
-use crate::subject::{Named, Subject};
+use crate::subject::{Checked, Named, Subject};
 use crate::{Failure, Place};
 
 /// Cases whose pictures are wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Pictured {
-    /// The sheet.
+    /// What they are of.
     pub subject: Subject,
     /// The two targets of each case.
     pub cases: Vec<[String; 2]>,
@@ -31,12 +31,22 @@ pub struct Pictured {
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Chosen {
-    /// The sheet.
+    /// What it is of.
     pub subject: Subject,
     /// The first target's sticker.
     pub first: String,
     /// The second target's sticker.
     pub second: String,
+}
+
+/// A case of a sheet.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct OfSheet {
+    /// The case.
+    pub chosen: Chosen,
+    /// The sheet, as the engine wrote it; empty for none.
+    pub sheet: String,
 }
 
 /// Everything that is known of a case.
@@ -95,6 +105,8 @@ pub struct Turned {
 pub struct Sought {
     /// The case.
     pub chosen: Chosen,
+    /// The sheet, as the engine wrote it; empty for none.
+    pub sheet: String,
     /// The turns that may be used.
     pub moves: String,
     /// How long an algorithm may be.
@@ -159,37 +171,35 @@ fn way(voice: &Voice, model: &Model, algorithm: &Algorithm, origin: String, kept
     }
 }
 
-/// The sheet's rows of a case.
-fn rows(named: &Named, case: CycleCase) -> impl Iterator<Item = (&Row, &Verdict)> {
-    let (sheet, report) = (&named.sheet, &named.report);
-    sheet.rows().iter().zip(&report.verdicts).filter(move |(row, _)| row.case == Some(case))
-}
-
-fn is_kept(named: &Named, case: CycleCase, turns: &[Turn]) -> bool {
-    rows(named, case).filter(|(_, verdict)| **verdict == Verdict::Right).any(|(row, _)| {
+fn is_kept(sheet: &Checked, case: CycleCase, turns: &[Turn]) -> bool {
+    sheet.rows(case).filter(|(_, verdict)| **verdict == Verdict::Right).any(|(row, _)| {
         Algorithm::parse(&row.algorithm, Size::THREE).is_ok_and(|read| read.flatten() == turns)
     })
 }
 
-pub(crate) fn case(call: &mut Call<'_>, chosen: &Chosen) -> Result<Case, Failure> {
+pub(crate) fn case(call: &mut Call<'_>, of: &OfSheet) -> Result<Case, Failure> {
     let voice = call.voice;
+    let chosen = &of.chosen;
     let named = chosen.subject.named(call)?;
+    let kept = chosen.subject.sheet(call, &of.sheet)?;
     let case = named.case(voice, &chosen.first, &chosen.second)?;
     let (model, search) = (call.desk.searches.model(), call.desk.searches.conjugates(named.orbit));
-    let ways = named
+    let ways = kept
         .sheet
         .alternatives(case, &search, &model)
         .iter()
         .map(|known| {
-            let kept = is_kept(&named, case, &known.algorithm.flatten());
-            way(voice, &model, &known.algorithm, voice.origin(known.origin), kept)
+            let is_kept = is_kept(&kept, case, &known.algorithm.flatten());
+            way(voice, &model, &known.algorithm, voice.origin(known.origin), is_kept)
         })
         .collect();
     let good = |verdict: &Verdict| matches!(verdict, Verdict::Right | Verdict::Empty);
-    let troubles = rows(&named, case)
+    let troubles = kept
+        .rows(case)
         .filter(|(_, verdict)| !good(verdict))
         .map(|(row, verdict)| Trouble {
             case: String::new(),
+            unread: false,
             algorithm: row.algorithm.clone(),
             said: voice.verdict(row, verdict, &named.conventions),
         })
@@ -235,6 +245,7 @@ pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Fail
 pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failure> {
     let voice = call.voice;
     let named = sought.chosen.subject.named(call)?;
+    let kept = sought.chosen.subject.sheet(call, &sought.sheet)?;
     let case = named.case(voice, &sought.chosen.first, &sought.chosen.second)?;
     let CycleCase { orbit, buffer, first, second } = case;
     let effect = search::cycle::Effect::three_cycle(Size::THREE, orbit, buffer, first, second)
@@ -275,8 +286,8 @@ pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failur
             let written = written.or_else(|| Algorithm::from_turns(Size::THREE, &ranked.turns).ok())?;
             // What is written must solve the case as well.
             let right = verdict_of(case, &written.to_string()) == Verdict::Right;
-            let kept = is_kept(&named, case, &ranked.turns);
-            right.then(|| way(voice, &model, &written, voice.origin(Origin::Search), kept))
+            let is_kept = is_kept(&kept, case, &ranked.turns);
+            right.then(|| way(voice, &model, &written, voice.origin(Origin::Search), is_kept))
         })
         .collect();
     Ok(Found { said, ways })

@@ -5,14 +5,16 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::methods::Call;
-use crate::subject::{Subject, kind};
+use crate::subject::kind;
 
 /// A text that is to be taken in.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Brought {
-    /// The sheet that it comes into; of its kind and buffer nothing counts.
-    pub subject: Subject,
+    /// The conventions as a file; empty for the usual ones.
+    pub conventions: String,
+    /// The sheet that it comes into, as the engine wrote it; empty for none.
+    pub sheet: String,
     /// The text: CSV, semicolons or tabs, a list or a grid.
     pub text: String,
     /// The kind of piece where the text does not say; empty: as the text says.
@@ -61,8 +63,8 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     if brought.text.len() > MOST_BYTES {
         return Err(Failure::new(voice.say("sheet-too-long", &[("most", (MOST_BYTES >> 20).into())])));
     }
-    let conventions = call.desk.conventions(voice, &brought.subject.conventions)?;
-    let of = [brought.subject.conventions.as_str(), brought.subject.sheet.as_str()];
+    let conventions = call.desk.conventions(voice, &brought.conventions)?;
+    let of = [brought.conventions.as_str(), brought.sheet.as_str()];
     let before = call.desk.sheet(voice, &conventions, of)?;
     let mut reading = Reading::new(&conventions);
     if !brought.kind.is_empty() {

@@ -139,7 +139,7 @@ methods! { algorithms, visit_algorithms;
     /// A sheet after a change.
     "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);
     /// Everything that is known of a case.
-    "case": case::Chosen => case::Case, |call, chosen| case::case(call, &chosen);
+    "case": case::OfSheet => case::Case, |call, of| case::case(call, &of);
     /// A sheet as a grid.
     "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
     /// A sheet as a file.

@@ -3,21 +3,23 @@
 use std::collections::BTreeMap;
 
 use blind::sheet::{CycleCase, Row, Verdict};
-use blind::{KINDS, kind_name};
+use blind::{KINDS, MethodName, kind_name};
 use cube::{Algorithm, Size, Sticker, count};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
 use crate::Failure;
 use crate::methods::Call;
-use crate::subject::{Named, Subject};
+use crate::subject::{Checked, Named, Subject};
 
 /// A grid that is wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Filtered {
-    /// The sheet.
+    /// What it is of.
     pub subject: Subject,
+    /// The sheet, as the engine wrote it; empty for none.
+    pub sheet: String,
     /// Letters, stickers or moves that a case is to have; empty for all cases.
     pub text: String,
     /// Which cases are to be shown.
@@ -43,6 +45,7 @@ pub enum Only {
 
 /// A sheet of one buffer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Cases {
     /// The kinds there are.
@@ -63,6 +66,10 @@ pub struct Cases {
     pub rows: Vec<Vec<Option<CaseCell>>>,
     /// Rows of the sheet that are not right, of this buffer or of none that can be read.
     pub troubles: Vec<Trouble>,
+    /// How many more there are; empty if none.
+    pub more_troubles: String,
+    /// Why solutions do not use the sheet; empty if they do.
+    pub note: String,
 }
 
 /// Something to choose.
@@ -128,6 +135,8 @@ pub struct CaseCell {
 pub struct Trouble {
     /// The case as it is written, or as people speak of it.
     pub case: String,
+    /// Whether the case cannot be read.
+    pub unread: bool,
     /// The algorithm as it is written.
     pub algorithm: String,
     /// What it does.
@@ -150,25 +159,46 @@ pub(crate) fn seconds(voice: &Voice, milliseconds: u32) -> String {
     voice.say("way-seconds", &[("seconds", seconds.into())])
 }
 
-/// The buffers of a kind, that of the conventions first.
-fn buffers(named: &Named, voice: &Voice) -> Vec<Choice> {
+/// The buffers of a kind: that of the conventions first, those of the sheet, and the one shown.
+fn buffers(voice: &Voice, named: &Named, kept: &Checked) -> Vec<Choice> {
     let orbit = named.orbit;
-    let own = named.conventions.kind(orbit).buffer;
-    let others = named.sheet.buffers().into_iter().filter(|&(of, buffer)| of == orbit && buffer != own);
-    std::iter::once(own)
-        .chain(others.map(|(_, buffer)| buffer))
-        .map(|buffer| Choice {
-            name: orbit.name(buffer).to_owned(),
-            said: voice.lettered(orbit, buffer, &named.conventions.kind(orbit).letters),
-        })
-        .collect()
+    let mut all = vec![named.conventions.kind(orbit).buffer];
+    let of_sheet = kept.sheet.buffers().into_iter().filter(|&(of, _)| of == orbit).map(|(_, buffer)| buffer);
+    for buffer in of_sheet.chain([named.buffer]) {
+        if !all.contains(&buffer) {
+            all.push(buffer);
+        }
+    }
+    let letters = &named.conventions.kind(orbit).letters;
+    let said =
+        |buffer| Choice { name: orbit.name(buffer).to_owned(), said: voice.lettered(orbit, buffer, letters) };
+    all.into_iter().map(said).collect()
+}
+
+/// Why solutions do not use what is shown, if they do not.
+fn note(voice: &Voice, named: &Named, kept: &Checked) -> String {
+    let orbit = named.orbit;
+    let kind = named.conventions.kind(orbit);
+    let has_rows = kept.sheet.buffers().contains(&(orbit, named.buffer));
+    let unused = kind.method != MethodName::ThreeCycle || kind.buffer != named.buffer;
+    if !has_rows || !unused {
+        return String::new();
+    }
+    voice.say(
+        "sheet-unused",
+        &[("kinds", voice.kinds(orbit).into()), ("buffer", orbit.name(named.buffer).into())],
+    )
 }
 
 /// The entries of a buffer by case.
-fn entries<'a>(named: &'a Named, model: &search::ease::Model) -> BTreeMap<CycleCase, Entry<'a>> {
+fn entries<'a>(
+    named: &Named,
+    kept: &'a Checked,
+    model: &search::ease::Model,
+) -> BTreeMap<CycleCase, Entry<'a>> {
     let mut entries: BTreeMap<CycleCase, Entry<'a>> = BTreeMap::new();
     let of_buffer = |case: &CycleCase| (case.orbit, case.buffer) == (named.orbit, named.buffer);
-    for (row, verdict) in named.sheet.rows().iter().zip(&named.report.verdicts) {
+    for (row, verdict) in kept.sheet.rows().iter().zip(&kept.report.verdicts) {
         let Some(case) = row.case.filter(of_buffer) else { continue };
         let entry = entries.entry(case).or_default();
         entry.rows.push(row);
@@ -230,14 +260,15 @@ fn plain(text: &str) -> String {
 pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, Failure> {
     let voice = call.voice;
     let named = filtered.subject.named(call)?;
+    let kept = filtered.subject.sheet(call, &filtered.sheet)?;
     let (orbit, buffer) = (named.orbit, named.buffer);
     let model = call.desk.searches.model();
     let slow = if filtered.only == Only::Slow {
-        Some(call.desk.searches.slow(&named.sheet, orbit, buffer))
+        Some(call.desk.searches.slow(&kept.sheet, orbit, buffer))
     } else {
-        call.desk.searches.known_slow(&named.sheet, orbit, buffer)
+        call.desk.searches.known_slow(&kept.sheet, orbit, buffer)
     };
-    let entries = entries(&named, &model);
+    let entries = entries(&named, &kept, &model);
     let nothing = Entry::default();
     let sought = Sought::new(&filtered.text);
     let letters = &named.conventions.kind(orbit).letters;
@@ -284,6 +315,7 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
         .collect();
     let shown = rows.iter().flatten().flatten().filter(|cell| cell.shown).count();
     let all = rows.iter().flatten().flatten().count();
+    let (troubles, more_troubles) = troubles(voice, &named, &kept);
     let best: Vec<(u32, usize)> =
         entries.values().filter_map(|entry| entry.best.map(|(time, moves, _)| (time, moves))).collect();
     Ok(Cases {
@@ -291,7 +323,7 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
             .into_iter()
             .map(|kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
             .collect(),
-        buffers: buffers(&named, voice),
+        buffers: buffers(voice, &named, &kept),
         buffer: orbit.name(buffer).to_owned(),
         coverage: voice.coverage(orbit, buffer, best.len(), all),
         means: means(voice, &best),
@@ -304,7 +336,9 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
             })
             .collect(),
         rows,
-        troubles: troubles(voice, &named),
+        troubles,
+        more_troubles,
+        note: note(voice, &named, &kept),
     })
 }
 
@@ -329,19 +363,23 @@ fn means(voice: &Voice, best: &[(u32, usize)]) -> String {
     voice.say("sheet-means", &[("moves", moves.into()), ("seconds", time.into())])
 }
 
-fn troubles(voice: &Voice, named: &Named) -> Vec<Trouble> {
-    let (sheet, report) = (&named.sheet, &named.report);
+/// The rows that are not right, and how many there are beyond those that are listed.
+fn troubles(voice: &Voice, named: &Named, kept: &Checked) -> (Vec<Trouble>, String) {
+    let (sheet, report) = (&kept.sheet, &kept.report);
     let here =
         |row: &Row| row.case.is_none_or(|case| (case.orbit, case.buffer) == (named.orbit, named.buffer));
-    report
+    let all: Vec<(&Row, &Verdict)> = report
         .wrong()
         .map(|number| (&sheet.rows()[number], &report.verdicts[number]))
         .filter(|(row, _)| here(row))
-        .take(MOST_TROUBLES)
-        .map(|(row, verdict)| Trouble {
-            case: row.case.map_or_else(|| row.named.clone(), |case| voice.case(case, &named.conventions)),
-            algorithm: row.algorithm.clone(),
-            said: voice.verdict(row, verdict, &named.conventions),
-        })
-        .collect()
+        .collect();
+    let beyond = all.len().saturating_sub(MOST_TROUBLES);
+    let more = if beyond == 0 { String::new() } else { voice.say("find-more", &[("count", beyond.into())]) };
+    let listed = all.into_iter().take(MOST_TROUBLES).map(|(row, verdict)| Trouble {
+        case: row.case.map_or_else(|| row.named.clone(), |case| voice.case(case, &named.conventions)),
+        unread: row.case.is_none(),
+        algorithm: row.algorithm.clone(),
+        said: voice.verdict(row, verdict, &named.conventions),
+    });
+    (listed.collect(), more)
 }

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use blind::sheet::{CycleCase, Report, Sheet};
+use blind::sheet::{CycleCase, Report, Row, Sheet, Verdict};
 use blind::{Conventions, kind_named};
 use cube::{Orbit, Sticker};
 use serde::Deserialize;
@@ -17,8 +17,6 @@ use crate::methods::Call;
 pub struct Subject {
     /// The conventions as a file; empty for the usual ones.
     pub conventions: String,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
     /// The kind of piece, as files name it.
     pub kind: String,
     /// The buffer's sticker; empty for that of the conventions.
@@ -28,25 +26,43 @@ pub struct Subject {
 /// What a subject names.
 pub(crate) struct Named {
     pub conventions: Rc<Conventions>,
-    pub sheet: Rc<Sheet>,
-    pub report: Rc<Report>,
     pub orbit: Orbit,
     pub buffer: Sticker,
+}
+
+/// A sheet with what each row of it does.
+pub(crate) struct Checked {
+    pub sheet: Rc<Sheet>,
+    pub report: Rc<Report>,
 }
 
 impl Subject {
     pub(crate) fn named(&self, call: &mut Call<'_>) -> Result<Named, Failure> {
         let voice = call.voice;
         let conventions = call.desk.conventions(voice, &self.conventions)?;
-        let sheet = call.desk.sheet(voice, &conventions, [&self.conventions, &self.sheet])?;
-        let report = call.desk.searches.report(&sheet);
         let orbit = kind(voice, &self.kind)?;
         let buffer = if self.buffer.is_empty() {
             conventions.kind(orbit).buffer
         } else {
             orbit.sticker(&self.buffer).ok_or_else(|| no_sticker(voice, &self.buffer))?
         };
-        Ok(Named { conventions, sheet, report, orbit, buffer })
+        Ok(Named { conventions, orbit, buffer })
+    }
+
+    /// A sheet, as the engine wrote it, under the same conventions; a text without anything in it is an empty one.
+    pub(crate) fn sheet(&self, call: &mut Call<'_>, text: &str) -> Result<Checked, Failure> {
+        let conventions = call.desk.conventions(call.voice, &self.conventions)?;
+        let sheet = call.desk.sheet(call.voice, &conventions, [&self.conventions, text])?;
+        let report = call.desk.searches.report(&sheet);
+        Ok(Checked { sheet, report })
+    }
+}
+
+impl Checked {
+    /// The rows of a case.
+    pub fn rows(&self, case: CycleCase) -> impl Iterator<Item = (&Row, &Verdict)> {
+        let all = self.sheet.rows().iter().zip(&self.report.verdicts);
+        all.filter(move |(row, _)| row.case == Some(case))
     }
 }
 
@@ -55,9 +71,7 @@ impl Named {
     pub fn case(&self, voice: &Voice, first: &str, second: &str) -> Result<CycleCase, Failure> {
         let (orbit, buffer) = (self.orbit, self.buffer);
         let target = |name: &str| orbit.sticker(name).ok_or_else(|| no_sticker(voice, name));
-        let case = CycleCase { orbit, buffer, first: target(first)?, second: target(second)? };
-        let is_one = |other: &CycleCase| *other == case;
-        CycleCase::all(orbit, buffer).find(is_one).ok_or_else(|| {
+        CycleCase::new(orbit, buffer, target(first)?, target(second)?).ok_or_else(|| {
             Failure::new(voice.say("verdict-no-case", &[("named", format!("{first} {second}").into())]))
         })
     }

@@ -15,12 +15,12 @@ fn ask(engine: &mut Engine, method: &str, arguments: &Value) -> Result<Value, St
 /// Corners by three-cycles from UFR.
 const CONVENTIONS: &str = "[buffer]\ncorner = \"UFR\"\n\n[method]\ncorner = \"three-cycle\"\n";
 
-fn subject(sheet: &str) -> Value {
-    json!({ "conventions": CONVENTIONS, "sheet": sheet, "kind": "corner", "buffer": "" })
+fn subject() -> Value {
+    json!({ "conventions": CONVENTIONS, "kind": "corner", "buffer": "" })
 }
 
 fn brought(sheet: &str, text: &str) -> Value {
-    json!({ "subject": subject(sheet), "text": text, "kind": "corner", "buffer": "" })
+    json!({ "conventions": CONVENTIONS, "sheet": sheet, "text": text, "kind": "corner", "buffer": "" })
 }
 
 /// A list with a right row, one under the wrong letters, an empty one, one that cannot be read, and one without a case.
@@ -38,7 +38,8 @@ fn imported(engine: &mut Engine) -> Value {
 }
 
 fn cases(engine: &mut Engine, sheet: &str, text: &str, only: &str) -> Value {
-    ask(engine, "cases", &json!({ "subject": subject(sheet), "text": text, "only": only })).unwrap()
+    ask(engine, "cases", &json!({ "subject": subject(), "sheet": sheet, "text": text, "only": only }))
+        .unwrap()
 }
 
 fn shown(view: &Value) -> Vec<String> {
@@ -49,8 +50,12 @@ fn shown(view: &Value) -> Vec<String> {
         .collect()
 }
 
-fn chosen(sheet: &str, first: &str, second: &str) -> Value {
-    json!({ "subject": subject(sheet), "first": first, "second": second })
+fn chosen(first: &str, second: &str) -> Value {
+    json!({ "subject": subject(), "first": first, "second": second })
+}
+
+fn of_sheet(sheet: &str, first: &str, second: &str) -> Value {
+    json!({ "chosen": chosen(first, second), "sheet": sheet })
 }
 
 #[test]
@@ -114,10 +119,11 @@ fn the_grid_has_every_case_once() {
     assert_eq!(view["heads"].as_array().unwrap().len(), 21);
     assert!(view["coverage"].as_str().unwrap().contains("0 of 378"));
     assert_eq!(view["means"], "");
-    let mut edges = subject("");
+    let mut edges = subject();
     edges["kind"] = "edge".into();
     let view =
-        ask(&mut engine, "cases", &json!({ "subject": edges, "text": "", "only": "missing" })).unwrap();
+        ask(&mut engine, "cases", &json!({ "subject": edges, "sheet": "", "text": "", "only": "missing" }))
+            .unwrap();
     assert_eq!(shown(&view).len(), 22 * 20);
 }
 
@@ -160,7 +166,7 @@ fn slow_cases_are_told_when_asked_for() {
 fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
     let mut engine = Engine::default();
     let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
-    let view = ask(&mut engine, "case", &chosen(&sheet, "RDF", "UBR")).unwrap();
+    let view = ask(&mut engine, "case", &of_sheet(&sheet, "RDF", "UBR")).unwrap();
     assert_eq!(view["title"], "PB (RDF UBR)");
     let ways = view["ways"].as_array().unwrap();
     let inverse = ways.iter().find(|way| way["origin"] == "inverse").unwrap();
@@ -177,7 +183,7 @@ fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
 
     let mut change = |sheet: &str, what: &str, algorithm: &str| {
         let change = json!({ "what": what, "first": "RDF", "second": "UBR", "algorithm": algorithm });
-        ask(&mut engine, "amend", &json!({ "subject": subject(sheet), "change": change }))
+        ask(&mut engine, "amend", &json!({ "subject": subject(), "sheet": sheet, "change": change }))
     };
     let taken = change(&sheet, "take", "[U, R' D' R]").unwrap();
     assert_eq!(taken["said"], "Taken into the sheet.");
@@ -189,9 +195,11 @@ fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
     assert_eq!(refused, "Not taken in: it solves the inverse, BP (UBR RDF).");
     assert!(change(&sheet, "take", "R U K").unwrap_err().contains("column 5"));
     let none = json!({ "what": "take", "first": "UFR", "second": "UBR", "algorithm": "R" });
-    assert!(ask(&mut engine, "amend", &json!({ "subject": subject(&sheet), "change": none })).is_err());
+    assert!(
+        ask(&mut engine, "amend", &json!({ "subject": subject(), "sheet": sheet, "change": none })).is_err()
+    );
     // What stands under a case and does something else can be taken out as well.
-    let view = ask(&mut engine, "case", &chosen(&sheet, "UBL", "RDF")).unwrap();
+    let view = ask(&mut engine, "case", &of_sheet(&sheet, "UBL", "RDF")).unwrap();
     assert_eq!(view["troubles"][0]["algorithm"], "R U what");
 }
 
@@ -200,7 +208,12 @@ fn gaps_are_filled_and_all_is_taken_out() {
     let mut engine = Engine::default();
     let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
     let mut change = |sheet: &str, what: &str| {
-        ask(&mut engine, "amend", &json!({ "subject": subject(sheet), "change": { "what": what } })).unwrap()
+        ask(
+            &mut engine,
+            "amend",
+            &json!({ "subject": subject(), "sheet": sheet, "change": { "what": what } }),
+        )
+        .unwrap()
     };
     let filled = change(&sheet, "fill");
     assert!(
@@ -221,7 +234,7 @@ fn gaps_are_filled_and_all_is_taken_out() {
 #[test]
 fn a_search_in_the_page_is_proven_and_right() {
     let mut engine = Engine::default();
-    let search = |moves: &str, longest: u8| json!({ "chosen": chosen("", "UBR", "RDF"), "moves": moves, "longest": longest });
+    let search = |moves: &str, longest: u8| json!({ "chosen": chosen("UBR", "RDF"), "sheet": "", "moves": moves, "longest": longest });
     let mut progress = Vec::new();
     let arguments = search("R U D", 9).to_string();
     let found = engine.call("find", "en", &arguments, &mut |now| progress.push(now)).unwrap();
@@ -254,7 +267,7 @@ fn an_algorithm_is_shown_from_the_case_to_the_solved_pieces() {
     let looking = json!({ "eye": null, "right": 0.0, "down": 0.0, "hidden": "no" });
     let mut at = |moves: u32, progress: f64| {
         let turned = json!({
-            "chosen": chosen("", "UBR", "RDF"), "algorithm": "[R' D' R, U]",
+            "chosen": chosen("UBR", "RDF"), "algorithm": "[R' D' R, U]",
             "looking": looking, "at": moves, "progress": progress,
         });
         ask(&mut engine, "turned", &turned).unwrap()["svg"].as_str().unwrap().to_owned()
@@ -263,7 +276,7 @@ fn an_algorithm_is_shown_from_the_case_to_the_solved_pieces() {
     assert!(begin != middle && begin != end);
     assert_eq!(end, at(99, 0.0));
     // In the end the three pieces are home, as the picture of the case has them.
-    let pictured = json!({ "subject": subject(""), "cases": [["UBR", "RDF"], ["UBL", "RDF"]] });
+    let pictured = json!({ "subject": subject(), "cases": [["UBR", "RDF"], ["UBL", "RDF"]] });
     let pictures = ask(&mut engine, "pictures", &pictured).unwrap();
     assert_eq!(pictures.as_array().unwrap().len(), 2);
     let colours = |svg: &str| {
@@ -298,7 +311,7 @@ fn a_sheet_is_saved_as_a_list_a_table_and_a_page() {
     let mut engine = Engine::default();
     let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
     let mut file = |form: &str| {
-        ask(&mut engine, "export", &json!({ "subject": subject(&sheet), "form": form })).unwrap()
+        ask(&mut engine, "export", &json!({ "subject": subject(), "sheet": sheet, "form": form })).unwrap()
     };
     assert_eq!(file("csv")["text"], sheet.as_str());
     assert_eq!(file("markdown")["name"], "hoodwink-corner-UFR.md");

@@ -43,9 +43,13 @@ wrong: boolean, };
  */
 export type Amended = {
 /**
- * The sheet.
+ * What is changed of it.
  */
 subject: Subject,
+/**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string,
 /**
  * What is to be changed.
  */
@@ -75,6 +79,14 @@ first: string,
  * The second target's sticker.
  */
 second: string,
+/**
+ * As it is written.
+ */
+algorithm: string, } | { "what": "discard",
+/**
+ * What it says of the case.
+ */
+named: string,
 /**
  * As it is written.
  */
@@ -136,9 +148,13 @@ deep: boolean, };
  */
 export type Brought = {
 /**
- * The sheet that it comes into; of its kind and buffer nothing counts.
+ * The conventions as a file; empty for the usual ones.
  */
-subject: Subject,
+conventions: string,
+/**
+ * The sheet that it comes into, as the engine wrote it; empty for none.
+ */
+sheet: string,
 /**
  * The text: CSV, semicolons or tabs, a list or a grid.
  */
@@ -274,7 +290,15 @@ rows: Array<Array<CaseCell | null>>,
 /**
  * Rows of the sheet that are not right, of this buffer or of none that can be read.
  */
-troubles: Array<Trouble>, };
+troubles: Array<Trouble>,
+/**
+ * How many more there are; empty if none.
+ */
+moreTroubles: string,
+/**
+ * Why solutions do not use the sheet; empty if they do.
+ */
+note: string, };
 
 /**
  * A sticker of the net.
@@ -434,7 +458,7 @@ said: string, };
  */
 export type Chosen = {
 /**
- * The sheet.
+ * What it is of.
  */
 subject: Subject,
 /**
@@ -573,9 +597,13 @@ file: string, };
  */
 export type Exported = {
 /**
- * The sheet.
+ * What is saved of it.
  */
 subject: Subject,
+/**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string,
 /**
  * The form.
  */
@@ -612,9 +640,13 @@ place: Place | null, };
  */
 export type Filtered = {
 /**
- * The sheet.
+ * What it is of.
  */
 subject: Subject,
+/**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string,
 /**
  * Letters, stickers or moves that a case is to have; empty for all cases.
  */
@@ -885,6 +917,19 @@ export type MovePart = "setup" | "swap" | "undo" | "parity";
 export type Nothing = Record<symbol, never>;
 
 /**
+ * A case of a sheet.
+ */
+export type OfSheet = {
+/**
+ * The case.
+ */
+chosen: Chosen,
+/**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string, };
+
+/**
  * A size.
  */
 export type OfSize = {
@@ -969,7 +1014,7 @@ finish: string, };
  */
 export type Pictured = {
 /**
- * The sheet.
+ * What they are of.
  */
 subject: Subject,
 /**
@@ -1223,6 +1268,10 @@ export type Sought = {
  */
 chosen: Chosen,
 /**
+ * The sheet, as the engine wrote it; empty for none.
+ */
+sheet: string,
+/**
  * The turns that may be used.
  */
 moves: string,
@@ -1319,10 +1368,6 @@ export type Subject = {
  * The conventions as a file; empty for the usual ones.
  */
 conventions: string,
-/**
- * The sheet, as the engine wrote it; empty for none.
- */
-sheet: string,
 /**
  * The kind of piece, as files name it.
  */
@@ -1445,6 +1490,10 @@ export type Trouble = {
  * The case as it is written, or as people speak of it.
  */
 case: string,
+/**
+ * Whether the case cannot be read.
+ */
+unread: boolean,
 /**
  * The algorithm as it is written.
  */
@@ -1615,7 +1664,7 @@ export interface AlgorithmMethods {
   /** A sheet after a change. */
   amend: { arguments: Amended; view: Revised };
   /** Everything that is known of a case. */
-  case: { arguments: Chosen; view: Case };
+  case: { arguments: OfSheet; view: Case };
   /** A sheet as a grid. */
   cases: { arguments: Filtered; view: Cases };
   /** A sheet as a file. */
@@ -1636,6 +1685,7 @@ export type TextName =
   | "algorithms-purpose"
   | "algs-cards"
   | "algs-case"
+  | "algs-changed-meanwhile"
   | "algs-choose"
   | "algs-clear"
   | "algs-clear-sure"

@@ -10,14 +10,24 @@ export class ConventionSets {
   #kept = $state.raw<readonly SetRecord[]>([]);
   readonly #store: Store;
   readonly #draft: Draft;
-  /** The revision of the chosen set that this tab has read or written last. */
-  #revision = 0;
   /** Writes go one after another, so that each knows the revision before it. */
   #queue: Promise<void> = Promise.resolve();
 
   constructor(store: Store, draft: Draft) {
     this.#store = store;
     this.#draft = draft;
+  }
+
+  /**
+   * The revision of the chosen set that this tab has read or written last. It stands in the draft, beside what it is the revision
+   * of: a tab that is loaded again goes on with what it had, and must not pass it for something newer.
+   */
+  get #revision(): number {
+    return Number(this.#draft.get("set-revision")) || 0;
+  }
+
+  set #revision(revision: number) {
+    this.#draft.set("set-revision", String(revision));
   }
 
   /** Names of all sets that are kept. */
@@ -42,9 +52,11 @@ export class ConventionSets {
 
   /** Reads what is kept; what this tab works with stays as it is. */
   async load() {
-    const kept = await this.#store.sets();
-    if (this.#kept.length === 0) this.#revision = kept.find(({ name }) => name === this.name)?.revision ?? 0;
-    this.#kept = kept;
+    this.#kept = await this.#store.sets();
+    // Drafts of before there were revisions in them.
+    if (this.#draft.get("set-revision") === "") {
+      this.#revision = this.#kept.find(({ name }) => name === this.name)?.revision ?? 0;
+    }
   }
 
   choose(name: string) {

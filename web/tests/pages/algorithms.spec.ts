@@ -62,6 +62,31 @@ test("what is no sheet is refused in a sentence", async ({ page }) => {
   await expect(page.getByText("0 of 378 cases have a right algorithm")).toBeVisible();
 });
 
+test("rows that belong to no case are taken out one by one", async ({ page }) => {
+  await open(page, "algorithms");
+  await page.getByText("Open a sheet").first().click();
+  await withBuffer(page);
+  await openSheet(page);
+  await page.getByRole("button", { name: "Close the report" }).click();
+  await page.getByText("Rows to look at").click();
+  const unread = page.locator(".troubles li", { hasText: "UXL RDF" });
+  await unread.getByRole("button", { name: /^Take out/ }).click();
+  await expect(page.getByText("Taken out of the sheet.")).toBeVisible();
+  await expect(unread).toHaveCount(0);
+  await expect(page.locator(".troubles li")).toHaveCount(2);
+});
+
+test("a sheet in the letters of another system is read, its primes too", async ({ page }) => {
+  await open(page, "algorithms");
+  await page.getByText("Open a sheet").first().click();
+  await withBuffer(page);
+  const opened = page.locator("details", { has: page.getByText("CSV, TSV or text") });
+  // Windows-1252: a typographic apostrophe is the byte 0x92, an umlaut 0xfc.
+  const bytes = Buffer.from("pair;algorithm;notes\nUBR RDF;[R\x92 D\x92 R, U];f\xfcr morgen\n", "latin1");
+  await opened.locator('input[type="file"]').setInputFiles({ name: "old.csv", mimeType: "text/csv", buffer: bytes });
+  await expect(page.getByText("1 rows: 1 right, 0 empty, 0 to look at.")).toBeVisible();
+});
+
 test("cases are filtered, chosen with keys, and shown with what solves them", async ({ page }) => {
   await open(page, "algorithms");
   await page.getByText("Open a sheet").first().click();

@@ -96,3 +96,23 @@ test("two tabs that change one set both keep their change", async ({ context }) 
   await expect(one.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("club");
   await expect(one.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("D");
 });
+
+test("a tab that was loaded again does not write over what another tab has changed since", async ({ context }) => {
+  const [one, two] = [await context.newPage(), await context.newPage()];
+  await open(one, "conventions");
+  await one.getByLabel("Name of the set").fill("club");
+  await one.getByRole("button", { name: "Save under this name" }).click();
+  await one.waitForTimeout(400);
+  await open(two, "conventions");
+  await two.getByRole("combobox", { name: "Set", exact: true }).selectOption("club");
+  await two.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
+  await two.waitForTimeout(400);
+  await one.reload();
+  await expect(one.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("U");
+  await one.getByRole("combobox", { name: "Up", exact: true }).selectOption("red");
+  await expect(one.getByText("This set was changed in another tab.")).toBeVisible();
+  await expect(one.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("club 2");
+  await two.reload();
+  await expect(two.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("club");
+  await expect(two.getByRole("combobox", { name: "Up", exact: true })).toHaveValue("D");
+});

@@ -1,6 +1,7 @@
 //! The form in which a sheet is kept: a CSV list with a head of its own, which is read back as it was.
 
-use super::read::{alternatives, records};
+use super::read::alternatives;
+use super::table::{Line, records};
 use super::{CycleCase, Layout, Origin, Row, Sheet, SheetError};
 use crate::conventions::Conventions;
 use crate::kind::{kind_name, kind_named};
@@ -69,7 +70,7 @@ impl Sheet {
 
     fn kept_rows(
         head: &[String],
-        records: impl Iterator<Item = Result<(u64, Vec<String>), SheetError>>,
+        records: impl Iterator<Item = Result<Line, SheetError>>,
     ) -> Result<Self, SheetError> {
         let mut rows = Vec::new();
         for record in records {

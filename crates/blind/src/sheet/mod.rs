@@ -25,11 +25,12 @@ mod fill;
 mod kept;
 mod read;
 mod statistics;
+mod table;
 mod write;
 
 pub use check::{Report, Verdict, verdict_of};
 pub use fill::{Filled, Known};
-pub use read::{Delimiter, Layout, Reading, SheetError};
+pub use read::{Layout, Reading, SheetError};
 pub use statistics::{Slow, Statistics};
 
 use cube::{Orbit, Size, Sticker};

@@ -1,21 +1,11 @@
 //! Reading sheets as people have them.
 
+use super::table::{Line, MOST_ABOVE, Table};
 use super::{CycleCase, Origin, Row, Sheet};
 use crate::conventions::Conventions;
 use crate::kind::{KINDS, kind_name, kind_named};
 use cube::{Orbit, Sticker};
 use thiserror::Error;
-
-/// How cells are set apart.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Delimiter {
-    /// Commas.
-    Comma,
-    /// Semicolons.
-    Semicolon,
-    /// Tabs.
-    Tab,
-}
 
 /// How a sheet is laid out.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -221,93 +211,6 @@ fn column_named(cell: &str) -> Option<&'static str> {
     COLUMNS.iter().find(|(_, names)| names.contains(&cell.as_str())).map(|(column, _)| *column)
 }
 
-/// The records of a table with their lines, those without any text left out.
-pub(super) fn records(
-    text: &str,
-    sign: u8,
-) -> impl Iterator<Item = Result<(u64, Vec<String>), SheetError>> + '_ {
-    let reader = csv::ReaderBuilder::new()
-        .has_headers(false)
-        .flexible(true)
-        .delimiter(sign)
-        .from_reader(text.trim_start_matches('\u{feff}').as_bytes());
-    let read = |record: Result<csv::StringRecord, csv::Error>| {
-        let record = record.map_err(|error| SheetError::NotATable {
-            line: error.position().map_or(0, csv::Position::line),
-            what: error.to_string(),
-        })?;
-        let cells: Vec<String> = record.iter().map(str::to_owned).collect();
-        Ok((record.position().map_or(0, csv::Position::line), cells))
-    };
-    let has_text = |record: &Result<(u64, Vec<String>), SheetError>| {
-        record.as_ref().map_or(true, |(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty()))
-    };
-    reader.into_records().map(read).filter(has_text)
-}
-
-/// A table as it was read: cells with their lines.
-struct Table {
-    lines: Vec<(u64, Vec<String>)>,
-}
-
-/// The lines above the head that a table may have, such as a title.
-const MOST_ABOVE: usize = 4;
-
-impl Table {
-    fn read(text: &str, delimiter: Delimiter) -> Result<Self, SheetError> {
-        let sign = match delimiter {
-            Delimiter::Comma => b',',
-            Delimiter::Semicolon => b';',
-            Delimiter::Tab => b'\t',
-        };
-        let whole =
-            |(line, cells)| (line, if delimiter == Delimiter::Comma { rejoined(cells) } else { cells });
-        let lines: Vec<_> = records(text, sign).map(|record| record.map(whole)).collect::<Result<_, _>>()?;
-        if lines.is_empty() { Err(SheetError::Empty) } else { Ok(Self { lines }) }
-    }
-
-    /// The table without the lines above its head, and those lines.
-    fn below(&self, head: usize) -> (&[(u64, Vec<String>)], &[(u64, Vec<String>)]) {
-        let (above, below) = self.lines.split_at(head);
-        (below, above)
-    }
-
-    /// What probably sets the cells apart, the likeliest first: tabs are in no algorithm, semicolons hardly, commas in every
-    /// commutator.
-    fn delimiters(text: &str) -> [Delimiter; 3] {
-        let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
-        if first.contains('\t') {
-            [Delimiter::Tab, Delimiter::Semicolon, Delimiter::Comma]
-        } else if first.contains(';') {
-            [Delimiter::Semicolon, Delimiter::Tab, Delimiter::Comma]
-        } else {
-            [Delimiter::Comma, Delimiter::Tab, Delimiter::Semicolon]
-        }
-    }
-}
-
-/// Cells that were torn at the comma of a commutator written without quotation marks are put together again. A bracket that no later
-/// cell closes tore nothing: it is a slip, and the cells beside it are other cells.
-fn rejoined(cells: Vec<String>) -> Vec<String> {
-    let depth = |text: &str| text.matches('[').count() as i64 - text.matches(']').count() as i64;
-    let mut whole = Vec::new();
-    let mut rest = cells.as_slice();
-    while let Some(cell) = rest.first() {
-        let mut open = 0;
-        let closing = rest.iter().position(|cell| {
-            open += depth(cell);
-            open <= 0
-        });
-        let torn = match closing {
-            Some(last) if depth(cell) > 0 && open == 0 => last + 1,
-            _ => 1,
-        };
-        whole.push(rest[..torn].join(","));
-        rest = &rest[torn..];
-    }
-    whole
-}
-
 /// A line that belongs to no case, such as a title, or a cell of a grid that names nothing.
 fn aside(line: u64, cells: &[String]) -> Row {
     let texts: Vec<&str> = cells.iter().map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).collect();
@@ -328,7 +231,7 @@ fn aside(line: u64, cells: &[String]) -> Row {
 type Columns = Vec<Option<&'static str>>;
 
 /// What each column is for; those whose content would not be used are further columns, so that nothing of it is lost.
-fn columns(lines: &[(u64, Vec<String>)]) -> Columns {
+fn columns(lines: &[Line]) -> Columns {
     let Some((_, head)) = lines.first() else { return Vec::new() };
     let mut columns: Columns = head.iter().map(|cell| column_named(cell)).collect();
     // Of two columns of a name the first counts.
@@ -419,8 +322,8 @@ impl Sheet {
     }
 
     fn list(
-        lines: &[(u64, Vec<String>)],
-        above: &[(u64, Vec<String>)],
+        lines: &[Line],
+        above: &[Line],
         columns: &[Option<&'static str>],
         reading: &Reading<'_>,
     ) -> Result<Self, SheetError> {
@@ -490,11 +393,7 @@ impl Sheet {
     }
 
     /// A grid, if the cells along both sides are targets.
-    fn grid(
-        lines: &[(u64, Vec<String>)],
-        above: &[(u64, Vec<String>)],
-        reading: &Reading<'_>,
-    ) -> Result<Option<Self>, SheetError> {
+    fn grid(lines: &[Line], above: &[Line], reading: &Reading<'_>) -> Result<Option<Self>, SheetError> {
         let (top_line, head) = &lines[0];
         let corner = head[0].trim();
         let left = || lines[1..].iter().filter_map(|(_, cells)| cells.first()).map(String::as_str);

@@ -150,3 +150,4 @@ page-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; wä
 page-find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; eine Seite darf { $allowed } MiB nehmen. Nimm weniger Züge oder eine kürzere Länge.
 buffer-follows = Der Puffer ist nun { $buffer }, wie die Methode ihn braucht oder üblicherweise hat.
 order-follows = Die { $kinds } werden nun zuerst ausgeführt, damit die mittlere Schicht vor dem Paritätsalgorithmus wieder stimmt.
+sheet-unused = „Verfolgen“ und „Abspielen“ nutzen diese Algorithmen nicht: Wähle dafür in den Festlegungen Dreierzyklen und den Puffer { $buffer } für die { $kinds }.

@@ -277,3 +277,4 @@ algs-turns-hint = Arten von Zügen, wie R U D, oder mit mittleren Schichten M E 
 algs-longest = Bis zu so vielen Zügen
 algs-start = Suchen
 algs-estimates = Die Zeiten sind Schätzungen dieses Programms für zwei Hände.
+algs-changed-meanwhile = Inzwischen wurde die Tabelle geändert oder ein anderer Satz gewählt; es wurde nichts getan. Mach es noch einmal, wenn du es noch willst.

@@ -150,3 +150,4 @@ page-kind-unknown = It cannot be told whether these are corners or edges; choose
 page-find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; a page may take { $allowed } MiB. Take fewer turns, or a shorter length.
 buffer-follows = The buffer is now { $buffer }, as the method needs it or usually has it.
 order-follows = The { $kinds } are now carried out first, so that the slice is put right before the parity algorithm.
+sheet-unused = Trace and Play do not use these algorithms: for that, choose three-cycles and the buffer { $buffer } for the { $kinds } in Conventions.

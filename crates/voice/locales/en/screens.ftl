@@ -277,3 +277,4 @@ algs-turns-hint = Blocks of turns, such as R U D, or with slices M E S; each may
 algs-longest = Up to this many turns
 algs-start = Search
 algs-estimates = Times are this program's own estimates for two hands.
+algs-changed-meanwhile = The sheet was changed or another set was chosen meanwhile, so nothing was done. Do it again if you still want it.
