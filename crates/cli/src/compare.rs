@@ -181,9 +181,10 @@ fn text(session: &Session, options: &CompareOptions, compared: &Comparison) -> S
             let spread = &spreads[at];
             let by = scale(measure);
             let digits = if measure == Measure::Milliseconds { 2 } else { 0 };
-            let mut line = format!("{method:<wide$}  {:>8.2}", spread.mean() / by);
+            let mut line = format!("{method:<wide$}  {:>8}", voice.decimal(spread.mean() / by, 2));
             for share in SHARES {
-                let _ = write!(line, "  {:>8.digits$}", f64::from(spread.quantile(share)) / by);
+                let _ =
+                    write!(line, "  {:>8}", voice.decimal(f64::from(spread.quantile(share)) / by, digits));
             }
             lines.push(line);
         }
@@ -193,14 +194,18 @@ fn text(session: &Session, options: &CompareOptions, compared: &Comparison) -> S
     for (method, paired) in options.methods[1..].iter().zip(&compared.paired) {
         for (measure, pair) in Measure::ALL.into_iter().zip(paired) {
             let found = difference(pair, measure);
+            let signed = |value: f64| {
+                let sign = if value < 0.0 { "" } else { "+" };
+                format!("{sign}{}", voice.decimal(value, 3))
+            };
             let line = voice.say(
                 "compare-difference",
                 &[
                     ("first", options.methods[0].as_str().into()),
                     ("second", method.as_str().into()),
-                    ("mean", format!("{:+.3}", found.mean).into()),
-                    ("low", format!("{:+.3}", found.low).into()),
-                    ("high", format!("{:+.3}", found.high).into()),
+                    ("mean", signed(found.mean).into()),
+                    ("low", signed(found.low).into()),
+                    ("high", signed(found.high).into()),
                 ],
             );
             lines.push(format!("  {}: {line}", name(session, measure)));
@@ -288,7 +293,7 @@ fn pictures(
     for (number, (method, spreads)) in options.methods.iter().zip(&compared.spreads).enumerate() {
         let (from, counts) = spreads[3].ranges(1000);
         let mean = spreads[3].mean() / 1000.0;
-        let marked = voice.say("compare-marked-mean", &[("mean", format!("{mean:.2}").into())]);
+        let marked = voice.say("compare-marked-mean", &[("mean", voice.decimal(mean, 2).into())]);
         let histogram = Histogram {
             from: f64::from(from) / 1000.0,
             width: 1.0,

@@ -65,6 +65,20 @@ impl Session {
 
     /// Reads a text, from standard input for `-`.
     pub fn read(&self, path: &Path) -> Result<String, Failure> {
+        let text = String::from_utf8(self.bytes(path)?);
+        text.map_err(|_| Failure::input(format!("{}: {}", path.display(), self.voice.word("file-not-text"))))
+    }
+
+    /// Reads a table. Programs for tables write files in the letters of the system that they were made for; what is no UTF-8
+    /// is read as Windows-1252, which has Latin-1 in it.
+    pub fn read_table(&self, path: &Path) -> Result<String, Failure> {
+        String::from_utf8(self.bytes(path)?).or_else(|error| {
+            let (text, ..) = encoding_rs::WINDOWS_1252.decode(error.as_bytes());
+            Ok(text.into_owned())
+        })
+    }
+
+    fn bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
         let failed = |what: String| Failure::input(format!("{}: {what}", path.display()));
         let mut text = Vec::new();
         let read = if path == Path::new("-") {
@@ -76,7 +90,12 @@ impl Session {
         if text.len() as u64 > LONGEST_TABLE {
             return Err(failed(self.voice.say("file-too-long", &[("most", LONGEST_TABLE.into())])));
         }
-        String::from_utf8(text).map_err(|_| failed(self.voice.word("file-not-text")))
+        Ok(text)
+    }
+
+    /// A file that the conventions name, found beside theirs.
+    pub fn beside(&self, place: &str) -> PathBuf {
+        self.directory.as_ref().map_or_else(|| PathBuf::from(place), |directory| directory.join(place))
     }
 
     /// The sheets that conventions name, found beside their file.
@@ -94,7 +113,7 @@ impl Session {
             let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
             let mut reading = Reading::new(conventions);
             reading.kind = Some(orbit);
-            let sheet = Sheet::read(&self.read(&path)?, &reading).map_err(|error| {
+            let sheet = Sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
                 Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
             })?;
             sheets.push(sheet);

@@ -1,5 +1,6 @@
 //! `hoodwink trace`: the memo, its reasons and a solution.
 
+use crate::algs;
 use crate::arguments::{Hold, TraceOptions};
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
@@ -47,7 +48,8 @@ pub fn run(session: &Session, options: &TraceOptions) -> Result<ExitCode, Failur
 /// The method of the conventions on a puzzle.
 pub fn method(session: &Session, size: Size) -> Result<Method, Failure> {
     let sheets = session.sheets_of(&session.conventions, session.directory.as_deref())?;
-    Method::with(size, &session.conventions, &Outfit { sheets: &sheets, ..Outfit::default() })
+    let model = session.conventions.ease.is_some().then(|| algs::model(session, None)).transpose()?;
+    Method::with(size, &session.conventions, &Outfit { sheets: &sheets, model: model.as_ref(), timed: false })
         .map_err(|error| Failure::input(session.voice.method_error(&error)))
 }
 
@@ -135,7 +137,7 @@ fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, sh
 /// The estimated time, and what the breaks at least cost save.
 fn estimate_line(session: &Session, method: &Method, traced: &Traced) -> Option<String> {
     let milliseconds = traced.solution.milliseconds?;
-    let seconds = |milliseconds: u32| format!("{:.1}", f64::from(milliseconds) / 1000.0);
+    let seconds = |milliseconds: u32| session.voice.decimal(f64::from(milliseconds) / 1000.0, 1);
     let naive = naive_milliseconds(session, method, &traced.held.state).filter(|&naive| naive > milliseconds);
     Some(match naive {
         None => session.voice.say("estimate-line", &[("seconds", seconds(milliseconds).into())]),

@@ -172,11 +172,9 @@ fn a_sheet_is_imported_filled_measured_and_exported() {
     let sheet = file(&directory, "corners.csv", SHEET);
     let sheet = sheet.to_str().unwrap();
     let place = |name: &str| directory.path().join(name).to_str().unwrap().to_owned();
-    hoodwink()
-        .args(["algs", "import", sheet, "--buffer", "UFR"])
-        .assert()
-        .code(1)
-        .stdout(contains("kind,buffer,first,second,algorithm,notes,origin").and(contains("mine")));
+    hoodwink().args(["algs", "import", sheet, "--buffer", "UFR"]).assert().code(1).stdout(
+        contains("kind,buffer,first,second,letters,algorithm,notes,origin,as written").and(contains("mine")),
+    );
     let whole = place("whole.csv");
     hoodwink()
         .args(["algs", "fill", sheet, "--buffer", "UFR", "--out", &whole])
@@ -270,4 +268,72 @@ fn methods_are_compared_on_the_same_states() {
     refused(&["compare", "one-swap"], "at least two methods");
     refused(&["compare", "one-swap", "thre-cycle"], "Did you mean three-cycle?");
     refused(&["compare", "one-swap", "slice-swap+one-swap"], "slice-swap");
+}
+
+/// Windows-1252: a typographic apostrophe is the byte 0x92, an umlaut 0xfc (the mapping that the encoding's registration with
+/// IANA points to; from memory).
+#[test]
+fn a_sheet_in_the_letters_of_another_system_is_read() {
+    let folder = tempfile::tempdir().unwrap();
+    let sheet = folder.path().join("old.csv");
+    fs::write(&sheet, b"pair;algorithm;notes\nUBR RDF;[R\x92 D\x92 R, U];f\xfcr morgen\n").unwrap();
+    let file = sheet.to_str().unwrap();
+    hoodwink()
+        .args(["algs", "check", file, "-b", "UFR"])
+        .assert()
+        .success()
+        .stdout(contains("1 row: 1 right"));
+    hoodwink().args(["algs", "import", file, "-b", "UFR"]).assert().success().stdout(contains("für morgen"));
+}
+
+#[test]
+fn the_buffer_that_is_asked_for_counts() {
+    let folder = TempDir::new().unwrap();
+    let sheet = folder.path().join("sheet.csv");
+    fs::write(&sheet, "kind,buffer,first,second,algorithm\ncorner,UFR,UBR,RDF,\"[R' D' R, U]\"\n").unwrap();
+    let file = sheet.to_str().unwrap();
+    let told = |arguments: &[&str], said: &str| {
+        hoodwink().args(["algs", "stats", file]).args(arguments).assert().success().stdout(contains(said));
+    };
+    told(&[], "buffer UFR: 1 of 378");
+    told(&["-b", "UBL"], "buffer UBL: 0 of 378");
+    told(&["-k", "edge", "-b", "UF"], "buffer UF: 0 of 440");
+    hoodwink()
+        .args(["--language", "de", "algs", "stats", file])
+        .assert()
+        .success()
+        .stdout(contains("8,00 Züge"));
+}
+
+#[test]
+fn ones_own_costs_hold_wherever_conventions_name_them() {
+    let folder = TempDir::new().unwrap();
+    fs::write(folder.path().join("costs.toml"), "[seconds]\nstart = 100.0\n").unwrap();
+    let conventions = folder.path().join("mine.toml");
+    fs::write(&conventions, "[method]\ncorner = \"three-cycle\"\n\n[breaks]\ncorner = \"least\"\n\n[ease]\ncosts = \"costs.toml\"\n")
+        .unwrap();
+    let file = conventions.to_str().unwrap();
+    let first = |arguments: &[&str]| {
+        let output = hoodwink().args(arguments).args(["--conventions", file]).assert().success();
+        String::from_utf8(output.get_output().stdout.clone()).unwrap()
+    };
+    let found = first(&[
+        "algs",
+        "find",
+        "--buffer",
+        "UFR",
+        "UBR",
+        "RDF",
+        "--moves",
+        "R U D",
+        "--shortest",
+        "--quiet",
+    ]);
+    assert!(found.contains("100.") || found.contains("101."), "{found}");
+    let traced = first(&["trace", "R U F"]);
+    let estimate = traced.lines().find(|line| line.starts_with("Estimated")).unwrap().to_owned();
+    let seconds: f64 = estimate.split(' ').nth(1).unwrap().parse().unwrap();
+    assert!(seconds > 100.0, "{estimate}");
+    fs::write(folder.path().join("costs.toml"), "[seconds]\nstarting = 1.0\n").unwrap();
+    hoodwink().args(["trace", "R U F", "--conventions", file]).assert().code(2).stderr(contains("starting"));
 }

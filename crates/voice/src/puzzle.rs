@@ -31,6 +31,21 @@ impl Voice {
         self.word(kind_message(orbit, "kinds"))
     }
 
+    /// A number with so many decimals, as the language writes it.
+    ///
+    /// ```
+    /// use voice::{Language, Voice};
+    /// assert_eq!(Voice::new(Language::English).decimal(1.5, 2), "1.50");
+    /// assert_eq!(Voice::new(Language::German).decimal(-0.25, 1), "-0,2");
+    /// ```
+    pub fn decimal(&self, value: f64, digits: usize) -> String {
+        let text = format!("{value:.digits$}");
+        match text.split_once('.') {
+            Some((whole, rest)) => self.say("decimal", &[("whole", whole.into()), ("rest", rest.into())]),
+            None => text,
+        }
+    }
+
     /// A sticker with its letter: `RUB (N)`.
     pub fn lettered(&self, orbit: Orbit, sticker: Sticker, letters: &Letters) -> String {
         format!("{} ({})", orbit.name(sticker), letters.of(sticker))

@@ -155,7 +155,7 @@ struct Entry<'a> {
 const MOST_TROUBLES: usize = 200;
 
 pub(crate) fn seconds(voice: &Voice, milliseconds: u32) -> String {
-    let seconds = format!("{:.2}", f64::from(milliseconds) / 1000.0);
+    let seconds = voice.decimal(f64::from(milliseconds) / 1000.0, 2);
     voice.say("way-seconds", &[("seconds", seconds.into())])
 }
 
@@ -359,7 +359,7 @@ fn means(voice: &Voice, best: &[(u32, usize)]) -> String {
     let number = best.len() as f64;
     let moves = best.iter().map(|&(_, moves)| moves as f64).sum::<f64>() / number;
     let time = best.iter().map(|&(time, _)| f64::from(time)).sum::<f64>() / number / 1000.0;
-    let (moves, time) = (format!("{moves:.2}"), format!("{time:.2}"));
+    let (moves, time) = (voice.decimal(moves, 2), voice.decimal(time, 2));
     voice.say("sheet-means", &[("moves", moves.into()), ("seconds", time.into())])
 }
 

@@ -84,7 +84,7 @@ test("a sheet in the letters of another system is read, its primes too", async (
   // Windows-1252: a typographic apostrophe is the byte 0x92, an umlaut 0xfc.
   const bytes = Buffer.from("pair;algorithm;notes\nUBR RDF;[R\x92 D\x92 R, U];f\xfcr morgen\n", "latin1");
   await opened.locator('input[type="file"]').setInputFiles({ name: "old.csv", mimeType: "text/csv", buffer: bytes });
-  await expect(page.getByText("1 rows: 1 right, 0 empty, 0 to look at.")).toBeVisible();
+  await expect(page.getByText("1 row: 1 right, 0 empty, 0 to look at.")).toBeVisible();
 });
 
 test("cases are filtered, chosen with keys, and shown with what solves them", async ({ page }) => {

@@ -150,6 +150,8 @@ pub struct Conventions {
     pub memo_order: Vec<Orbit>,
     /// Kinds in the order in which they are carried out.
     pub execution_order: Vec<Orbit>,
+    /// Where the solver's own costs of turning are kept, as it is written; whoever reads files finds them.
+    pub ease: Option<String>,
     /// Whether letters are written in pairs.
     pub pairs: bool,
     /// What is made once when the number of letters is odd, as it is written.

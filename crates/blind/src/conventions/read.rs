@@ -35,6 +35,7 @@ pub(super) fn defaults() -> Conventions {
         kinds: [kind(Orbit::Corner), kind(Orbit::Midge)],
         memo_order: vec![Orbit::Midge, Orbit::Corner],
         execution_order: vec![Orbit::Corner, Orbit::Midge],
+        ease: None,
         pairs: true,
         parity_algorithm: text("parity", "algorithm"),
         parity: ParityChoice::default(),
@@ -136,7 +137,7 @@ impl Reader<'_> {
     }
 
     fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
-        const KEYS: [&str; 11] = [
+        const KEYS: [&str; 12] = [
             "colours",
             "holding",
             "letters",
@@ -144,6 +145,7 @@ impl Reader<'_> {
             "method",
             "algorithm",
             "sheet",
+            "ease",
             "turned",
             "parity",
             "breaks",
@@ -176,6 +178,11 @@ impl Reader<'_> {
                         spans[usize::from(orbit != Orbit::Corner)].clone_from(&inner.span);
                     }
                 }
+            }
+        }
+        if let Some(entry) = find("ease") {
+            for inner in self.table(entry, &["costs"])? {
+                conventions.ease = Some(inner.text(self)?.to_owned()).filter(|place| !place.is_empty());
             }
         }
         if let Some(entry) = find("algorithm") {

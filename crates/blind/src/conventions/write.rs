@@ -72,6 +72,8 @@ impl Conventions {
             let place = self.kind(orbit).sheet.as_deref().unwrap_or_default();
             writeln!(out, "{} = {}", kind_name(orbit), quoted(place))?;
         }
+        writeln!(out, "\n# Your own times of turning, as `hoodwink algs fit --out` writes them.\n[ease]")?;
+        writeln!(out, "costs = {}", quoted(self.ease.as_deref().unwrap_or_default()))?;
         writeln!(out, "\n# Turned pieces by an \"algorithm\" or by \"cycles\".\n[turned]")?;
         for orbit in KINDS {
             writeln!(out, "{} = {}", kind_name(orbit), quoted(self.kind(orbit).turned.name()))?;

@@ -223,8 +223,16 @@ impl Search<'_> {
         ControlFlow::Continue(())
     }
 
+    /// Writes at once: whoever reads along, or stops the search, has what was found so far.
+    ///
     /// `easiest` tells, where algorithms were sought by ease, how many of the first are proven to be the easiest of all.
     fn write(&self, out: &mut dyn Write, finding: &Finding, easiest: Option<usize>) -> Result<(), Failure> {
+        self.lines(out, finding, easiest)?;
+        out.flush()?;
+        Ok(())
+    }
+
+    fn lines(&self, out: &mut dyn Write, finding: &Finding, easiest: Option<usize>) -> Result<(), Failure> {
         let seconds = |turns: &[Turn]| self.model.estimate(turns).seconds;
         let named = names(&finding.effect, self.session);
         if self.options.json {
@@ -279,7 +287,8 @@ impl Search<'_> {
         for (seconds, turns) in algorithms.iter().take(most) {
             let plain = display_turns(turns).to_string();
             let explained = factored(self.size, turns).map_or_else(String::new, |found| format!("  {found}"));
-            writeln!(out, "  {seconds:.2} s  {plain}{explained}")?;
+            let time = voice.say("way-seconds", &[("seconds", voice.decimal(*seconds, 2).into())]);
+            writeln!(out, "  {time}  {plain}{explained}")?;
         }
         if let Some(easiest) = easiest {
             let blanks = [("count", easiest.into()), ("searched", finding.searched.into())];

@@ -45,17 +45,18 @@ pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure>
         return Ok(ExitCode::SUCCESS);
     }
     let voice = &session.voice;
+    let seconds = |value: f64| voice.decimal(value, 3);
     writeln!(out, "{}", voice.say("fit-heading", &[("count", timings.len().into())]))?;
     for cost in &fitted.costs {
         let name = cost.feature.name();
         if cost.timings == 0 {
-            writeln!(out, "  {name:<16} {:.3}  {}", cost.seconds, voice.word("fit-never"))?;
+            writeln!(out, "  {name:<16} {}  {}", seconds(cost.seconds), voice.word("fit-never"))?;
         } else {
             let [low, high] = cost.interval;
-            writeln!(out, "  {name:<16} {:.3}  ({low:.3} – {high:.3})", cost.seconds)?;
+            let (low, high) = (seconds(low), seconds(high));
+            writeln!(out, "  {name:<16} {}  ({low} – {high})", seconds(cost.seconds))?;
         }
     }
-    let seconds = |value: f64| format!("{value:.3}");
     let line = voice.say(
         "fit-errors",
         &[

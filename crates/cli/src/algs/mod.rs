@@ -26,11 +26,12 @@ pub fn run(session: &Session, action: &AlgsAction) -> Result<ExitCode, Failure> 
     }
 }
 
-/// The model of hands, with the costs of a file that `algs fit` wrote if one is named.
+/// The model of hands, with the costs of a file that `algs fit` wrote if one is named, here or in the conventions.
 pub fn model(session: &Session, costs: Option<&Path>) -> Result<Model, Failure> {
     let model = Model::built_in();
-    let Some(path) = costs else { return Ok(model) };
-    model.with_costs(&session.read(path)?).map_err(|error| {
+    let named = session.conventions.ease.as_deref().map(|place| session.beside(place));
+    let Some(path) = costs.map(Path::to_path_buf).or(named) else { return Ok(model) };
+    model.with_costs(&session.read(&path)?).map_err(|error| {
         let blanks = [("file", path.display().to_string().into()), ("what", error.to_string().into())];
         Failure::input(session.voice.say("ease-bad", &blanks))
     })

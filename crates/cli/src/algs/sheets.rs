@@ -14,7 +14,7 @@ use std::path::Path;
 use std::process::ExitCode;
 
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
-    let text = session.read(&options.file)?;
+    let text = session.read_table(&options.file)?;
     let place = |what: String| Failure::input(format!("{}: {what}", options.file.display()));
     let mut reading = blind::sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
@@ -24,16 +24,25 @@ fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
     Sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
 }
 
-/// The one kind and buffer that the sheet is about, or the one that was asked for.
+/// The kind and buffer that were asked for, or the only ones that the sheet is about.
 fn subject(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<(Orbit, Sticker), Failure> {
     let mut found = sheet.buffers();
     if let Some(kind) = &options.kind {
         let orbit = session.kind(kind, cube::Size::THREE)?;
         found.retain(|&(other, _)| other == orbit);
-    }
-    if let (Some(text), true) = (&options.buffer, found.len() > 1) {
-        let of = |orbit: Orbit| session.sticker(text, orbit, &session.conventions.kind(orbit).letters).ok();
-        found.retain(|&(orbit, buffer)| of(orbit) == Some(buffer));
+        if let Some(text) = &options.buffer {
+            let buffer = session.sticker(text, orbit, &session.conventions.kind(orbit).letters)?;
+            return Ok((orbit, buffer));
+        }
+    } else if let Some(text) = &options.buffer {
+        // The kind is that of which the sheet has cases; of several, that which has the buffer.
+        let of = |orbit: Orbit| session.sticker(text, orbit, &session.conventions.kind(orbit).letters);
+        let mut kinds: Vec<Orbit> = found.iter().map(|&(orbit, _)| orbit).collect();
+        kinds.dedup();
+        if let [orbit] = kinds[..] {
+            return Ok((orbit, of(orbit)?));
+        }
+        found.retain(|&(orbit, buffer)| of(orbit).ok() == Some(buffer));
     }
     match found[..] {
         [one] => Ok(one),
@@ -199,11 +208,11 @@ pub fn statistics(
     let case = |case: CycleCase| voice.case(case, &session.conventions);
     writeln!(out, "{}", voice.coverage(orbit, buffer, found.covered, found.cases))?;
     if found.covered > 0 {
-        let (moves, time) = (format!("{:.2}", found.mean_moves), format!("{:.2}", found.mean_seconds));
+        let (moves, time) = (voice.decimal(found.mean_moves, 2), voice.decimal(found.mean_seconds, 2));
         writeln!(out, "{}", voice.say("sheet-means", &[("moves", moves.into()), ("seconds", time.into())]))?;
         writeln!(out, "{}", voice.word("sheet-worst"))?;
         for &(worst, time) in &found.worst {
-            writeln!(out, "  {}  {:.2}", case(worst), seconds(time))?;
+            writeln!(out, "  {}  {}", case(worst), voice.decimal(seconds(time), 2))?;
         }
     }
     if !found.slow.is_empty() {
@@ -213,8 +222,8 @@ pub fn statistics(
                 "sheet-slow-line",
                 &[
                     ("case", case(slow.case).into()),
-                    ("seconds", format!("{:.2}", seconds(slow.milliseconds)).into()),
-                    ("best", format!("{:.2}", seconds(slow.best.milliseconds)).into()),
+                    ("seconds", voice.decimal(seconds(slow.milliseconds), 2).into()),
+                    ("best", voice.decimal(seconds(slow.best.milliseconds), 2).into()),
                     ("algorithm", slow.best.algorithm.to_string().into()),
                     ("origin", voice.origin(slow.best.origin).into()),
                 ],

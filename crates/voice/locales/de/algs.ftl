@@ -24,7 +24,10 @@ sheet-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; sa
 sheet-no-buffer = „{ $text }“ ist kein Sticker dieser Art ({ $kind }) und kann nicht der Puffer sein.
 sheet-several = Die Tabelle hat Fälle mehrerer Arten oder Puffer: { $found }. Wähle mit --kind und --buffer.
 sheet-no-cases = Die Tabelle hat keinen lesbaren Fall.
-sheet-summary = { $rows } Zeilen: { $right } richtig, { $empty } leer, { $wrong } zum Nachsehen.
+sheet-summary = { $rows ->
+    [one] 1 Zeile
+   *[other] { $rows } Zeilen
+}: { $right } richtig, { $empty } leer, { $wrong } zum Nachsehen.
 sheet-coverage = { $kinds }, Puffer { $buffer }: { $covered } von { $cases } Fällen haben einen richtigen Algorithmus.
 sheet-means = Im Mittel { $moves } Züge (eine mittlere Schicht als einer gezählt), geschätzt { $seconds } s.
 sheet-missing = Es fehlen: { $cases }

@@ -24,3 +24,6 @@ list-and = { $first } und { $last }
 
 hold-as-scrambled = Halte ihn wie beim Verdrehen, { $up } oben, { $front } vorn.
 hold-turned = { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.
+
+# A number with decimals.
+decimal = { $whole },{ $rest }

@@ -24,7 +24,10 @@ sheet-kind-unknown = It cannot be told whether these are corners or edges; say -
 sheet-no-buffer = “{ $text }” is no { $kind } sticker, so it cannot be the buffer.
 sheet-several = The sheet has cases of several kinds or buffers: { $found }. Choose with --kind and --buffer.
 sheet-no-cases = The sheet has no case that can be read.
-sheet-summary = { $rows } rows: { $right } right, { $empty } empty, { $wrong } to look at.
+sheet-summary = { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}: { $right } right, { $empty } empty, { $wrong } to look at.
 sheet-coverage = { $kinds }, buffer { $buffer }: { $covered } of { $cases } cases have a right algorithm.
 sheet-means = On average { $moves } moves (a slice counted as one), { $seconds } s estimated.
 sheet-missing = Missing: { $cases }

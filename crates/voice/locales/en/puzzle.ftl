@@ -24,3 +24,6 @@ list-and = { $first } and { $last }
 
 hold-as-scrambled = Keep it as it was scrambled, { $up } up, { $front } front.
 hold-turned = { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }.
+
+# A number with decimals.
+decimal = { $whole }.{ $rest }
