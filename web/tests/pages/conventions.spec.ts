@@ -29,6 +29,15 @@ test("a buffer is picked by tapping, and its algorithm is turned along", async (
   await expect(page.getByText(/algorithm was turned with the cube/)).toBeVisible();
 });
 
+test("two methods chosen in a moment are both taken", async ({ page }) => {
+  await open(page, "conventions");
+  const methods = page.getByRole("combobox", { name: "Method" });
+  await expect(methods).toHaveCount(2);
+  await methods.nth(1).selectOption("three-cycle");
+  await methods.nth(0).selectOption("three-cycle");
+  await expect(page.locator("pre")).toContainText('corner = "three-cycle"\nedge = "three-cycle"');
+});
+
 test("colours are checked for contrast and for being told apart", async ({ page }) => {
   await open(page, "conventions");
   await expect(page.getByText("Everyone can tell these six colours apart")).toBeVisible();

@@ -62,7 +62,7 @@ find-fault = Eine gefundene Folge tut, ausgeführt, etwas anderes. Nichts wurde 
 find-size = „{ $text }“ ist keine Speichergröße; schreib sie als 4G, 512M oder Zahl der Bytes.
 find-reached = { $states } Zustände bei { $length } Zügen
 find-searching = Klasse { $class } von { $classes }, { $length } Züge
-find-line = { $case }: { $shortest } Züge, bewiesen am kürzesten
+find-line = { $case }: { $shortest } Züge, nachweislich die wenigsten
 find-easiest = { $count ->
     [0] Gesucht bis { $searched } Züge; ein längerer kann leichter sein als der erste.
     [one] Der erste ist bewiesen der leichteste, wie lang auch immer.
