@@ -3,7 +3,7 @@
 //! The sheets here are invented. Known commutators are common practice, no source.
 
 use blind::Conventions;
-use blind::sheet::{CycleCase, Layout, Origin, Reading, Sheet, SheetError, Verdict, verdict_of};
+use blind::sheet::{CycleCase, Layout, Origin, Pattern, Reading, Sheet, SheetError, Verdict, verdict_of};
 use cube::{Algorithm, Axis, Orbit, ParseErrorKind, Rotation, Size, State, Sticker, Turn};
 use proptest::prelude::*;
 use search::conjugate::{Conjugates, Sort};
@@ -290,6 +290,33 @@ fn what_belongs_to_no_case_is_kept_as_well() {
     let sheet = kept("My corners\nby heart;UBR;RDF\nUBR;-;[R' D' R, U]\nRDF;[U, R' D' R];-\n");
     assert_eq!((sheet.check().right(), sheet.check().wrong().count()), (2, 0));
     assert!(has(&sheet, "My corners") && has(&sheet, "by heart"));
+}
+
+#[test]
+fn a_mistake_that_most_rows_share_is_one_mistake() {
+    let whole = Sheet::new(Vec::new()).fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
+    let pattern = |head: &str, buffer: &str, line: &dyn Fn(&str, &str) -> String| {
+        let mut text = format!("{head}\n");
+        for row in whole.rows().iter().take(40) {
+            let case = row.case.unwrap();
+            let [first, second] = [case.first, case.second].map(|target| Orbit::Corner.name(target));
+            text.extend([&line(first, second), ";", &row.algorithm, "\n"]);
+        }
+        read(&text, buffer).check().pattern()
+    };
+    let head = "first;second;algorithm";
+    assert_eq!(pattern(head, "UFR", &|first, second| format!("{first};{second}")), None);
+    assert_eq!(pattern(head, "UFR", &|first, second| format!("{second};{first}")), Some(Pattern::Exchanged));
+    assert_eq!(
+        pattern(head, "DBL", &|first, second| format!("{first};{second}")),
+        Some(Pattern::OtherBuffer)
+    );
+    assert_eq!(pattern(head, "UFR", &|first, _| format!("{first};{first}")), Some(Pattern::NoCases));
+    let edges = pattern("kind;buffer;first;second;algorithm", "UFR", &|_, _| "edge;UF;UB;DR".to_owned());
+    assert_eq!(edges, Some(Pattern::OtherKind));
+    // Two rows are no pattern.
+    let two = read("pair;algorithm\nRDF UBR;[R' D' R, U]\nUBR RDF;[U, R' D' R]\n", "UFR");
+    assert_eq!((two.check().wrong().count(), two.check().pattern()), (2, None));
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
 
 use crate::Voice;
-use blind::sheet::{CycleCase, Origin, Report, Row, SheetError, Verdict};
+use blind::sheet::{CycleCase, Origin, Pattern, Report, Row, SheetError, Verdict};
 use blind::{Conventions, Letters, nearest};
 use cube::{NoSuchTurn, Orbit, Sticker, display_turns};
 use search::cycle::{EffectError, FindError, TurnSetError};
@@ -90,8 +90,20 @@ impl Voice {
         )
     }
 
-    /// How many rows are right, empty, and to be looked at.
+    /// How many rows are right, empty, and to be looked at; and the one mistake that most of them share.
     pub fn sheet_summary(&self, report: &Report) -> String {
+        let pattern = report.pattern().map(|pattern| {
+            self.word(match pattern {
+                Pattern::Exchanged => "sheet-exchanged",
+                Pattern::OtherBuffer => "sheet-other-buffer",
+                Pattern::OtherKind => "sheet-other-kind",
+                Pattern::NoCases => "sheet-no-case-read",
+            })
+        });
+        [Some(self.sheet_counts(report)), pattern].into_iter().flatten().collect::<Vec<_>>().join(" ")
+    }
+
+    fn sheet_counts(&self, report: &Report) -> String {
         let empty = report.verdicts.iter().filter(|verdict| **verdict == Verdict::Empty).count();
         self.say(
             "sheet-summary",

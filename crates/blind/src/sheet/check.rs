@@ -43,7 +43,40 @@ pub struct Report {
     pub verdicts: Vec<Verdict>,
 }
 
+/// A mistake that most rows of a sheet share, and so is one mistake and not many.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Pattern {
+    /// The two letters stand in the other order.
+    Exchanged,
+    /// The algorithms are for another buffer.
+    OtherBuffer,
+    /// The algorithms are for another kind of piece.
+    OtherKind,
+    /// The cases cannot be read.
+    NoCases,
+}
+
+/// Fewer rows than these make no pattern.
+const FEW: usize = 3;
+
 impl Report {
+    /// The mistake that more than half of the rows with an algorithm share.
+    pub fn pattern(&self) -> Option<Pattern> {
+        let rows = self.verdicts.iter().filter(|verdict| **verdict != Verdict::Empty).count();
+        let of = |verdict: &Verdict| match verdict {
+            Verdict::Inverse => Some(Pattern::Exchanged),
+            Verdict::WithoutBuffer(_) => Some(Pattern::OtherBuffer),
+            Verdict::OtherKind(..) => Some(Pattern::OtherKind),
+            Verdict::NoCase => Some(Pattern::NoCases),
+            _ => None,
+        };
+        let patterns = [Pattern::Exchanged, Pattern::OtherBuffer, Pattern::OtherKind, Pattern::NoCases];
+        patterns.into_iter().find(|&pattern| {
+            let count = self.verdicts.iter().filter(|verdict| of(verdict) == Some(pattern)).count();
+            count >= FEW && count * 2 > rows
+        })
+    }
+
     /// How many rows are right.
     pub fn right(&self) -> usize {
         self.verdicts.iter().filter(|verdict| **verdict == Verdict::Right).count()

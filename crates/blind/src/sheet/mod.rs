@@ -28,7 +28,7 @@ mod statistics;
 mod table;
 mod write;
 
-pub use check::{Report, Verdict, verdict_of};
+pub use check::{Pattern, Report, Verdict, verdict_of};
 pub use fill::{Filled, Known};
 pub use read::{Layout, Reading, SheetError};
 pub use statistics::{Slow, Statistics};

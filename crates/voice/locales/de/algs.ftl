@@ -154,3 +154,9 @@ page-find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speiche
 buffer-follows = Der Puffer ist nun { $buffer }, wie die Methode ihn braucht oder üblicherweise hat.
 order-follows = Die { $kinds } werden nun zuerst ausgeführt, damit die mittlere Schicht vor dem Paritätsalgorithmus wieder stimmt.
 sheet-unused = „Verfolgen“ und „Abspielen“ nutzen diese Algorithmen nicht: Wähle dafür in den Festlegungen Dreierzyklen und den Puffer { $buffer } für die { $kinds }.
+
+# Ein Fehler, den die meisten Zeilen gemeinsam haben.
+sheet-exchanged = Die meisten Zeilen lösen das Umgekehrte dessen, was sie sagen: wahrscheinlich stehen die beiden Buchstaben in der anderen Reihenfolge.
+sheet-other-buffer = Die meisten Algorithmen lassen den Puffer in Ruhe: wahrscheinlich sind sie für einen anderen Puffer.
+sheet-other-kind = Die meisten Algorithmen bewegen Teile einer anderen Art im Kreis: wahrscheinlich sind sie nicht für diese Art.
+sheet-no-case-read = Die meisten Fälle sind nicht lesbar: wahrscheinlich sind Art, Puffer oder Buchstaben andere.

@@ -154,3 +154,9 @@ page-find-memory = Sequences up to { $length } turns need { $needed } MiB of mem
 buffer-follows = The buffer is now { $buffer }, as the method needs it or usually has it.
 order-follows = The { $kinds } are now carried out first, so that the slice is put right before the parity algorithm.
 sheet-unused = Trace and Play do not use these algorithms: for that, choose three-cycles and the buffer { $buffer } for the { $kinds } in Conventions.
+
+# One mistake that most rows share.
+sheet-exchanged = Most rows solve the inverse of what they say: probably the two letters stand in the other order.
+sheet-other-buffer = Most algorithms leave the buffer alone: probably they are for another buffer.
+sheet-other-kind = Most algorithms cycle pieces of another kind: probably they are not for this kind.
+sheet-no-case-read = Most cases cannot be read: probably the kind, the buffer or the letters are other ones.
