@@ -60,7 +60,9 @@ impl Voice {
             }
             Verdict::DoesNothing => self.word("verdict-does-nothing"),
             Verdict::Unreadable(error) => {
-                self.say("verdict-unreadable", &[("what", self.parse_error(error).into())])
+                // A cell has one line; its own place in the table is said before.
+                let what = self.parse_problem(&error.kind);
+                self.say("verdict-unreadable", &[("at", error.column.into()), ("what", what.into())])
             }
             Verdict::NoCase => self.say("verdict-no-case", &[("named", row.named.as_str().into())]),
         }

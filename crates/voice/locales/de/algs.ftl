@@ -12,7 +12,7 @@ verdict-leaves-turned = ist richtig, lässt das Puzzle aber um { $rotation } ged
 verdict-not-a-three-cycle = ist kein Dreierzyklus; bewegt werden { $moved }
 verdict-turned = ist kein Dreierzyklus; bewegt werden { $moved }, und das Puzzle bleibt um { $rotation } gedreht
 verdict-does-nothing = tut nichts
-verdict-unreadable = ist nicht lesbar: { $what }
+verdict-unreadable = ist nicht lesbar, Zeichen { $at }: { $what }
 verdict-no-case = der Fall „{ $named }“ ist nicht lesbar: nötig sind zwei Ziele auf zwei verschiedenen Teilen, keines davon das des Puffers
 verdict-place = Zeile { $line }, Spalte { $column }
 

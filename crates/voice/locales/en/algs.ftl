@@ -12,7 +12,7 @@ verdict-leaves-turned = is right, but leaves the puzzle turned by { $rotation };
 verdict-not-a-three-cycle = is not a three-cycle; it moves { $moved }
 verdict-turned = is not a three-cycle; it moves { $moved } and leaves the puzzle turned by { $rotation }
 verdict-does-nothing = does nothing
-verdict-unreadable = cannot be read: { $what }
+verdict-unreadable = cannot be read, sign { $at }: { $what }
 verdict-no-case = the case “{ $named }” cannot be read: two targets are needed, on two different pieces, neither of them the buffer's
 verdict-place = line { $line }, column { $column }
 
