@@ -1,7 +1,7 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
 use blind::sheet::{CycleCase, Origin, Verdict, verdict_of};
-use cube::{Algorithm, Size, State, Turn, count};
+use cube::{Algorithm, Size, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
 use search::cycle::Event;
 use search::ease::{Model, best_first};
@@ -158,7 +158,8 @@ pub(crate) fn pictures(call: &mut Call<'_>, pictured: &Pictured) -> Result<Vec<S
 
 /// An algorithm as it is shown. `origin` is where it comes from, or what else is to be said of it.
 fn way(voice: &Voice, model: &Model, algorithm: &Algorithm, origin: String, kept: bool) -> Way {
-    let turns = algorithm.flatten();
+    // What a set-up and the algorithm after it undo, nobody turns.
+    let turns = simplified(&algorithm.flatten());
     let estimate = model.estimate(&turns);
     Way {
         algorithm: algorithm.to_string(),
@@ -230,7 +231,7 @@ pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Fail
     let voice = call.voice;
     let named = turned.chosen.subject.named(call)?;
     let case = named.case(voice, &turned.chosen.first, &turned.chosen.second)?;
-    let turns = read(voice, &turned.algorithm)?.flatten();
+    let turns = simplified(&read(voice, &turned.algorithm)?.flatten());
     let at = (turned.at as usize).min(turns.len());
     let solved = State::solved(Size::THREE);
     let now = solved.after(&cube::inverted(&turns)).after(&turns[..at]);

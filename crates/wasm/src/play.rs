@@ -62,6 +62,8 @@ pub enum MovePart {
     Setup,
     /// The algorithm.
     Swap,
+    /// A three-cycle: two letters at once.
+    Cycle,
     /// The set-up undone.
     Undo,
     /// The parity algorithm.
@@ -73,6 +75,7 @@ impl MovePart {
         match self {
             Self::Setup => "setup",
             Self::Swap => "swap",
+            Self::Cycle => "cycle",
             Self::Undo => "undo",
             Self::Parity => "parity",
         }
@@ -129,7 +132,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
             Action::Letter { setup, swap, undo, .. } => {
                 vec![(MovePart::Setup, setup), (MovePart::Swap, swap), (MovePart::Undo, undo)]
             }
-            Action::Pair { turns, .. } | Action::Turned { turns, .. } => vec![(MovePart::Swap, turns)],
+            Action::Pair { turns, .. } | Action::Turned { turns, .. } => vec![(MovePart::Cycle, turns)],
             Action::Parity { turns } => vec![(MovePart::Parity, turns)],
         };
         let mut moves = Vec::new();

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use blind::sheet::{CycleCase, Row, Verdict};
 use blind::{KINDS, MethodName, kind_name};
-use cube::{Algorithm, Size, Sticker, count};
+use cube::{Algorithm, Size, Sticker, count, simplified};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
@@ -205,7 +205,7 @@ fn entries<'a>(
         match verdict {
             Verdict::Right => {
                 let turns = Algorithm::parse(&row.algorithm, Size::THREE)
-                    .map_or_else(|_| Vec::new(), |it| it.flatten());
+                    .map_or_else(|_| Vec::new(), |it| simplified(&it.flatten()));
                 let time = blind::milliseconds(model, &turns);
                 if entry.best.is_none_or(|(least, ..)| time < least) {
                     entry.best = Some((time, count(&turns).slice, row));

@@ -909,7 +909,7 @@ said: string, };
 /**
  * What a move is part of.
  */
-export type MovePart = "setup" | "swap" | "undo" | "parity";
+export type MovePart = "setup" | "swap" | "cycle" | "undo" | "parity";
 
 /**
  * Arguments of a method that takes none.
@@ -1838,6 +1838,7 @@ export type TextName =
   | "parity-label"
   | "parity-not-said"
   | "parity-noted"
+  | "part-cycle"
   | "part-not-loaded"
   | "part-parity"
   | "part-setup"

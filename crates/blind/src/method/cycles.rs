@@ -59,7 +59,8 @@ pub struct Case {
 
 impl Case {
     fn new(algorithm: Algorithm, model: &Model, found: bool) -> Self {
-        let turns = algorithm.flatten();
+        // What a set-up and the algorithm after it undo, nobody turns.
+        let turns = cube::simplified(&algorithm.flatten());
         let milliseconds = super::milliseconds(model, &turns);
         Self { algorithm, turns, milliseconds, found }
     }

@@ -43,7 +43,7 @@ impl Sheet {
                 Some(known) if known.origin > origin => (known.algorithm, known.origin) = (algorithm, origin),
                 Some(_) => {}
                 None => {
-                    let milliseconds = milliseconds(model, &turns);
+                    let milliseconds = milliseconds(model, &cube::simplified(&turns));
                     found.push(Known { algorithm, origin, milliseconds });
                 }
             }

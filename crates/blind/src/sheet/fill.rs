@@ -3,7 +3,7 @@
 use super::check::ring;
 use super::{CycleCase, Origin, Row, SIZE, Sheet, Verdict};
 use crate::method::{letters_state, milliseconds};
-use cube::{Algorithm, Axis, Orbit, Rotation, State, Sticker, display_turns};
+use cube::{Algorithm, Axis, Orbit, Rotation, State, Sticker, display_turns, simplified};
 use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
 use std::collections::BTreeMap;
@@ -43,7 +43,7 @@ pub(super) fn known(
         if from != buffer {
             return;
         }
-        let milliseconds = milliseconds(model, &algorithm.flatten());
+        let milliseconds = milliseconds(model, &simplified(&algorithm.flatten()));
         let known = Known { algorithm: algorithm.clone(), origin, milliseconds };
         let place = all.entry(CycleCase { orbit, buffer, first, second }).or_default();
         if place.get(&origin).is_none_or(|other| known.milliseconds < other.milliseconds) {
@@ -75,7 +75,7 @@ pub(super) fn known(
 pub(super) fn searched(case: CycleCase, search: &Conjugates, model: &Model) -> Option<Known> {
     let wanted = letters_state(SIZE, case.orbit, case.buffer, &[case.first, case.second])?;
     let algorithm = search.leading_to(&wanted)?;
-    let milliseconds = milliseconds(model, &algorithm.flatten());
+    let milliseconds = milliseconds(model, &simplified(&algorithm.flatten()));
     Some(Known { algorithm, origin: Origin::Search, milliseconds })
 }
 

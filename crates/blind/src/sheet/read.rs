@@ -134,11 +134,12 @@ impl<'a> Reading<'a> {
         let by_buffer = self.buffer.as_deref().and_then(|word| {
             KINDS.into_iter().find(|orbit| word.len() > 1 && orbit.sticker(&word.to_uppercase()).is_some())
         });
-        match votes {
+        // The buffer that was asked for leaves no doubt.
+        by_buffer.or(match votes {
             [corners, edges] if corners > edges => Some(Orbit::Corner),
             [corners, edges] if edges > corners => Some(Orbit::Midge),
-            _ => by_buffer,
-        }
+            _ => None,
+        })
     }
 }
 
@@ -275,6 +276,8 @@ impl Sheet {
     /// # Errors
     /// [`SheetError`] when the text as a whole is neither.
     pub fn read(text: &str, reading: &Reading<'_>) -> Result<Self, SheetError> {
+        // Lines are counted alike whatever ends them.
+        let text = &text.replace("\r\n", "\n").replace('\r', "\n");
         if let Some(kept) = Self::kept(text) {
             return kept;
         }
@@ -337,7 +340,10 @@ impl Sheet {
         let named = ["pair", "first", "second", "buffer"];
         let names = lines[1..]
             .iter()
-            .flat_map(|(_, cells)| named.iter().filter_map(|name| cells.get(at(name)?)).map(String::as_str));
+            .flat_map(|(_, cells)| named.iter().filter_map(|name| Some((*name, cells.get(at(name)?)?))))
+            // Two letters written together are a pair of letters and no edge.
+            .filter(|(name, cell)| *name != "pair" || cell.trim().chars().count() > 2)
+            .map(|(_, cell)| cell.as_str());
         let by_names = reading.kind.or_else(|| reading.kind_by_names(names));
         let mut rows: Vec<Row> = above.iter().map(|(line, cells)| aside(*line, cells)).collect();
         for (line, cells) in &lines[1..] {

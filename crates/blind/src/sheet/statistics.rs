@@ -58,7 +58,7 @@ impl Sheet {
             }
             let Ok(read) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
             *by_origin.entry(row.origin).or_insert(0) += 1;
-            let turns = read.flatten();
+            let turns = cube::simplified(&read.flatten());
             let found = (milliseconds(model, &turns), count(&turns).slice);
             let place = own.entry(case).or_insert(found);
             *place = (*place).min(found);

@@ -2,7 +2,7 @@
 
 use super::{Row, SIZE, Sheet, Verdict};
 use crate::conventions::Conventions;
-use cube::{Algorithm, Orbit, Sticker, count};
+use cube::{Algorithm, Orbit, Sticker, count, simplified};
 
 impl Sheet {
     /// The right algorithms of a buffer as a Markdown table, in the order of the letters. The names of the columns (letters, targets,
@@ -20,7 +20,8 @@ impl Sheet {
         out.push_str("| --- | --- | --- | ---: | --- |\n");
         for row in self.right_rows(orbit, buffer, conventions) {
             let Some(case) = row.case else { continue };
-            let moves = Algorithm::parse(&row.algorithm, SIZE).map_or(0, |read| count(&read.flatten()).slice);
+            let moves = Algorithm::parse(&row.algorithm, SIZE)
+                .map_or(0, |read| count(&simplified(&read.flatten())).slice);
             out += &line([
                 letters.spell(&[case.first, case.second]),
                 format!("{} {}", orbit.name(case.first), orbit.name(case.second)),

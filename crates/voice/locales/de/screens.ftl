@@ -138,6 +138,7 @@ speed-usual = Mittel
 speed-fast = Schnell
 part-setup = Set-up
 part-swap = Tausch
+part-cycle = Dreierzyklus
 part-undo = Zurück
 part-parity = Parity
 time-line = Zeitleiste

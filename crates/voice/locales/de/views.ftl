@@ -9,6 +9,7 @@ view-step = Schritt { $number } von { $all }: { $what }
 view-move = Zug { $number } von { $all }, { $turn }: { $part ->
     [setup] Set-up
     [swap] Tausch
+    [cycle] Dreierzyklus
     [undo] Set-up zurück
    *[parity] Parity
 }

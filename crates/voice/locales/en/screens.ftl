@@ -138,6 +138,7 @@ speed-usual = Medium
 speed-fast = Fast
 part-setup = Set-up
 part-swap = Swap
+part-cycle = Three-cycle
 part-undo = Undo
 part-parity = Parity
 time-line = Time line

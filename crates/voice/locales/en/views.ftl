@@ -9,6 +9,7 @@ view-step = Step { $number } of { $all }: { $what }
 view-move = Move { $number } of { $all }, { $turn }: { $part ->
     [setup] set-up
     [swap] swap
+    [cycle] three-cycle
     [undo] set-up undone
    *[parity] parity
 }
