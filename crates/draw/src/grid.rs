@@ -51,7 +51,7 @@ th{background:#f2edf6;white-space:nowrap}th b{font-size:1.25em}th small{font-wei
 thead th{position:sticky;top:0}td{font-family:ui-monospace,monospace;font-size:.92em;min-width:7em}\
 td.none{background:#e6e3ea}tr{break-inside:avoid}\
 @media print{.wide{overflow:visible}table{width:100%;table-layout:fixed}thead th{position:static}\
-th,td{padding:1px 2px;white-space:normal;overflow-wrap:anywhere}td{min-width:0;font-size:6.5px;line-height:1.2}th small{display:block}}";
+th,td{padding:1px 2px;white-space:normal;overflow-wrap:anywhere}td{min-width:0;font-size:8px;line-height:1.2}th small{display:block}}";
 
 const LETTER: f64 = 6.2;
 const LINE: f64 = 13.0;
