@@ -29,6 +29,7 @@ mod layout;
 mod metric;
 mod notation;
 mod orbit;
+mod orbit_map;
 mod perm;
 mod reachable;
 mod rotation;
@@ -47,6 +48,7 @@ pub use notation::{
     display_turns,
 };
 pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
+pub use orbit_map::OrbitMap;
 pub use perm::Perm;
 pub use rotation::Rotation;
 pub use simplify::{inverted, mirrored, rotated, simplified, without_rotations};

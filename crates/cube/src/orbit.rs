@@ -143,7 +143,33 @@ struct Table {
     pieces: [u8; 24],
 }
 
+const WING2: Orbit = Orbit::Wing { layer: Layer::Second };
+const WING3: Orbit = Orbit::Wing { layer: Layer::Third };
+const X2: Orbit = Orbit::XCentre { layer: Layer::Second };
+const X3: Orbit = Orbit::XCentre { layer: Layer::Third };
+const T2: Orbit = Orbit::TCentre { layer: Layer::Second };
+const T3: Orbit = Orbit::TCentre { layer: Layer::Third };
+const LEFT: Orbit = Orbit::Oblique(Hand::Left);
+const RIGHT: Orbit = Orbit::Oblique(Hand::Right);
+
 impl Orbit {
+    /// Every orbit that any size has: those of the 7x7, in its order.
+    pub const ALL: [Self; Self::MOST] =
+        [Self::Corner, Self::Midge, WING2, WING3, X2, X3, T2, T3, LEFT, RIGHT];
+
+    /// The place in [`Orbit::ALL`].
+    pub(crate) const fn number(self) -> usize {
+        match self {
+            Self::Corner => 0,
+            Self::Midge => 1,
+            Self::Wing { layer } => layer.number() as usize,
+            Self::XCentre { layer } => layer.number() as usize + 2,
+            Self::TCentre { layer } => layer.number() as usize + 4,
+            Self::Oblique(Hand::Left) => 8,
+            Self::Oblique(Hand::Right) => 9,
+        }
+    }
+
     /// The orbits of a size: corners, midges, wings, then centres, from outside in.
     ///
     /// ```
@@ -153,21 +179,13 @@ impl Orbit {
     /// assert_eq!(Orbit::of(Size::new(7).unwrap()).len(), 10);
     /// ```
     pub fn of(size: Size) -> &'static [Self] {
-        const WING2: Orbit = Orbit::Wing { layer: Layer::Second };
-        const WING3: Orbit = Orbit::Wing { layer: Layer::Third };
-        const X2: Orbit = Orbit::XCentre { layer: Layer::Second };
-        const X3: Orbit = Orbit::XCentre { layer: Layer::Third };
-        const T2: Orbit = Orbit::TCentre { layer: Layer::Second };
-        const T3: Orbit = Orbit::TCentre { layer: Layer::Third };
-        const LEFT: Orbit = Orbit::Oblique(Hand::Left);
-        const RIGHT: Orbit = Orbit::Oblique(Hand::Right);
         match size.layers() {
             2 => &[Self::Corner],
             3 => &[Self::Corner, Self::Midge],
             4 => &[Self::Corner, WING2, X2],
             5 => &[Self::Corner, Self::Midge, WING2, X2, T2],
             6 => &[Self::Corner, WING2, WING3, X2, X3, LEFT, RIGHT],
-            _ => &[Self::Corner, Self::Midge, WING2, WING3, X2, X3, T2, T3, LEFT, RIGHT],
+            _ => &Self::ALL,
         }
     }
 
@@ -252,16 +270,7 @@ impl Orbit {
 
     fn table(self) -> &'static Table {
         static TABLES: [OnceLock<Table>; Orbit::MOST] = [const { OnceLock::new() }; Orbit::MOST];
-        let at = match self {
-            Self::Corner => 0,
-            Self::Midge => 1,
-            Self::Wing { layer } => layer.number() as usize,
-            Self::XCentre { layer } => layer.number() as usize + 2,
-            Self::TCentre { layer } => layer.number() as usize + 4,
-            Self::Oblique(Hand::Left) => 8,
-            Self::Oblique(Hand::Right) => 9,
-        };
-        TABLES[at].get_or_init(|| {
+        TABLES[self.number()].get_or_init(|| {
             const RANK: [Face; 6] = [Face::U, Face::D, Face::F, Face::B, Face::R, Face::L];
             let names = self.make_names();
             let references = (0..self.pieces())
