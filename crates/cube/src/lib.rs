@@ -31,6 +31,7 @@ mod notation;
 mod orbit;
 mod orbit_map;
 mod perm;
+mod proof;
 mod reachable;
 mod rotation;
 mod simplify;
@@ -50,6 +51,7 @@ pub use notation::{
 pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
 pub use orbit_map::OrbitMap;
 pub use perm::Perm;
+pub use proof::{Claim, NotProven};
 pub use rotation::Rotation;
 pub use simplify::{inverted, mirrored, rotated, simplified, without_rotations};
 pub use size::Size;
