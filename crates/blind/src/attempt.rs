@@ -152,18 +152,16 @@ fn passed(start: &State, turns: impl Iterator<Item = Turn>) -> Vec<State> {
 /// turns in between are what was made instead.
 ///
 /// ```
-/// use blind::{Action, Conventions, How, Memo, Method, Solution, check_moves};
+/// use blind::{Action, Conventions, How, Solver, check_moves};
 /// use cube::{Algorithm, Size, State};
-/// let conventions = Conventions::default();
-/// let method = Method::new(Size::THREE, &conventions).unwrap();
+/// let solver = Solver::new(Size::THREE, Conventions::default());
 /// let scramble = Algorithm::parse("D2 F' R2 B U2 L' D B2 R F U'", Size::THREE).unwrap();
 /// let state = State::solved(Size::THREE).after(&scramble.flatten());
-/// let memo = Memo::new(&state, &conventions, &method);
-/// let plan = Solution::new(&state, &memo, &conventions, &method).unwrap();
-/// assert_eq!(check_moves(&state, &plan.actions, &plan.moves).deviation, None);
-/// let mut moves: Vec<_> = plan.actions.iter().flat_map(Action::turns).collect();
+/// let plan = solver.plan(&state, &solver.memo(&state).unwrap()).unwrap();
+/// assert_eq!(check_moves(&state, plan.actions(), plan.moves()).deviation, None);
+/// let mut moves: Vec<_> = plan.actions().iter().flat_map(Action::turns).collect();
 /// moves[40] = moves[40].inverse();
-/// let deviation = check_moves(&state, &plan.actions, &moves).deviation.unwrap();
+/// let deviation = check_moves(&state, plan.actions(), &moves).deviation.unwrap();
 /// assert_eq!((deviation.turn, deviation.how), (40, How::OtherWay));
 /// ```
 pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCheck {

@@ -6,10 +6,11 @@
 
 mod walk;
 
-use crate::conventions::Conventions;
-use crate::execution::{Action, actions};
-use crate::letters::{Letters, same_piece};
-use crate::method::Method;
+use crate::execution::Action;
+use crate::letters::same_piece;
+use crate::memo::corners_are_odd;
+use crate::solver::Solver;
+use crate::trace::exchanged;
 use cube::{Orbit, Perm, State, Sticker, Turn};
 use thiserror::Error;
 
@@ -125,21 +126,9 @@ impl MemoCheck {
     }
 }
 
-/// Why letters cannot be read, or a memo not be checked.
+/// Why a memo cannot be checked.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
 pub enum MemoError {
-    /// A character that is no letter of the scheme.
-    #[error("column {column}: `{found}` is no letter of the {} scheme; its letters are {letters}", crate::kind_name(*.orbit))]
-    UnknownLetter {
-        /// The kind of piece.
-        orbit: Orbit,
-        /// Column in characters, from 1.
-        column: usize,
-        /// What stands there.
-        found: char,
-        /// The letters of the scheme in their order.
-        letters: String,
-    },
     /// No letters at all, for a puzzle that is not solved.
     #[error("the memo is empty, and the puzzle is not solved")]
     Empty,
@@ -153,63 +142,17 @@ pub enum MemoError {
     },
 }
 
-/// Characters between letters that say nothing: however a memo is grouped, it is the same memo.
-const SEPARATORS: &str = "()[]-,.;:/|";
-
-impl Letters {
-    /// The stickers of a memo's letters, however they are grouped, separated and in whatever case.
-    ///
-    /// # Errors
-    /// [`MemoError::UnknownLetter`] for the first character that is neither a letter of the scheme nor a separator.
-    ///
-    /// ```
-    /// use blind::Letters;
-    /// use cube::Orbit;
-    /// let letters = Letters::default();
-    /// let read = letters.read(Orbit::Corner, "(hb) J-n").unwrap();
-    /// assert_eq!(letters.spell(&read), "HBJN");
-    /// assert!(letters.read(Orbit::Corner, "HZ").is_err());
-    /// ```
-    pub fn read(&self, orbit: Orbit, text: &str) -> Result<Vec<Sticker>, MemoError> {
-        let mut stickers = Vec::new();
-        for (at, found) in text.chars().enumerate() {
-            if found.is_whitespace() || SEPARATORS.contains(found) {
-                continue;
-            }
-            let sticker = self.sticker(found).ok_or_else(|| MemoError::UnknownLetter {
-                orbit,
-                column: at + 1,
-                found,
-                letters: self.order().iter().map(|&sticker| self.of(sticker)).collect(),
-            })?;
-            stickers.push(sticker);
-        }
-        Ok(stickers)
-    }
-}
-
-/// The pieces of a kind after letters are carried out: each exchanges the buffer's piece with its own.
-fn exchanged(seen: &Perm, orbit: Orbit, buffer: Sticker, letters: &[Sticker]) -> Perm {
-    let mut table = *seen.table();
-    for &letter in letters.iter().filter(|&&letter| !same_piece(orbit, letter, buffer)) {
-        for (a, b) in orbit.stickers_from(buffer).zip(orbit.stickers_from(letter)) {
-            table.swap(a.index(), b.index());
-        }
-    }
-    Perm::new(table).unwrap_or(*seen)
-}
-
 /// Checks the letters of one kind. `seen` says for each place which sticker lies there, named as held when solved.
 ///
 /// ```
-/// use blind::{Conventions, Letters, MemoFault, check_letters, hold};
+/// use blind::{Letters, check_letters};
 /// use cube::{Algorithm, Orbit, Size, State};
 /// let turns = Algorithm::parse("R U' F2 R' U F' U2 R F'", Size::TWO).unwrap().flatten();
 /// let state = State::solved(Size::TWO).after(&turns);
 /// let letters = Letters::default();
 /// let buffer = Orbit::Corner.sticker("LUB").unwrap();
 /// let check = |memo: &str| {
-///     let memo = letters.read(Orbit::Corner, memo).unwrap();
+///     let memo = letters.read(memo).unwrap();
 ///     check_letters(Orbit::Corner, state.orbit(Orbit::Corner), buffer, &memo)
 /// };
 /// assert!(check("LCBOBKV").right);
@@ -218,7 +161,7 @@ fn exchanged(seen: &Perm, orbit: Orbit, buffer: Sticker, letters: &[Sticker]) ->
 /// assert_eq!((wrong.slips[0].position, letters.spell(&wrong.slips[0].expected)), (3, "O".to_owned()));
 /// ```
 pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> KindCheck {
-    let outcome = exchanged(seen, orbit, buffer, letters);
+    let outcome = exchanged(seen, orbit, buffer, letters.iter().copied());
     let executable = !letters.iter().any(|&letter| same_piece(orbit, letter, buffer));
     let right = executable && outcome.is_identity();
     let slips = if right { Vec::new() } else { walk::slips(orbit, seen, buffer, letters) };
@@ -230,7 +173,7 @@ pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stic
     KindCheck { orbit, letters: letters.to_vec(), right, slips, unsolved }
 }
 
-/// Checks a memo against a state named in the hold (see [`crate::hold`]). Kinds that are not given count as empty.
+/// Checks a memo against a state named in the hold (see [`crate::Held`]). Kinds that are not given count as empty.
 ///
 /// `parity` is what the memo says about the parity algorithm, if it says anything.
 ///
@@ -240,8 +183,7 @@ pub fn check_memo(
     state: &State,
     memo: &[(Orbit, Vec<Sticker>)],
     parity: Option<bool>,
-    conventions: &Conventions,
-    method: &Method,
+    solver: &Solver,
 ) -> Result<MemoCheck, MemoError> {
     let size = state.size();
     if let Some(&(orbit, _)) = memo.iter().find(|(orbit, _)| !Orbit::of(size).contains(orbit)) {
@@ -253,14 +195,14 @@ pub fn check_memo(
     let letters_of = |orbit: Orbit| {
         memo.iter().find(|(other, _)| *other == orbit).map_or_else(Vec::new, |(_, letters)| letters.clone())
     };
-    let order = conventions.memo_order.iter().copied().filter(|orbit| Orbit::of(size).contains(orbit));
-    let kinds: Vec<KindCheck> = order
+    let kinds: Vec<KindCheck> = solver
+        .memo_order()
         .map(|orbit| {
-            let seen = method.traced_as(state, orbit, conventions);
-            check_letters(orbit, &seen, conventions.kind(orbit).buffer, &letters_of(orbit))
+            let seen = solver.tracing().seen(state, orbit);
+            check_letters(orbit, &seen, solver.conventions().kind(orbit).buffer, &letters_of(orbit))
         })
         .collect();
-    let odd = is_odd(state);
+    let odd = corners_are_odd(state);
     let fault = match (parity, odd) {
         (Some(false), true) => Some(ParityFault::Overlooked),
         (Some(true), false) => Some(ParityFault::WithoutNeed),
@@ -268,22 +210,14 @@ pub fn check_memo(
     };
     let all: Vec<(Orbit, Vec<Sticker>)> =
         kinds.iter().map(|kind| (kind.orbit, kind.letters.clone())).collect();
-    let carried_out = actions(&all, conventions, method).ok();
+    let carried_out = solver.actions(&all).ok();
     let moves = carried_out.map(|mut actions| {
         if fault == Some(ParityFault::Overlooked) {
             actions.retain(|action| !matches!(action, Action::Parity { .. }));
         }
         actions.iter().flat_map(Action::turns).collect::<Vec<Turn>>()
     });
+    let has_algorithm = solver.method().is_ok_and(|method| method.parity().is_some());
     let outcome = moves.as_ref().map(|moves| state.after(moves));
-    Ok(MemoCheck { kinds, parity: fault.filter(|_| method.parity().is_some()), moves, outcome })
-}
-
-/// Whether an odd number of exchanges solves the corners.
-fn is_odd(state: &State) -> bool {
-    let orbit = Orbit::Corner;
-    let lies = |piece: cube::Piece| orbit.piece(state.at(orbit, orbit.reference(piece))).index();
-    let table: Vec<usize> = orbit.all_pieces().map(lies).collect();
-    let behind = |at: usize| table[at..].iter().filter(|&&later| later < table[at]).count();
-    (0..table.len()).map(behind).sum::<usize>() % 2 == 1
+    Ok(MemoCheck { kinds, parity: fault.filter(|_| has_algorithm), moves, outcome })
 }

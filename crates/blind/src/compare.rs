@@ -1,9 +1,7 @@
 //! Methods compared over many states: letters, algorithms, moves, estimated time.
 
-use crate::conventions::Conventions;
-use crate::execution::{Action, ExecutionError, Solution};
-use crate::memo::Memo;
-use crate::method::Method;
+use crate::execution::{Action, ExecutionError};
+use crate::solver::{NoSolution, Solver};
 use cube::State;
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
@@ -31,19 +29,19 @@ pub type Outcome = [u32; 4];
 /// Solves a state that is held to be solved, applies the solution, and measures it.
 ///
 /// # Errors
-/// [`ExecutionError`] when it does not solve.
-pub fn outcome(state: &State, conventions: &Conventions, method: &Method) -> Result<Outcome, ExecutionError> {
-    let memo = Memo::new(state, conventions, method);
-    let solution = Solution::new(state, &memo, conventions, method)?;
+/// [`NoSolution`] when there is no method or it does not solve.
+pub fn outcome(state: &State, solver: &Solver) -> Result<Outcome, NoSolution> {
+    let memo = solver.memo(state).map_err(ExecutionError::from)?;
+    let solution = solver.plan(state, &memo)?;
     let algorithms = solution
-        .actions
+        .actions()
         .iter()
         .filter(|action| !matches!(action, Action::Letter { swap, .. } if swap.is_empty()));
     Ok([
         memo.letters() as u32,
         algorithms.count() as u32,
-        solution.count.slice as u32,
-        solution.milliseconds.unwrap_or_default(),
+        solution.count().slice as u32,
+        solution.milliseconds().unwrap_or_default(),
     ])
 }
 
@@ -234,16 +232,10 @@ impl Comparison {
     /// Solves a state by every method and counts the outcomes.
     ///
     /// # Errors
-    /// [`ExecutionError`] when one does not solve it.
-    pub fn try_state(
-        &mut self,
-        state: &State,
-        methods: &[(Conventions, Method)],
-    ) -> Result<(), ExecutionError> {
-        let outcomes: Vec<Outcome> = methods
-            .iter()
-            .map(|(conventions, method)| outcome(state, conventions, method))
-            .collect::<Result<_, _>>()?;
+    /// [`NoSolution`] when one does not solve it.
+    pub fn try_state(&mut self, state: &State, solvers: &[Solver]) -> Result<(), NoSolution> {
+        let outcomes: Vec<Outcome> =
+            solvers.iter().map(|solver| outcome(state, solver)).collect::<Result<_, _>>()?;
         self.add(&outcomes);
         Ok(())
     }

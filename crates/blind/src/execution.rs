@@ -1,11 +1,10 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
-use crate::conventions::Conventions;
+use crate::conventions::OrbitOrder;
 use crate::letters::same_piece;
-use crate::memo::Memo;
 use crate::method::{Carrier, Method};
-use crate::plan::Group;
-use cube::{Count, Orbit, State, Sticker, Turn, count, inverted, simplified};
+use crate::pairing::Group;
+use cube::{Claim, Count, NotProven, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 
 /// One step of the execution.
@@ -84,38 +83,33 @@ pub enum ExecutionError {
         target: Sticker,
     },
     /// Carried out, the letters do not solve the state; nothing is returned that does not do what it claims.
-    #[error("the letters do not solve the state")]
-    DoesNotSolve,
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// A memo carried out, applied to the state, and found to solve it.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Solution {
-    /// Letter by letter, in the order of the execution.
-    pub actions: Vec<Action>,
-    /// All turns, merged and cancelled.
-    pub moves: Vec<Turn>,
-    /// How long `moves` is.
-    pub count: Count,
-    /// How long it is without merging and cancelling.
-    pub unmerged: Count,
-    /// The estimated time in thousandths of a second, as the sum over the actions; where the method knows times.
-    pub milliseconds: Option<u32>,
+    actions: Vec<Action>,
+    moves: Vec<Turn>,
+    count: Count,
+    unmerged: Count,
+    milliseconds: Option<u32>,
 }
 
-/// The actions that carry out given targets of each kind, in the order of execution of the conventions; the parity
-/// algorithm stands between the kinds when the first kind carried out has an odd number of letters.
+/// The actions that carry out given targets of each kind, in an order of kinds; the parity algorithm stands between the kinds
+/// when the first kind carried out has an odd number of letters.
 ///
 /// # Errors
 /// [`ExecutionError`] for a kind without a swap or a target on the buffer's own piece.
-pub fn actions(
+pub(crate) fn actions(
     targets: &[(Orbit, Vec<Sticker>)],
-    conventions: &Conventions,
+    order: &OrbitOrder,
     method: &Method,
 ) -> Result<Vec<Action>, ExecutionError> {
     let mut actions = Vec::new();
     let mut parity = method.parity();
-    for &orbit in &conventions.execution_order {
+    for orbit in order.all() {
         let Some((_, letters)) = targets.iter().find(|(other, _)| *other == orbit) else { continue };
         let carrier = method.carrier(orbit).ok_or(ExecutionError::KindMissing(orbit))?;
         match (carrier, method.costs(orbit)) {
@@ -162,9 +156,9 @@ fn grouped(
                 orbit,
                 letter,
                 target,
-                setup: setup.clone(),
+                setup: setup.turns().to_vec(),
                 swap: swap.turns().to_vec(),
-                undo: inverted(setup),
+                undo: inverted(setup.turns()),
             });
         }
         (Group::Pair(letter), Carrier::ThreeCycle(cycles)) => {
@@ -181,8 +175,8 @@ fn grouped(
                     orbit,
                     letter,
                     targets,
-                    turns: case.turns.clone(),
-                    found: case.found,
+                    turns: case.turns().to_vec(),
+                    found: case.is_found(),
                 });
             }
         }
@@ -194,8 +188,8 @@ fn grouped(
                 orbit,
                 letter,
                 targets,
-                turns: case.turns.clone(),
-                found: case.found,
+                turns: case.turns().to_vec(),
+                found: case.is_found(),
             });
         }
         (Group::Pair(_) | Group::Joint(_), _) => return Err(ExecutionError::KindMissing(orbit)),
@@ -204,40 +198,60 @@ fn grouped(
 }
 
 impl Solution {
-    /// Carries a memo out and applies it to the state it was made for.
+    /// Applies actions to the state that they are to solve.
     ///
     /// # Errors
-    /// [`ExecutionError`]; above all, when it does not solve the state.
-    ///
-    /// ```
-    /// use blind::{Conventions, Memo, Method, Solution};
-    /// use cube::{Algorithm, Size, State};
-    /// let conventions = Conventions::default();
-    /// let method = Method::new(Size::THREE, &conventions).unwrap();
-    /// let scramble = Algorithm::parse("D2 F' R2 B U2 L' D B2 R F U'", Size::THREE).unwrap();
-    /// let state = State::solved(Size::THREE).after(&scramble.flatten());
-    /// let memo = Memo::new(&state, &conventions, &method);
-    /// let solution = Solution::new(&state, &memo, &conventions, &method).unwrap();
-    /// assert!(state.after(&solution.moves).is_solved());
-    /// ```
-    pub fn new(
+    /// [`NotProven`] when they do not.
+    pub(crate) fn new(
         state: &State,
-        memo: &Memo,
-        conventions: &Conventions,
-        method: &Method,
-    ) -> Result<Self, ExecutionError> {
-        let targets: Vec<(Orbit, Vec<Sticker>)> =
-            memo.parts().iter().map(|trace| (trace.orbit(), trace.targets())).collect();
-        let actions = actions(&targets, conventions, method)?;
+        actions: Vec<Action>,
+        milliseconds: Option<u32>,
+    ) -> Result<Self, NotProven> {
         let all: Vec<Turn> = actions.iter().flat_map(Action::turns).collect();
         let moves = simplified(&all);
-        if !state.after(&moves).is_solved() {
-            return Err(ExecutionError::DoesNotSolve);
-        }
-        let times = targets.iter().map(|(orbit, letters)| Some(method.costs(*orbit)?.groups(letters).1));
-        let parity = actions.iter().any(|action| matches!(action, Action::Parity { .. }));
-        let milliseconds =
-            times.sum::<Option<u32>>().map(|sum| sum + if parity { method.parity_milliseconds() } else { 0 });
+        NotProven::unless(state.after(&moves).is_solved(), Claim::Solution)?;
         Ok(Self { count: count(&moves), unmerged: count(&all), actions, moves, milliseconds })
+    }
+
+    /// Letter by letter, in the order of the execution.
+    pub fn actions(&self) -> &[Action] {
+        &self.actions
+    }
+
+    /// All turns, merged and cancelled.
+    pub fn moves(&self) -> &[Turn] {
+        &self.moves
+    }
+
+    /// How long [`Solution::moves`] is.
+    pub const fn count(&self) -> Count {
+        self.count
+    }
+
+    /// How long it is without merging and cancelling.
+    pub const fn unmerged(&self) -> Count {
+        self.unmerged
+    }
+
+    /// The estimated time in thousandths of a second, as the sum over the actions; where the method knows times.
+    pub const fn milliseconds(&self) -> Option<u32> {
+        self.milliseconds
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use cube::{Algorithm, Size};
+
+    #[test]
+    fn actions_that_do_not_solve_are_no_solution() {
+        let turns = |text| Algorithm::parse(text, Size::THREE).expect("turns").flatten();
+        let state = State::solved(Size::THREE).after(&turns("R U F"));
+        let made = |text| Solution::new(&state, vec![Action::Parity { turns: turns(text) }], None);
+        assert_eq!(made("F' U' R'").expect("it solves").moves(), turns("F' U' R'"));
+        assert_eq!(made("F' U' R").unwrap_err().claim, Claim::Solution);
+        // Solved but turned as a whole is not solved as it is held.
+        assert!(made("F' U' R' x").is_err());
     }
 }

@@ -1,9 +1,6 @@
 //! How the puzzle is picked up: the hold that the conventions ask for, or on a 2x2 the one with the shortest memo.
 
-use crate::conventions::Conventions;
-use crate::memo::Memo;
-use crate::method::Method;
-use cube::{Orbit, Rotation, Size, State, Sticker};
+use cube::{Orbit, Rotation, State, Sticker};
 
 /// Which hold is wanted.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -25,53 +22,33 @@ pub struct Held {
     pub state: State,
 }
 
-/// Picks a scrambled puzzle up in the hold of the conventions.
-///
-/// Where a size has fixed centres, these decide: the colour that the conventions want up is brought up. On even
-/// sizes the puzzle is turned as the conventions turn a solved one.
-pub fn hold(scrambled: &State, conventions: &Conventions) -> Held {
-    let wanted = conventions.holding;
-    // The centres may have been turned by the scramble itself.
-    let rotation = scrambled.core().inverse().then(wanted);
-    let state = scrambled.after(rotation.turns()).named_in(wanted);
-    Held { rotation, state }
-}
-
-/// Tries all 24 ways of picking up a puzzle without fixed centres, and takes the one with the shortest memo.
-///
-/// In each of them the solved puzzle is to have the colours of the conventions up and in front; so different pieces
-/// are already in their places. `None` for odd sizes, where the centres decide.
-pub fn best_hold(scrambled: &State, conventions: &Conventions, method: &Method) -> Option<Held> {
-    if scrambled.size().is_odd() {
-        return None;
+impl Held {
+    /// Picks a scrambled puzzle up in the hold that a rotation of the solved puzzle leads to.
+    ///
+    /// Where a size has fixed centres, these decide: the colour that is wanted up is brought up. On even sizes the puzzle is
+    /// turned as a solved one would be.
+    pub fn new(scrambled: &State, wanted: Rotation) -> Self {
+        // The centres may have been turned by the scramble itself.
+        let rotation = scrambled.core().inverse().then(wanted);
+        Self::turned(scrambled, rotation, wanted)
     }
-    every_hold(scrambled, conventions).min_by_key(|held| {
-        let memo = Memo::new(&held.state, conventions, method);
-        let solved: usize = memo.parts().iter().map(|trace| trace.solved().len()).sum();
-        let breaks: usize = memo
-            .parts()
-            .iter()
-            .flat_map(crate::Trace::cycles)
-            .filter(|cycle| !cycle.holds_buffer && cycle.pieces > 1)
-            .count();
-        (memo.letters(), usize::MAX - solved, breaks, held.rotation.turns().len())
-    })
+
+    /// Picks it up by a rotation of its own; solved, it is to look as a solved puzzle turned by `wanted`.
+    pub(crate) fn turned(scrambled: &State, rotation: Rotation, wanted: Rotation) -> Self {
+        Self { rotation, state: scrambled.after(rotation.turns()).named_in(wanted) }
+    }
 }
 
-/// All 24 ways of picking up a puzzle without fixed centres, in the order of [`Rotation::all`].
-pub fn every_hold<'a>(scrambled: &'a State, conventions: &'a Conventions) -> impl Iterator<Item = Held> + 'a {
-    Rotation::all().map(|rotation| Held {
-        rotation,
-        state: scrambled.after(rotation.turns()).named_in(conventions.holding),
-    })
-}
-
-/// Pieces that are in their places and right, of all kinds, by their reference stickers.
+/// Pieces that are right, of all kinds, by their reference stickers; of pieces that look alike, the places with the right
+/// colour.
 pub fn solved_pieces(state: &State) -> Vec<(Orbit, Sticker)> {
-    let size: Size = state.size();
-    Orbit::of(size)
+    let right = |orbit: Orbit, place: Sticker| {
+        let there = state.at(orbit, place);
+        there == place || (orbit.looks_alike() && there.face() == place.face())
+    };
+    Orbit::of(state.size())
         .iter()
         .flat_map(|&orbit| orbit.all_pieces().map(move |piece| (orbit, orbit.reference(piece))))
-        .filter(|&(orbit, sticker)| state.at(orbit, sticker) == sticker)
+        .filter(|&(orbit, sticker)| right(orbit, sticker))
         .collect()
 }

@@ -1,14 +1,17 @@
 //! The craft of solving blindfolded: conventions, trace, methods, execution.
 //!
-//! A scrambled state is picked up ([`hold`]), traced ([`Memo`], [`Trace`]) and carried out ([`Solution`]) under the
-//! solver's [`Conventions`]. Results are data; crate `voice` puts them into words and crate `draw` into pictures.
+//! A [`Solver`] has a size, a person's [`Conventions`] and a [`Method`]; it picks a scrambled state up ([`Held`]), traces it
+//! ([`Memo`], [`Trace`]) and carries it out ([`Solution`]). Results are data; crate `voice` puts them into words and crate
+//! `draw` into pictures.
 
+mod alike;
 mod attempt;
 mod check;
 mod class;
 pub mod compare;
 mod condition;
 mod conventions;
+mod cycle_case;
 mod execution;
 mod holding;
 mod kind;
@@ -16,10 +19,11 @@ mod lesson;
 mod letters;
 mod memo;
 mod method;
-mod plan;
+mod pairing;
 mod reason;
 pub mod sheet;
 mod slip;
+mod solver;
 mod swap;
 mod trace;
 mod why;
@@ -36,23 +40,25 @@ pub use condition::{
 pub use conventions::Needs;
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName,
-    ParityChoice, Problem, Turned, nearest,
+    OrbitOrder, ParityChoice, Problem, Turned, nearest,
 };
-pub use execution::{Action, ExecutionError, Solution, actions};
-pub use holding::{Held, HoldChoice, best_hold, every_hold, hold, solved_pieces};
-pub use kind::{KINDS, kind_name, kind_named};
+pub use cycle_case::{CycleAlgorithm, CycleCase};
+pub use execution::{Action, ExecutionError, Solution};
+pub use holding::{Held, HoldChoice, solved_pieces};
+pub use kind::{kind_name, kind_named};
 pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
-pub use letters::{Letters, LettersError, rows};
-pub use memo::Memo;
+pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
+pub use memo::{Memo, Tracing};
 pub use method::{
-    Carrier, Case, Cycles, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, letters_effect,
-    letters_state, milliseconds,
+    Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, Usual,
+    letters_effect, letters_state, milliseconds, usual,
 };
-pub use plan::{Costs, Group, cheapest_breaks};
-pub use reason::{Chosen, End, Reason, reasons};
+pub use pairing::{Costs, Group, cheapest_breaks};
+pub use reason::{Chosen, End, Reason};
 pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
+pub use solver::{HoldOffer, NoSolution, Solve, Solver};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
-pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
+pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter, exchanged, is_right};
 pub use why::{
     Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
     Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,

@@ -1,50 +1,144 @@
 //! The memo of a whole puzzle: a trace for each kind of piece.
 
-use crate::conventions::{BreakChoice, Conventions};
-use crate::method::{Method, Parity, corners_are_odd};
-use crate::plan::cheapest_breaks;
+use crate::conventions::{BreakChoice, Conventions, OrbitOrder, first_of_all};
+use crate::method::{Exchange, Method, Parity};
+use crate::pairing::{Costs, cheapest_breaks};
+use crate::reason::Chosen;
 use crate::swap::Swap;
 use crate::trace::{Breaks, Trace};
-use cube::{Orbit, State, Sticker};
+use cube::{NotProven, Orbit, OrbitMap, Perm, Size, State, Sticker};
 
-/// One trace a kind, in the order in which they are memorised.
+/// One trace a kind, in the order in which they are memorised; each proven to solve its kind by exchanging pieces.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Memo {
     parts: Vec<Trace>,
     exchanged: Option<[Sticker; 2]>,
 }
 
-impl Memo {
-    /// Traces every kind of a state that is held to be solved (see [`crate::hold`]).
-    pub fn new(state: &State, conventions: &Conventions, method: &Method) -> Self {
-        let kinds = Orbit::of(state.size());
-        let parts = conventions
-            .memo_order
-            .iter()
-            .filter(|orbit| kinds.contains(orbit))
-            .map(|&orbit| Self::trace(state, orbit, conventions, method))
-            .collect();
-        let exchanged = match method.parity_is() {
-            Parity::Exchange(edges) if corners_are_odd(state) => Some(*edges),
-            _ => None,
-        };
-        Self { parts, exchanged }
+/// What a memo is traced by: buffers, where cycles begin, and what is taken for what. No method is needed for it, only a small
+/// table of what letters cost where breaks are chosen by that, and the edges that a parity by exchange takes for each other.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Tracing {
+    order: OrbitOrder,
+    /// Whether corners are carried out before edges.
+    corners_first: bool,
+    kinds: OrbitMap<KindTracing>,
+    exchange: Option<Exchange>,
+}
+
+/// How one kind is traced.
+#[derive(Clone, PartialEq, Eq, Debug)]
+struct KindTracing {
+    buffer: Sticker,
+    breaks: Breaks,
+    /// The times of letters, where cycles are to begin so that the whole takes the least.
+    least: Option<Costs>,
+}
+
+impl Tracing {
+    /// What the conventions settle. `method` gives the costs of letters and the edges exchanged; without one breaks by cost are
+    /// made in the order of letters, and nothing is exchanged.
+    pub fn new(conventions: &Conventions, method: Option<&Method>) -> Self {
+        let kinds = OrbitMap::new(|orbit| {
+            let kind = conventions.kind(orbit);
+            let by_setups = method.and_then(|method| method.swap(orbit)).map(Swap::costs);
+            let least = match kind.breaks {
+                BreakChoice::Least => method.and_then(|method| method.costs(orbit)).cloned(),
+                BreakChoice::First | BreakChoice::Fewest | BreakChoice::Preference(_) => None,
+            };
+            KindTracing { buffer: kind.buffer, breaks: conventions.breaks(orbit, by_setups), least }
+        });
+        let exchange = method.and_then(|method| match method.parity_is() {
+            Parity::Exchange(exchange) => Some(*exchange),
+            Parity::Nothing | Parity::Algorithm { .. } => None,
+        });
+        let corners_first = conventions.execution_order.is_before(Orbit::Corner, Orbit::Midge);
+        Self { order: conventions.memo_order, corners_first, kinds, exchange }
     }
 
-    fn trace(state: &State, orbit: Orbit, conventions: &Conventions, method: &Method) -> Trace {
-        let seen = method.traced_as(state, orbit, conventions);
-        let buffer = conventions.kind(orbit).buffer;
-        let costs = || method.swap(orbit).map_or([0; 24], Swap::costs);
-        let mut breaks = conventions.breaks(orbit, costs);
-        if conventions.kind(orbit).breaks == BreakChoice::Least
-            && let Some(costs) = method.costs(orbit)
-        {
-            let starts = cheapest_breaks(&seen, orbit, buffer, &breaks.order, costs);
-            breaks = Breaks { order: first_of_all(&starts, breaks.order), cost: None };
+    /// Kinds of a size in the order in which they are memorised.
+    pub fn order(&self, size: Size) -> impl Iterator<Item = Orbit> + '_ {
+        self.order.of(size)
+    }
+
+    /// One kind of a state as it is to be traced: where two edges are taken for each other, with these exchanged.
+    pub fn seen(&self, state: &State, orbit: Orbit) -> Perm {
+        match &self.exchange {
+            Some(exchange) if orbit == Orbit::Midge && corners_are_odd(state) => {
+                exchange.traced_as(state.orbit(orbit), self.corners_first)
+            }
+            _ => *state.orbit(orbit),
         }
-        Trace::new(orbit, &seen, buffer, &breaks)
     }
 
+    /// Whether two edges are taken for each other where the corners are odd.
+    pub const fn exchanges(&self) -> bool {
+        self.exchange.is_some()
+    }
+
+    /// The edges that are traced as given, where the corners are odd or not: [`Tracing::seen`] undone.
+    pub(crate) fn untraced(&self, traced: Perm, odd: bool) -> Perm {
+        match &self.exchange {
+            Some(exchange) if odd => exchange.untraced(&traced, self.corners_first),
+            _ => traced,
+        }
+    }
+
+    /// The two edges that are taken for each other in a state, if any are.
+    pub fn exchanged(&self, state: &State) -> Option<[Sticker; 2]> {
+        let has_edges = Orbit::of(state.size()).contains(&Orbit::Midge);
+        self.exchange.filter(|_| has_edges && corners_are_odd(state)).map(|exchange| exchange.edges)
+    }
+
+    /// The stickers of a kind in the order in which the trace prefers them.
+    pub fn preference(&self, orbit: Orbit) -> &[Sticker; 24] {
+        &self.kinds[orbit].breaks.order
+    }
+
+    /// Where the cycles of a kind begin, each taken by itself.
+    pub fn breaks(&self, orbit: Orbit) -> &Breaks {
+        &self.kinds[orbit].breaks
+    }
+
+    /// How breaks of a kind are chosen, for the reasons.
+    pub fn chosen(&self, orbit: Orbit) -> Chosen {
+        let kind = &self.kinds[orbit];
+        match (&kind.least, &kind.breaks.cost) {
+            (Some(_), _) => Chosen::Least,
+            (None, Some(_)) if !orbit.looks_alike() => Chosen::Fewest,
+            (None, _) => Chosen::First,
+        }
+    }
+
+    /// Traces one kind of a state that is held to be solved.
+    ///
+    /// # Errors
+    /// [`NotProven`] when the letters do not solve the kind, which is a fault of the program.
+    pub fn trace(&self, state: &State, orbit: Orbit) -> Result<Trace, NotProven> {
+        let kind = &self.kinds[orbit];
+        let seen = self.seen(state, orbit);
+        match &kind.least {
+            None => Trace::new(orbit, &seen, kind.buffer, &kind.breaks),
+            Some(costs) => {
+                let starts = cheapest_breaks(&seen, orbit, kind.buffer, &kind.breaks.order, costs);
+                let breaks = Breaks { order: first_of_all(&starts, kind.breaks.order), cost: None };
+                Trace::new(orbit, &seen, kind.buffer, &breaks)
+            }
+        }
+    }
+
+    /// Traces every kind of a state that is held to be solved (see [`crate::Held`]).
+    ///
+    /// # Errors
+    /// [`NotProven`] when letters do not solve their kind, which is a fault of the program.
+    pub fn memo(&self, state: &State) -> Result<Memo, NotProven> {
+        let parts =
+            self.order(state.size()).map(|orbit| self.trace(state, orbit)).collect::<Result<_, _>>()?;
+        Ok(Memo { parts, exchanged: self.exchanged(state) })
+    }
+}
+
+impl Memo {
     /// One trace a kind, in the order in which they are memorised.
     pub fn parts(&self) -> &[Trace] {
         &self.parts
@@ -55,15 +149,26 @@ impl Memo {
         self.parts.iter().find(|trace| trace.orbit() == orbit)
     }
 
+    /// The letters of each kind by their targets.
+    pub fn targets(&self) -> Vec<(Orbit, Vec<Sticker>)> {
+        self.parts.iter().map(|trace| (trace.orbit(), trace.targets())).collect()
+    }
+
     /// How many letters there are in all.
     pub fn letters(&self) -> usize {
         self.parts.iter().map(Trace::len).sum()
     }
 
-    /// Whether a kind has an odd number of letters. On a 3x3 corners and edges agree, unless two edges were taken for
-    /// each other.
+    /// Kinds whose pieces are told apart and have an odd number of letters: their exchange is left over or was foreseen. On a
+    /// 3x3 corners and edges agree, unless two edges were taken for each other; wings of each depth are free. Pieces that look
+    /// alike have no parity, only an odd number of letters ([`Trace::is_odd`]).
+    pub fn parity(&self) -> impl Iterator<Item = Orbit> + '_ {
+        self.parts.iter().filter(|trace| trace.is_odd() && !trace.orbit().looks_alike()).map(Trace::orbit)
+    }
+
+    /// Whether a kind whose pieces are told apart has an odd number of letters.
     pub fn is_odd(&self) -> bool {
-        self.parts.iter().any(Trace::is_odd)
+        self.parity().next().is_some()
     }
 
     /// The two edges that were taken for each other in the trace, since the corners' last letter exchanges them.
@@ -72,12 +177,8 @@ impl Memo {
     }
 }
 
-/// Some stickers first, the others after them as they were.
-fn first_of_all(first: &[Sticker], order: [Sticker; 24]) -> [Sticker; 24] {
-    let mut new = order;
-    let rest = order.into_iter().filter(|sticker| !first.contains(sticker));
-    for (slot, sticker) in new.iter_mut().zip(first.iter().copied().chain(rest)) {
-        *slot = sticker;
-    }
-    new
+/// Whether the corners are oddly arranged: then every memo of them has an odd number of letters. Exchanging two corners
+/// exchanges three pairs of stickers, and turning one moves three stickers round, so stickers are as odd as pieces.
+pub(crate) fn corners_are_odd(state: &State) -> bool {
+    state.orbit(Orbit::Corner).is_odd()
 }

@@ -1,6 +1,6 @@
 //! Why each letter is what it is: what a coach would point at, as data.
 
-use crate::trace::{BufferIs, Role, Trace};
+use crate::trace::{BufferIs, Role, Step, Trace};
 use cube::{Face, Orbit, Sticker};
 
 /// Why a letter of a memo is there.
@@ -18,6 +18,23 @@ pub enum Reason {
         face: Face,
         /// Faces whose colours the piece shows, the sticker's own first.
         piece: Vec<Face>,
+    },
+    /// As [`Reason::Follow`] for a piece that looks like others: its colour belongs on a face, and one of the places there
+    /// that still want it is taken.
+    FollowColour {
+        /// The place looked at.
+        place: Sticker,
+        /// Whether that place is the buffer.
+        at_buffer: bool,
+        /// The place taken: this is the letter.
+        target: Sticker,
+        /// The face that the colour seen belongs to.
+        face: Face,
+        /// Whether that is the buffer's own face: the piece could stay in the buffer, but giving it away here saves the letter
+        /// that a new beginning would take.
+        buffers_own: bool,
+        /// Other places that would have done with no letter more, the preferred first.
+        others: Vec<Sticker>,
     },
     /// The cycle is closed; a new one begins at an unsolved piece.
     Break {
@@ -93,7 +110,7 @@ impl Trace {
     /// How the part of the memo before a letter ended.
     fn end_before(&self, letter: usize) -> End {
         let steps = self.steps();
-        if letter > 0 && steps[letter - 1].role == Role::Close {
+        if letter > 0 && steps[letter - 1].role.ends() {
             return End::Closed;
         }
         let place = if letter == 0 { self.buffer() } else { steps[letter - 1].target };
@@ -111,41 +128,54 @@ impl Trace {
 
 /// The reasons for all letters of a memo, in order.
 ///
-/// `chosen` says how breaks were chosen, see [`crate::BreakChoice`].
-pub fn reasons(trace: &Trace, chosen: Chosen) -> Vec<Reason> {
-    let steps = trace.steps();
+/// `chosen` says how breaks were chosen, see [`crate::BreakChoice`]; `order` is the order in which the trace prefers
+/// stickers.
+pub fn reasons(trace: &Trace, chosen: Chosen, order: &[Sticker; 24]) -> Vec<Reason> {
     let orbit: Orbit = trace.orbit();
     let mut began = 0;
-    steps
-        .iter()
-        .enumerate()
-        .map(|(letter, step)| match step.role {
+    let reason = |(letter, step): (usize, &Step)| {
+        let target = step.target;
+        if step.role.begins() {
+            began = letter;
+        }
+        match step.role {
+            Role::Follow if orbit.looks_alike() => {
+                let face = trace.seen().at(step.place).face();
+                Reason::FollowColour {
+                    place: step.place,
+                    at_buffer: letter == 0,
+                    target,
+                    face,
+                    buffers_own: began == 0
+                        && !trace.steps()[0].role.begins()
+                        && face == trace.buffer().face(),
+                    others: trace.alternatives(letter, order),
+                }
+            }
             Role::Follow => Reason::Follow {
                 place: step.place,
                 at_buffer: letter == 0,
-                target: step.target,
-                face: step.target.face(),
-                piece: orbit.faces(step.target).to_vec(),
+                target,
+                face: target.face(),
+                piece: orbit.faces(target).to_vec(),
             },
-            Role::Break => {
-                began = letter;
-                let (target, unsolved, after) =
-                    (step.target, trace.unsolved_before(letter), trace.end_before(letter));
-                if steps.get(letter + 1).is_some_and(|next| next.role == Role::Close) {
-                    Reason::TurnedFirst { target, unsolved, after }
-                } else {
-                    Reason::Break { target, unsolved, chosen, after }
-                }
-            }
-            Role::Close if letter == began + 1 => {
-                Reason::TurnedSecond { place: step.place, target: step.target }
-            }
-            Role::Close => Reason::Close {
-                place: step.place,
-                target: step.target,
-                began: steps[began].target,
-                began_at: began,
+            Role::Break => Reason::Break {
+                target,
+                unsolved: trace.unsolved_before(letter),
+                chosen,
+                after: trace.end_before(letter),
             },
-        })
-        .collect()
+            Role::TurnedFirst => Reason::TurnedFirst {
+                target,
+                unsolved: trace.unsolved_before(letter),
+                after: trace.end_before(letter),
+            },
+            Role::TurnedSecond => Reason::TurnedSecond { place: step.place, target },
+            Role::Close => {
+                let began_at = began;
+                Reason::Close { place: step.place, target, began: trace.steps()[began].target, began_at }
+            }
+        }
+    };
+    trace.steps().iter().enumerate().map(reason).collect()
 }

@@ -2,8 +2,8 @@
 //! target there.
 
 use crate::letters::same_piece;
-use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
-use search::setup::{Setups, Wanted, setups, usual_turns};
+use cube::{Algorithm, NotProven, Orbit, Rotation, Size, State, Sticker, Turn};
+use search::setup::{Setup, Setups, Wanted, setups, usual_turns};
 use thiserror::Error;
 
 /// The longest set-up that is looked for. Three turns reach every target of the usual algorithms.
@@ -165,13 +165,19 @@ pub struct Swap {
 
 impl Swap {
     /// Finds the set-up moves of a swap by search.
-    pub fn new(effect: SwapEffect) -> Self {
+    ///
+    /// # Errors
+    /// [`NotProven`] when a set-up that was found does something else.
+    pub fn new(effect: SwapEffect) -> Result<Self, NotProven> {
         let turns = usual_turns(effect.size());
         Self::with_turns(effect, &turns)
     }
 
     /// Finds the set-up moves of a swap among these turns only.
-    pub fn with_turns(effect: SwapEffect, turns: &[Turn]) -> Self {
+    ///
+    /// # Errors
+    /// [`NotProven`] when a set-up that was found does something else.
+    pub fn with_turns(effect: SwapEffect, turns: &[Turn]) -> Result<Self, NotProven> {
         let wanted = Wanted {
             size: effect.size(),
             orbit: effect.orbit,
@@ -179,8 +185,8 @@ impl Swap {
             leave: &effect.left_alone(),
             turns,
         };
-        let setups = setups(&wanted, LONGEST_SETUP);
-        Self { turns: effect.algorithm.flatten(), effect, setups }
+        let setups = setups(&wanted, LONGEST_SETUP)?;
+        Ok(Self { turns: effect.algorithm.flatten(), effect, setups })
     }
 
     /// What it does.
@@ -194,7 +200,7 @@ impl Swap {
     }
 
     /// All shortest set-ups for a target, the easiest first; none for the buffer's own stickers.
-    pub fn setups(&self, target: Sticker) -> &[Vec<Turn>] {
+    pub fn setups(&self, target: Sticker) -> &[Setup] {
         self.setups.of(target)
     }
 
@@ -204,7 +210,7 @@ impl Swap {
         let mut costs = [1 << 16; 24];
         for sticker in Sticker::all() {
             if let Some(best) = self.setups(sticker).first() {
-                costs[sticker.index()] = best.len() as u32;
+                costs[sticker.index()] = best.turns().len() as u32;
             }
         }
         costs

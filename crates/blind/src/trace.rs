@@ -1,6 +1,7 @@
 //! The trace: from the buffer to the place where its piece belongs, and on, until every piece has been met.
 
-use cube::{Orbit, Perm, Piece, Sticker};
+use crate::alike;
+use cube::{Claim, NotProven, Orbit, Perm, Piece, Sticker};
 
 /// How the cycles that do not hold the buffer are broken into.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -8,7 +9,7 @@ pub struct Breaks {
     /// Stickers in the order in which they are tried; the first one whose piece is still unsolved begins the cycle.
     pub order: [Sticker; 24],
     /// What memorising a sticker costs; if given, each cycle begins where its letters together cost least, and
-    /// `order` decides only among equals and which cycle comes first.
+    /// `order` decides only among equals and which cycle comes first. Pieces that look alike go by `order` alone.
     pub cost: Option<[u32; 24]>,
 }
 
@@ -21,6 +22,37 @@ pub enum Role {
     Break,
     /// The piece where the cycle began has come up: its place is memorised once more and the cycle is closed.
     Close,
+    /// The first of two letters for a piece that is turned in its place.
+    TurnedFirst,
+    /// The second of them: where the sticker belongs that is seen at the first.
+    TurnedSecond,
+}
+
+impl Role {
+    /// All of them.
+    pub const ALL: [Self; 5] =
+        [Self::Follow, Self::Break, Self::Close, Self::TurnedFirst, Self::TurnedSecond];
+
+    /// Its name in files and on the command line.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Follow => "follow",
+            Self::Break => "break",
+            Self::Close => "close",
+            Self::TurnedFirst => "turned-first",
+            Self::TurnedSecond => "turned-second",
+        }
+    }
+
+    /// Whether a cycle begins with such a letter that the buffer is not in.
+    pub const fn begins(self) -> bool {
+        matches!(self, Self::Break | Self::TurnedFirst)
+    }
+
+    /// Whether a cycle that the buffer is not in ends with such a letter.
+    pub const fn ends(self) -> bool {
+        matches!(self, Self::Close | Self::TurnedSecond)
+    }
 }
 
 /// One letter of the memo.
@@ -28,8 +60,8 @@ pub enum Role {
 pub struct Step {
     /// What is memorised.
     pub target: Sticker,
-    /// The place that was looked at; for a break the place that the letter before led to no longer counts, and this
-    /// is the target itself.
+    /// The place that was looked at; where a cycle begins the place that the letter before led to no longer counts, and
+    /// this is the target itself.
     pub place: Sticker,
     /// What the letter is there for.
     pub role: Role,
@@ -51,7 +83,8 @@ pub enum BufferIs {
 pub struct Cycle {
     /// Which letters of the memo belong to it.
     pub letters: std::ops::Range<usize>,
-    /// How many pieces it moves, the buffer's included where it holds it; 1 for a piece turned in its place.
+    /// How many pieces it moves, the buffer's included where it holds it; 1 for a piece turned in its place. Pieces that
+    /// look alike and are met along one way, however often that comes back to a colour, are one cycle.
     pub pieces: usize,
     /// Whether it holds the buffer.
     pub holds_buffer: bool,
@@ -59,10 +92,11 @@ pub struct Cycle {
     pub turned: bool,
 }
 
-/// The most letters that a kind can take: 11 flipped edges.
-const MOST: usize = 24;
+/// The most letters that a kind can take: 24 wings with the buffer's at home, the others in ten exchanges of two and one
+/// cycle of three; every such cycle takes a letter more than it has pieces.
+const MOST: usize = 34;
 
-/// The memo of one kind of piece and everything that was seen on the way.
+/// The memo of one kind of piece and everything that was seen on the way; proven to solve by exchanging pieces.
 ///
 /// ```
 /// use blind::{Letters, Trace, breaks_by_letter};
@@ -71,7 +105,8 @@ const MOST: usize = 24;
 /// let state = State::solved(Size::TWO).after(&turns);
 /// let letters = Letters::default();
 /// let buffer = Orbit::Corner.sticker("LUB").unwrap();
-/// let trace = Trace::new(Orbit::Corner, state.orbit(Orbit::Corner), buffer, &breaks_by_letter(&letters));
+/// let trace =
+///     Trace::new(Orbit::Corner, state.orbit(Orbit::Corner), buffer, &breaks_by_letter(&letters)).unwrap();
 /// assert_eq!(letters.spell(&trace.targets()), "LCBOBKV");
 /// ```
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -88,11 +123,58 @@ pub fn breaks_by_letter(letters: &crate::Letters) -> Breaks {
     Breaks { order: letters.order(), cost: None }
 }
 
+/// The pieces of a kind after letters are carried out: each exchanges the buffer's piece with that of its sticker.
+/// Letters of the buffer's own piece do nothing.
+pub fn exchanged(seen: &Perm, orbit: Orbit, buffer: Sticker, letters: impl Iterator<Item = Sticker>) -> Perm {
+    let mut table = *seen.table();
+    let own = orbit.piece(buffer);
+    for letter in letters.filter(|&letter| orbit.piece(letter) != own) {
+        for (a, b) in orbit.stickers_from(buffer).zip(orbit.stickers_from(letter)) {
+            table.swap(a.index(), b.index());
+        }
+    }
+    // Exchanges keep a permutation one.
+    Perm::new(table).unwrap_or(*seen)
+}
+
+/// Whether every piece of a kind is right: at home, or where pieces look alike on the face of its colour.
+pub fn is_right(orbit: Orbit, seen: &Perm) -> bool {
+    if orbit.looks_alike() {
+        Sticker::all().all(|place| seen.at(place).face() == place.face())
+    } else {
+        seen.is_identity()
+    }
+}
+
 impl Trace {
     /// Traces one kind of piece. `seen` says for each place which sticker lies there, named as held when solved.
-    pub fn new(orbit: Orbit, seen: &Perm, buffer: Sticker, breaks: &Breaks) -> Self {
+    ///
+    /// Pieces that look alike are found by their colour, and of all memos that solve them this is one of the fewest
+    /// letters; see [`Trace::alternatives`].
+    ///
+    /// # Errors
+    /// [`NotProven`] when exchanging the pieces by the letters does not solve them, which is a fault of the program.
+    pub fn new(orbit: Orbit, seen: &Perm, buffer: Sticker, breaks: &Breaks) -> Result<Self, NotProven> {
         let nothing = Step { target: buffer, place: buffer, role: Role::Follow };
         let mut trace = Self { orbit, buffer, seen: *seen, steps: [nothing; MOST], length: 0 };
+        if orbit.looks_alike() {
+            alike::trace(seen, buffer, &breaks.order, &mut |step| trace.push(step));
+        } else {
+            trace.walk(breaks);
+        }
+        trace.proven()
+    }
+
+    /// Exchanges the pieces by the letters and looks whether they are then right.
+    fn proven(self) -> Result<Self, NotProven> {
+        let targets = self.steps().iter().map(|step| step.target);
+        let end = exchanged(&self.seen, self.orbit, self.buffer, targets);
+        let fits = usize::from(self.length) <= MOST;
+        NotProven::unless(fits && is_right(self.orbit, &end), Claim::Memo).map(|()| self)
+    }
+
+    fn walk(&mut self, breaks: &Breaks) {
+        let (orbit, buffer, seen) = (self.orbit, self.buffer, self.seen);
         let pieces = orbit.piece_table();
         let mut met = 1u32 << pieces[buffer.index()];
         for sticker in Sticker::all() {
@@ -100,25 +182,27 @@ impl Trace {
                 met |= 1 << pieces[sticker.index()];
             }
         }
-        trace.follow(buffer, pieces[buffer.index()], &mut met);
-        let mut next = 0;
-        while next < breaks.order.len() {
-            let candidate = breaks.order[next];
-            next += 1;
+        self.follow(buffer, pieces[buffer.index()], &mut met);
+        for &candidate in &breaks.order {
             if met & (1 << pieces[candidate.index()]) != 0 {
                 continue;
             }
             let begin = match &breaks.cost {
                 None => candidate,
-                Some(cost) => cheapest(seen, candidate, pieces, orbit, cost, &breaks.order),
+                Some(cost) => cheapest(&seen, candidate, pieces, orbit, cost, &breaks.order),
             };
             let piece = pieces[begin.index()];
             met |= 1 << piece;
-            trace.push(Step { target: begin, place: begin, role: Role::Break });
-            let last = trace.follow(begin, piece, &mut met);
-            trace.push(Step { target: seen.at(last), place: last, role: Role::Close });
+            let lies = seen.at(begin);
+            if pieces[lies.index()] == piece {
+                self.push(Step { target: begin, place: begin, role: Role::TurnedFirst });
+                self.push(Step { target: lies, place: begin, role: Role::TurnedSecond });
+                continue;
+            }
+            self.push(Step { target: begin, place: begin, role: Role::Break });
+            let last = self.follow(begin, piece, &mut met);
+            self.push(Step { target: seen.at(last), place: last, role: Role::Close });
         }
-        trace
     }
 
     /// Memorises from a place on until a sticker of `piece` comes up; the place where it lies.
@@ -137,11 +221,12 @@ impl Trace {
         }
     }
 
+    /// More steps than there can be are counted and not kept; [`Trace::proven`] refuses them.
     fn push(&mut self, step: Step) {
-        if let Some(slot) = self.steps.get_mut(self.length as usize) {
+        if let Some(slot) = self.steps.get_mut(usize::from(self.length)) {
             *slot = step;
-            self.length += 1;
         }
+        self.length = self.length.saturating_add(1);
     }
 
     /// The kind of piece.
@@ -161,7 +246,7 @@ impl Trace {
 
     /// The letters of the memo in order.
     pub fn steps(&self) -> &[Step] {
-        &self.steps[..self.length as usize]
+        &self.steps[..usize::from(self.length).min(MOST)]
     }
 
     /// The targets in order.
@@ -184,10 +269,16 @@ impl Trace {
         self.length % 2 == 1
     }
 
-    /// How the buffer's piece was found.
+    /// Whether the piece at a place is right there: at home, or where pieces look alike of the face's colour.
+    pub fn is_right_at(&self, place: Sticker) -> bool {
+        let there = self.seen.at(place);
+        there == place || (self.orbit.looks_alike() && there.face() == place.face())
+    }
+
+    /// How the buffer's piece was found; of pieces that look alike, whether one of its colour lies there.
     pub fn buffer_is(&self) -> BufferIs {
         let there = self.seen.at(self.buffer);
-        if there == self.buffer {
+        if self.is_right_at(self.buffer) {
             BufferIs::Solved
         } else if self.orbit.piece(there) == self.orbit.piece(self.buffer) {
             BufferIs::Turned
@@ -198,7 +289,7 @@ impl Trace {
 
     /// Pieces that are in their place and right, the buffer's not counted, by their reference stickers.
     pub fn solved(&self) -> Vec<Sticker> {
-        self.others().filter(|&sticker| self.seen.at(sticker) == sticker).collect()
+        self.others().filter(|&sticker| self.is_right_at(sticker)).collect()
     }
 
     /// Pieces that are in their place but turned, the buffer's not counted, by their reference stickers.
@@ -209,6 +300,20 @@ impl Trace {
                 there != sticker && self.orbit.piece(there) == self.orbit.piece(sticker)
             })
             .collect()
+    }
+
+    /// Where pieces look alike: the other targets that a letter could have had, with no letter more in the whole memo,
+    /// in the order in which the trace prefers them. Nothing for pieces that are told apart, where only breaks are
+    /// chosen.
+    ///
+    /// A place on the same face is another target for the same colour; where a new part begins, any place of a part
+    /// that no letter has dealt with.
+    pub fn alternatives(&self, letter: usize, order: &[Sticker; 24]) -> Vec<Sticker> {
+        if self.orbit.looks_alike() {
+            alike::alternatives(&self.seen, self.buffer, order, self.steps(), letter)
+        } else {
+            Vec::new()
+        }
     }
 
     fn others(&self) -> impl Iterator<Item = Sticker> + '_ {
@@ -222,17 +327,17 @@ impl Trace {
     pub fn cycles(&self) -> Vec<Cycle> {
         let steps = self.steps();
         let mut cycles = Vec::new();
-        let first = steps.iter().position(|step| step.role == Role::Break).unwrap_or(steps.len());
+        let first = steps.iter().position(|step| step.role.begins()).unwrap_or(steps.len());
         if first > 0 {
             let last = steps[first - 1].target;
-            let turned = self.seen.at(last) != self.buffer;
+            let turned = !self.orbit.looks_alike() && self.seen.at(last) != self.buffer;
             cycles.push(Cycle { letters: 0..first, pieces: first + 1, holds_buffer: true, turned });
         }
         let mut start = first;
         while start < steps.len() {
             let end = steps[start..]
                 .iter()
-                .position(|step| step.role == Role::Close)
+                .position(|step| step.role.ends())
                 .map_or(steps.len(), |offset| start + offset + 1);
             let turned = steps[start].target != steps[end - 1].target;
             cycles.push(Cycle { letters: start..end, pieces: end - start - 1, holds_buffer: false, turned });
@@ -247,7 +352,7 @@ impl Trace {
         let done: Vec<Piece> =
             self.steps().iter().take(letter).map(|step| self.orbit.piece(step.target)).collect();
         self.others()
-            .filter(|&sticker| self.seen.at(sticker) != sticker && !done.contains(&self.orbit.piece(sticker)))
+            .filter(|&sticker| !self.is_right_at(sticker) && !done.contains(&self.orbit.piece(sticker)))
             .collect()
     }
 }
@@ -285,4 +390,50 @@ fn cheapest(
         .filter(|sticker| in_cycle & (1 << pieces[sticker.index()]) != 0)
         .min_by_key(|&sticker| whole(sticker))
         .unwrap_or(member)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What the guard stands for: letters that do not solve are no trace.
+    #[test]
+    fn letters_that_do_not_solve_are_no_trace() {
+        let breaks = breaks_by_letter(&crate::Letters::default());
+        let sticker = |number: u8| Sticker::new(number).expect("below 24");
+        for orbit in Orbit::ALL {
+            let mut table = *Perm::IDENTITY.table();
+            // A cycle of three pieces, the buffer's among them.
+            let [a, b, c] = [0, 9, 18].map(sticker);
+            for ((a, b), c) in orbit.stickers_from(a).zip(orbit.stickers_from(b)).zip(orbit.stickers_from(c))
+            {
+                (table[a.index()], table[b.index()], table[c.index()]) =
+                    (b.index() as u8, c.index() as u8, a.index() as u8);
+            }
+            let seen = Perm::new(table).expect("a permutation");
+            let mut trace = Trace::new(orbit, &seen, a, &breaks).expect("it solves");
+            assert_eq!(trace.len(), 2, "{orbit}");
+            trace.length = 1;
+            assert_eq!(trace.proven().unwrap_err().claim, Claim::Memo, "{orbit}");
+        }
+    }
+
+    #[test]
+    fn as_many_letters_as_there_are_are_kept() {
+        // Ten exchanges of two wings and a cycle of three beside the buffer's, which is at home.
+        let mut table = *Perm::IDENTITY.table();
+        for pair in 0..10 {
+            table.swap(1 + 2 * pair, 2 + 2 * pair);
+        }
+        table[21..24].rotate_left(1);
+        let seen = Perm::new(table).expect("a permutation");
+        let buffer = Sticker::all().next().expect("there are 24");
+        let breaks = breaks_by_letter(&crate::Letters::default());
+        let wing = Orbit::ALL[2];
+        let trace = Trace::new(wing, &seen, buffer, &breaks).expect("it solves");
+        assert_eq!(trace.len(), MOST);
+        let mut longer = trace;
+        longer.push(longer.steps[0]);
+        assert!(longer.proven().is_err());
+    }
 }

@@ -13,6 +13,10 @@ pub enum Claim {
     Setup,
     /// That a scramble leads to the state that was drawn.
     Scramble,
+    /// That letters put the pieces of a kind right when each exchanges the buffer's piece with its own.
+    Memo,
+    /// That a state that was drawn meets what was asked of it.
+    Condition,
     /// That slips lead to what was observed.
     Explanation,
 }

@@ -1,6 +1,6 @@
 //! Set-up moves: the shortest sequences that bring a sticker to a place and leave given pieces alone.
 
-use cube::{Amount, Block, Face, Orbit, Size, State, Sticker, Turn};
+use cube::{Amount, Block, Claim, Face, NotProven, Orbit, Size, State, Sticker, Turn};
 use std::collections::HashMap;
 
 /// The turns that set-ups are made of by default: faces, and where there is a layer between, wide turns of two
@@ -43,15 +43,31 @@ pub struct Wanted<'a> {
     pub turns: &'a [Turn],
 }
 
+/// Turns that bring a sticker to its place and leave alone what they must; they were applied and did so.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Setup(Vec<Turn>);
+
+impl Setup {
+    /// Applies turns that are to bring the sticker with a number to the place that is wanted.
+    fn new(wanted: &Wanted<'_>, from: usize, turns: Vec<Turn>) -> Result<Self, NotProven> {
+        NotProven::unless(does(wanted, from, &turns), Claim::Setup).map(|()| Self(turns))
+    }
+
+    /// The turns.
+    pub fn turns(&self) -> &[Turn] {
+        &self.0
+    }
+}
+
 /// For each of the 24 stickers all shortest set-ups, the easiest first; none where no sequence within the limit does.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Setups {
-    found: Vec<Vec<Vec<Turn>>>,
+    found: Vec<Vec<Setup>>,
 }
 
 impl Setups {
     /// All shortest set-ups for a sticker, the easiest first.
-    pub fn of(&self, sticker: Sticker) -> &[Vec<Turn>] {
+    pub fn of(&self, sticker: Sticker) -> &[Setup] {
         &self.found[sticker.index()]
     }
 }
@@ -79,6 +95,9 @@ struct Pushes<'a> {
 ///
 /// Sequences longer than `longest` turns are not looked for.
 ///
+/// # Errors
+/// [`NotProven`] when a sequence that was found does something else, which is a fault of the program.
+///
 /// ```
 /// use cube::{Orbit, Size, display_turns};
 /// use search::setup::{Wanted, setups, usual_turns};
@@ -87,13 +106,13 @@ struct Pushes<'a> {
 /// let leave = [(Orbit::Corner, corner("LUB")), (Orbit::Midge, edge("UL")), (Orbit::Midge, edge("UB"))];
 /// let turns = usual_turns(Size::THREE);
 /// let wanted = Wanted { size: Size::THREE, orbit: Orbit::Corner, to: corner("DFR"), leave: &leave, turns: &turns };
-/// let found = setups(&wanted, 4);
+/// let found = setups(&wanted, 4).unwrap();
 /// // Common practice, no source.
-/// assert_eq!(display_turns(&found.of(corner("RUB"))[0]).to_string(), "R' F");
+/// assert_eq!(display_turns(found.of(corner("RUB"))[0].turns()).to_string(), "R' F");
 /// ```
-pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Setups {
+pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Result<Setups, NotProven> {
     let pushes: Vec<Pushes<'_>> = wanted.turns.iter().map(|&turn| Pushes::of(turn, wanted)).collect();
-    let mut found: Vec<Vec<Vec<Turn>>> = vec![Vec::new(); Sticker::COUNT];
+    let mut found: Vec<Vec<Setup>> = vec![Vec::new(); Sticker::COUNT];
     let mut words = vec![vec![Word {
         turns: Vec::new(),
         left: wanted.leave.iter().map(|(_, sticker)| sticker.index() as u8).collect(),
@@ -113,17 +132,18 @@ pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Setups {
             words.push(longer);
         }
         let done: Vec<bool> = found.iter().map(|list| !list.is_empty()).collect();
-        join(wanted, &words[front], &words[back], &done, &mut found);
+        join(wanted, &words[front], &words[back], &done, &mut found)?;
         // A piece that must stay cannot be brought anywhere else.
         if (0..Sticker::COUNT).all(|at| !found[at].is_empty() || buffer_pieces.contains(&at)) {
             break;
         }
     }
     for list in &mut found {
-        list.sort_by_key(|turns| (turns.iter().map(|&turn| effort(turn)).sum::<u32>(), turns.clone()));
+        let effort = |turns: &[Turn]| turns.iter().map(|&turn| effort(turn)).sum::<u32>();
+        list.sort_by(|a, b| (effort(&a.0), &a.0).cmp(&(effort(&b.0), &b.0)));
         list.dedup();
     }
-    Setups { found }
+    Ok(Setups { found })
 }
 
 impl<'a> Pushes<'a> {
@@ -161,7 +181,13 @@ fn lengthened(words: &[Word], pushes: &[Pushes<'_>]) -> Vec<Word> {
 }
 
 /// Joins `front` and the inverse of `back` where both take the pieces to be left alone to the same places.
-fn join(wanted: &Wanted<'_>, front: &[Word], back: &[Word], done: &[bool], found: &mut [Vec<Vec<Turn>>]) {
+fn join(
+    wanted: &Wanted<'_>,
+    front: &[Word],
+    back: &[Word],
+    done: &[bool],
+    found: &mut [Vec<Setup>],
+) -> Result<(), NotProven> {
     let mut by_places: HashMap<&[u8], Vec<&Word>> = HashMap::new();
     for word in back {
         by_places.entry(&word.left).or_default().push(word);
@@ -181,11 +207,10 @@ fn join(wanted: &Wanted<'_>, front: &[Word], back: &[Word], done: &[bool], found
             }
             let mut turns = first.turns.clone();
             turns.extend(cube::inverted(&second.turns));
-            if does(wanted, from, &turns) {
-                found[from].push(turns);
-            }
+            found[from].push(Setup::new(wanted, from, turns)?);
         }
     }
+    Ok(())
 }
 
 /// Applies a sequence and looks whether it does what is wanted.
@@ -215,18 +240,23 @@ mod tests {
             let turns = usual_turns(size);
             let wanted =
                 Wanted { size, orbit: Orbit::Corner, to: corner("DFR"), leave: &leave, turns: &turns };
-            let found = setups(&wanted, 5);
+            let found = setups(&wanted, 5).unwrap();
             for (name, moves) in
                 [("RUB", "R' F"), ("DBR", "D'"), ("FUR", "R'"), ("LUF", "F' D"), ("LDB", "D' R"), ("DFR", "")]
             {
                 assert_eq!(
-                    display_turns(&found.of(corner(name))[0]).to_string(),
+                    display_turns(found.of(corner(name))[0].turns()).to_string(),
                     moves,
                     "{name} on a {size}"
                 );
             }
             let half = cube::Algorithm::parse("R2", size).unwrap().flatten();
-            assert!(!found.of(corner("RUB")).contains(&half));
+            assert!(found.of(corner("RUB")).iter().all(|setup| setup.turns() != half));
+            // R2 brings the sticker's piece, but another of its stickers.
+            assert_eq!(
+                Setup::new(&wanted, corner("RUB").index(), half).unwrap_err(),
+                NotProven { claim: Claim::Setup }
+            );
             for sticker in Sticker::all() {
                 let of_buffer = Orbit::Corner.piece(sticker) == Orbit::Corner.piece(corner("LUB"));
                 assert_eq!(found.of(sticker).is_empty(), of_buffer);
@@ -241,7 +271,7 @@ mod tests {
         let leave = [(Orbit::Corner, corner("LUB"))];
         let turns: Vec<Turn> = Turn::faces().collect();
         let wanted = Wanted { size, orbit: Orbit::Corner, to: corner("DFR"), leave: &leave, turns: &turns };
-        let found = setups(&wanted, 3);
+        let found = setups(&wanted, 3).unwrap();
         for sticker in Sticker::all() {
             let mut plain: Vec<Vec<Turn>> = Vec::new();
             let mut layer: Vec<Vec<Turn>> = vec![Vec::new()];
@@ -261,7 +291,8 @@ mod tests {
                     })
                     .collect();
             }
-            let mut ours = found.of(sticker).to_vec();
+            let mut ours: Vec<Vec<Turn>> =
+                found.of(sticker).iter().map(|setup| setup.turns().to_vec()).collect();
             ours.sort();
             plain.sort();
             if ours.first().is_none_or(|word| word.len() < 3) {

@@ -1,8 +1,8 @@
 //! Classes of states: how many states meet a condition, and one of them drawn so that each is as likely as any other.
 //!
 //! The states of a kind fall into classes by their cycles and how these turn; how many states a class holds is a matter of
-//! combinatorics ([`count`]). Classes of the same figures go together, and corners are put beside edges of the same
-//! parity, so that a condition is decided once for a great many states. What the letters of a memo are is counted by
+//! combinatorics ([`count`]). Classes of the same figures go together, and corners are put beside edges of a parity that goes
+//! with theirs, so that a condition is decided once for a great many states. What the letters of a memo are is counted by
 //! [`occur`]; drawing, such tests are met by drawing again within the classes.
 
 mod count;
@@ -18,9 +18,8 @@ pub use space::Lying;
 
 use crate::condition::{Condition, Feature};
 use crate::conventions::Conventions;
-use crate::memo::Memo;
-use crate::method::Method;
-use cube::{Orbit, Perm, Rotation, Size, State};
+use crate::solver::Solver;
+use cube::{Claim, NotProven, Orbit, OrbitMap, Rotation, Size, State};
 use draw::below;
 use rand::Rng;
 use space::KindSpace;
@@ -60,97 +59,122 @@ pub enum DrawError {
         tries: u64,
     },
     /// What was drawn does not meet the condition, so it is not given out. That is a fault of the program.
-    #[error("the state drawn does not meet the condition; this is a fault of the program")]
-    Refuted,
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// Draws states that meet a condition, each with the same probability.
 ///
 /// ```
-/// use blind::{Condition, Conventions, Lying, Matching, Memo, Method, Sampler};
+/// use blind::{Condition, Conventions, Lying, Matching, Sampler, Solver};
 /// use cube::Size;
-/// let conventions = Conventions::default();
-/// let method = Method::new(Size::TWO, &conventions).unwrap();
-/// let condition = Condition::read("corner.twists = 2", Size::TWO, &conventions).unwrap();
-/// let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
+/// let solver = Solver::new(Size::TWO, Conventions::default());
+/// let condition = Condition::read("corner.twists = 2", Size::TWO, solver.conventions()).unwrap();
+/// let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
 /// assert_eq!(sampler.total(), 3_674_160);
 /// assert!(matches!(sampler.matching(), Matching::Exact(found) if found > 0));
 /// let mut generator = search::random::seeded(1);
 /// let state = sampler.draw(&mut generator, &mut |_| true).unwrap();
-/// assert!(condition.holds(&Memo::new(&state, &conventions, &method)));
+/// assert!(condition.holds(&solver.memo(&state).unwrap()));
 /// ```
 pub struct Sampler<'a> {
     condition: &'a Condition,
-    conventions: &'a Conventions,
-    method: &'a Method,
-    tables: Vec<Table>,
+    solver: &'a Solver,
+    tables: Tables,
     /// Rows of each kind that go together, and how many states they and those before them hold.
-    pairs: Vec<Pair>,
+    combinations: Vec<Combination>,
     total: u128,
 }
 
+/// A row of each kind's table, by its number.
+type Rows = OrbitMap<u32>;
+
 #[derive(Clone, Copy, Debug)]
-struct Pair {
+struct Combination {
     up_to: u128,
-    rows: [u32; 2],
+    rows: Rows,
     /// Whether all its states meet the condition.
     certain: bool,
 }
 
-/// The place of a kind in a pair of rows.
-fn slot(orbit: Orbit) -> usize {
-    usize::from(orbit != Orbit::Corner)
-}
+/// A table for each kind that the puzzle has.
+type Tables = OrbitMap<Option<Table>>;
 
 /// Tables of all kinds of a condition's puzzle.
-fn tables(
-    condition: &Condition,
-    lying: Lying,
-    conventions: &Conventions,
-    method: &Method,
-    sum_free: &[Orbit],
-) -> Vec<Table> {
-    Orbit::of(condition.size())
-        .iter()
-        .map(|&orbit| {
-            let mut space = KindSpace::new(orbit, condition.size(), lying, conventions);
+fn tables(condition: &Condition, lying: Lying, solver: &Solver, sum_free: &[Orbit]) -> Tables {
+    let kinds = Orbit::of(condition.size());
+    OrbitMap::new(|orbit| {
+        kinds.contains(&orbit).then(|| {
+            let mut space = KindSpace::new(orbit, condition.size(), lying, solver.conventions());
             space.sum_free = sum_free.contains(&orbit);
-            let costs = || method.swap(orbit).map_or([0; 24], crate::Swap::costs);
-            Table::new(space, condition, conventions.breaks(orbit, costs))
+            Table::new(space, condition, solver.tracing().breaks(orbit).clone())
         })
-        .collect()
+    })
 }
 
-/// Calls for each pair of rows that agree in parity (or for all); rows of the only kind come alone.
-fn each_pair(tables: &[Table], parity_free: bool, see: &mut dyn FnMut([u32; 2], u128)) {
-    let Some(first) = tables.first() else { return };
-    for (at, row) in first.rows.iter().enumerate() {
-        match tables.get(1) {
-            None => see([at as u32, 0], row.weight),
-            Some(second) => {
-                for (beside, other) in second.rows.iter().enumerate() {
-                    if parity_free || row.tally.is_odd() == other.tally.is_odd() {
-                        see([at as u32, beside as u32], row.weight * other.weight);
-                    }
-                }
-            }
+/// Calls for each combination of rows, one of each kind, whose parities go together (or for all).
+fn each_combination(tables: &Tables, solver: &Solver, parity_free: bool, see: &mut dyn FnMut(&Rows, u128)) {
+    let exchanged = solver.tracing().exchanges();
+    let tables: Vec<(Orbit, &Table)> =
+        tables.iter().filter_map(|(orbit, table)| Some((orbit, table.as_ref()?))).collect();
+    let agree = if parity_free {
+        Parities::Free
+    } else if exchanged {
+        Parities::Exchanged
+    } else {
+        Parities::Agree
+    };
+    combine(&tables, agree, false, &mut Rows::default(), 1, see);
+}
+
+/// Which rows of corners and edges go together.
+#[derive(Clone, Copy)]
+enum Parities {
+    /// All.
+    Free,
+    /// Those that are both odd or both even.
+    Agree,
+    /// Edges are traced as even whatever the corners are: where these are odd, two edges are taken for each other.
+    Exchanged,
+}
+
+/// Adds a row of the next kind. `odd` is whether the corners are.
+fn combine(
+    tables: &[(Orbit, &Table)],
+    agree: Parities,
+    odd: bool,
+    rows: &mut Rows,
+    weight: u128,
+    see: &mut dyn FnMut(&Rows, u128),
+) {
+    let Some((&(orbit, table), rest)) = tables.split_first() else { return see(rows, weight) };
+    for (at, row) in table.rows.iter().enumerate() {
+        let own = row.tally.is_odd();
+        let fits = match agree {
+            Parities::Free => true,
+            Parities::Agree => orbit != Orbit::Midge || own == odd,
+            Parities::Exchanged => orbit != Orbit::Midge || !own,
+        };
+        if fits {
+            rows[orbit] = at as u32;
+            let odd = odd || (orbit == Orbit::Corner && own);
+            combine(rest, agree, odd, rows, weight * row.weight, see);
         }
     }
 }
 
-/// Whether the states of a pair of rows meet a condition; `None` where only the single states can tell.
-fn truth(condition: &Condition, tables: &[Table], rows: [u32; 2]) -> Option<bool> {
+/// Whether the states of a combination of rows meet a condition; `None` where only the single states can tell.
+fn truth(condition: &Condition, tables: &Tables, rows: &Rows) -> Option<bool> {
     let row = |orbit: Orbit| {
-        let table = tables.get(slot(orbit))?;
-        Some((table, table.rows.get(rows[slot(orbit)] as usize)?))
+        let table = tables[orbit].as_ref()?;
+        Some((table, table.rows.get(rows[orbit] as usize)?))
     };
     let number = |feature| match feature {
         Feature::Of(orbit, aspect) => row(orbit).map_or(0, |(table, row)| table.figure(row, aspect)),
         Feature::Parity => row(Orbit::Corner).map_or(0, |(_, row)| u8::from(row.tally.is_odd())),
-        Feature::Letters => tables
-            .iter()
-            .zip(rows)
-            .filter_map(|(table, at)| table.rows.get(at as usize).map(|row| (table, row)))
+        Feature::Letters => Orbit::ALL
+            .into_iter()
+            .filter_map(row)
             .map(|(table, row)| table.figure(row, crate::Aspect::Targets))
             .sum(),
     };
@@ -166,27 +190,22 @@ impl<'a> Sampler<'a> {
     ///
     /// # Errors
     /// [`Unsatisfiable`] when there are none, with the parts that cannot hold together and the reason.
-    pub fn new(
-        condition: &'a Condition,
-        lying: Lying,
-        conventions: &'a Conventions,
-        method: &'a Method,
-    ) -> Result<Self, Unsatisfiable> {
-        let tables = tables(condition, lying, conventions, method, &[]);
-        let mut pairs: Vec<Pair> = Vec::new();
+    pub fn new(condition: &'a Condition, lying: Lying, solver: &'a Solver) -> Result<Self, Unsatisfiable> {
+        let tables = tables(condition, lying, solver, &[]);
+        let mut combinations: Vec<Combination> = Vec::new();
         let (mut up_to, mut total) = (0, 0);
-        each_pair(&tables, false, &mut |rows, weight| {
+        each_combination(&tables, solver, false, &mut |rows, weight| {
             total += weight;
             let held = truth(condition, &tables, rows);
             if held != Some(false) {
                 up_to += weight;
-                pairs.push(Pair { up_to, rows, certain: held == Some(true) });
+                combinations.push(Combination { up_to, rows: *rows, certain: held == Some(true) });
             }
         });
-        if pairs.is_empty() {
-            return Err(reason::find(condition, lying, conventions, method));
+        if combinations.is_empty() {
+            return Err(reason::find(condition, lying, solver));
         }
-        Ok(Self { condition, conventions, method, tables, pairs, total })
+        Ok(Self { condition, solver, tables, combinations, total })
     }
 
     /// How many states there are.
@@ -196,8 +215,9 @@ impl<'a> Sampler<'a> {
 
     /// How many of them meet the condition.
     pub fn matching(&self) -> Matching {
-        let all = self.pairs.last().map_or(0, |pair| pair.up_to);
-        if self.pairs.iter().all(|pair| pair.certain) { Matching::Exact(all) } else { Matching::AtMost(all) }
+        let all = self.combinations.last().map_or(0, |last| last.up_to);
+        let certain = self.combinations.iter().all(|combination| combination.certain);
+        if certain { Matching::Exact(all) } else { Matching::AtMost(all) }
     }
 
     /// Draws a state as the solver holds it. `go_on` is asked now and then, with the number of states tried so far, whether
@@ -213,43 +233,45 @@ impl<'a> Sampler<'a> {
         let mut tries = 0;
         loop {
             let (state, certain) = self.try_once(generator, &mut tries, go_on)?;
-            let memo = Memo::new(&state, self.conventions, self.method);
+            let memo = self.solver.memo(&state)?;
             if self.condition.holds(&memo) {
                 return Ok(state);
             }
-            if certain {
-                return Err(DrawError::Refuted);
-            }
+            NotProven::unless(!certain, Claim::Condition)?;
         }
     }
 
-    /// A state of one of the pairs of rows, and whether it has to meet the condition.
+    /// A state of one of the combinations of rows, and whether it has to meet the condition.
     fn try_once(
         &self,
         generator: &mut impl Rng,
         tries: &mut u64,
         go_on: &mut dyn FnMut(u64) -> bool,
     ) -> Result<(State, bool), DrawError> {
-        let at = below(self.pairs.last().map_or(0, |pair| pair.up_to), generator);
-        let found = self.pairs.partition_point(|pair| pair.up_to <= at);
-        let Some(pair) = self.pairs.get(found) else { return Err(DrawError::Refuted) };
-        let mut perms = [Perm::IDENTITY; 2];
-        for ((table, at), perm) in self.tables.iter().zip(pair.rows).zip(&mut perms) {
-            let row: &Row = &table.rows[at as usize];
-            loop {
+        let at = below(self.combinations.last().map_or(0, |last| last.up_to), generator);
+        let found = self.combinations.partition_point(|combination| combination.up_to <= at);
+        let refuted = NotProven { claim: Claim::Condition };
+        let combination = self.combinations.get(found).ok_or(refuted)?;
+        let mut perms = Vec::new();
+        let mut odd = false;
+        for (orbit, table) in self.tables.iter() {
+            let Some(table) = table else { continue };
+            let row: &Row = &table.rows[combination.rows[orbit] as usize];
+            let perm = loop {
                 *tries += 1;
                 if tries.is_multiple_of(4096) && !go_on(*tries) {
                     return Err(DrawError::Stopped { tries: *tries });
                 }
-                *perm = table.draw(row, generator);
-                if table.is_of(row, perm) {
-                    break;
+                let perm = table.draw(row, generator);
+                if table.is_of(row, &perm)? {
+                    break perm;
                 }
-            }
+            };
+            perms.push(if orbit == Orbit::Midge { self.solver.tracing().untraced(perm, odd) } else { perm });
+            odd |= orbit == Orbit::Corner && row.tally.is_odd();
         }
-        let state = State::from_orbits(self.condition.size(), Rotation::NONE, &perms[..self.tables.len()])
-            .map_err(|_| DrawError::Refuted)?;
-        Ok((state, pair.certain))
+        let state = State::from_orbits(self.condition.size(), Rotation::NONE, &perms).map_err(|_| refuted)?;
+        Ok((state, combination.certain))
     }
 
     /// Finds the share of states that meets the condition by trying, where it cannot be counted.
@@ -266,9 +288,9 @@ impl<'a> Sampler<'a> {
         let mut count = 0;
         for _ in 0..tries {
             let (state, _) = self.try_once(generator, &mut count, go_on)?;
-            met += u64::from(self.condition.holds(&Memo::new(&state, self.conventions, self.method)));
+            met += u64::from(self.condition.holds(&self.solver.memo(&state)?));
         }
-        let at_most = self.pairs.last().map_or(0, |pair| pair.up_to) as f64 / self.total as f64;
+        let at_most = self.combinations.last().map_or(0, |last| last.up_to) as f64 / self.total as f64;
         let [low, high] = wilson(met, tries);
         Ok(Estimate {
             tried: tries,
@@ -292,15 +314,16 @@ fn wilson(met: u64, tried: u64) -> [f64; 2] {
     [(middle - reach).max(0.0), (middle + reach).min(1.0)]
 }
 
-/// The state in the hold for scrambling that [`crate::hold`] brings to this one, with the puzzle left so turned.
+/// The state in the hold for scrambling that [`crate::Held::new`] brings to this one, with the puzzle left so turned.
 ///
 /// ```
-/// use blind::{Conventions, hold, put_down};
-/// use cube::{Rotation, Size};
+/// use blind::{Conventions, Held, put_down};
+/// use cube::{Face, Rotation, Size};
 /// let state = search::random::state3(&mut search::random::seeded(2));
-/// let conventions = Conventions::read("holding = { up = \"yellow\", front = \"green\" }").unwrap();
+/// let holding = Rotation::bringing(Face::D, Face::F).unwrap();
+/// let conventions = Conventions { holding, ..Conventions::default() };
 /// for left in Rotation::all() {
-///     assert_eq!(hold(&put_down(&state, &conventions, left), &conventions).state, state);
+///     assert_eq!(Held::new(&put_down(&state, &conventions, left), holding).state, state);
 /// }
 /// ```
 pub fn put_down(state: &State, conventions: &Conventions, left: Rotation) -> State {

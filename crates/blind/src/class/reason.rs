@@ -1,13 +1,11 @@
 //! Why no state meets a condition.
 
 use super::space::Lying;
-use super::table::Table;
-use super::{each_pair, tables, truth};
+use super::{Tables, each_combination, tables, truth};
 use crate::condition::{Against, Clause, Condition, Feature, Occurs, Relation, Term, Wanted};
-use crate::conventions::Conventions;
 use crate::kind::kind_name;
-use crate::method::Method;
-use cube::{Orbit, Size, Sticker};
+use crate::solver::Solver;
+use cube::{Orbit, Sticker};
 use std::fmt;
 use std::ops::Range;
 use thiserror::Error;
@@ -77,13 +75,12 @@ impl fmt::Display for Why {
 /// What is asked, with some laws of the puzzle left out.
 struct Relaxed<'a> {
     lying: Lying,
-    conventions: &'a Conventions,
-    method: &'a Method,
+    solver: &'a Solver,
 }
 
 impl Relaxed<'_> {
-    fn tables(&self, condition: &Condition, lying: Lying, sum_free: &[Orbit]) -> Vec<Table> {
-        tables(condition, lying, self.conventions, self.method, sum_free)
+    fn tables(&self, condition: &Condition, lying: Lying, sum_free: &[Orbit]) -> Tables {
+        tables(condition, lying, self.solver, sum_free)
     }
 
     /// Whether there may be states if parity need not agree and the turnings of some kinds need not add up.
@@ -96,7 +93,7 @@ impl Relaxed<'_> {
     ) -> bool {
         let tables = self.tables(condition, lying, sum_free);
         let mut found = false;
-        each_pair(&tables, parity_free, &mut |rows, _| {
+        each_combination(&tables, self.solver, parity_free, &mut |rows, _| {
             found = found || truth(condition, &tables, rows) != Some(false);
         });
         found
@@ -104,13 +101,8 @@ impl Relaxed<'_> {
 }
 
 /// Finds the fewest parts that cannot hold together, and the law that they run against.
-pub(super) fn find(
-    condition: &Condition,
-    lying: Lying,
-    conventions: &Conventions,
-    method: &Method,
-) -> Unsatisfiable {
-    let relaxed = Relaxed { lying, conventions, method };
+pub(super) fn find(condition: &Condition, lying: Lying, solver: &Solver) -> Unsatisfiable {
+    let relaxed = Relaxed { lying, solver };
     let mut parts = condition.parts().to_vec();
     let mut at = 0;
     while at < parts.len() {
@@ -146,7 +138,7 @@ impl Relaxed<'_> {
                 return Why::Turning(orbit);
             }
         }
-        if condition.size() == Size::TWO
+        if !condition.size().is_odd()
             && self.lying == Lying::Scrambled
             && self.satisfiable(condition, Lying::Anyhow, false, &[])
         {
@@ -160,7 +152,7 @@ impl Relaxed<'_> {
 
     /// A sticker of the buffer's piece, if all that is asked for has one.
     fn of_buffer(&self, test: &Occurs) -> Option<Sticker> {
-        let buffer = self.conventions.kind(test.orbit).buffer;
+        let buffer = self.solver.conventions().kind(test.orbit).buffer;
         let is = |sticker: &Sticker| test.orbit.piece(*sticker) == test.orbit.piece(buffer);
         let found = |wanted: &Wanted| match *wanted {
             Wanted::Target(target) => Some(target).filter(is),
@@ -184,7 +176,7 @@ impl Relaxed<'_> {
             let term = Term::Compare(*feature, Relation::Equal, Against::Number(value));
             let single = condition.of_parts(vec![Clause { term, span: 0..0 }]);
             let mut found = false;
-            each_pair(&tables, false, &mut |rows, _| {
+            each_combination(&tables, self.solver, false, &mut |rows, _| {
                 found = found || truth(&single, &tables, rows) == Some(true);
             });
             found

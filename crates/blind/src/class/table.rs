@@ -7,7 +7,7 @@ use super::space::KindSpace;
 use super::tally::{Tally, Watched};
 use crate::condition::{Against, Aspect, Condition, Feature, Occurs, Term};
 use crate::trace::{Breaks, Trace};
-use cube::{Orbit, Perm};
+use cube::{NotProven, Orbit, Perm};
 use rand::Rng;
 use rustc_hash::FxHashMap;
 
@@ -91,13 +91,17 @@ impl Table {
     }
 
     /// Whether a state of the figures of a row meets just the tests that the row says.
-    pub(crate) fn is_of(&self, row: &Row, seen: &Perm) -> bool {
-        let Some(met) = row.met else { return true };
+    ///
+    /// # Errors
+    /// [`NotProven`] for a memo that does not solve, a fault of the program.
+    pub(crate) fn is_of(&self, row: &Row, seen: &Perm) -> Result<bool, NotProven> {
+        let Some(met) = row.met else { return Ok(true) };
         if self.tests.is_empty() {
-            return true;
+            return Ok(true);
         }
-        let trace = Trace::new(self.space.orbit, seen, self.space.buffer, &self.breaks);
-        self.tests.iter().enumerate().all(|(at, test)| test.in_memo(&trace) == (met & (1 << at) != 0))
+        let trace = Trace::new(self.space.orbit, seen, self.space.buffer, &self.breaks)?;
+        let as_said = |(at, test): (usize, &Occurs)| test.in_memo(&trace) == (met & (1 << at) != 0);
+        Ok(self.tests.iter().enumerate().all(as_said))
     }
 }
 

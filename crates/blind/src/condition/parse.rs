@@ -4,7 +4,7 @@ use super::error::{ConditionError, ConditionProblem, ExpectedPart};
 use super::{Against, Aspect, Clause, Feature, Occurs, Relation, Term, Wanted};
 use crate::conventions::{Conventions, nearest};
 use crate::kind::{kind_name, kind_named};
-use crate::letters::Letters;
+use crate::letters::{Letters, UnknownLetter};
 use cube::{Orbit, Size, Sticker};
 
 /// How deep brackets and `not` may be nested.
@@ -380,11 +380,7 @@ impl Parser<'_> {
     }
 
     fn sticker(&self, orbit: Orbit, at: usize, word: &str) -> Parsed<Sticker> {
-        let mut characters = word.chars();
-        let letter = match (characters.next(), characters.next()) {
-            (Some(letter), None) => self.letters(orbit).sticker(letter),
-            _ => orbit.sticker(&word.to_uppercase()),
-        };
+        let letter = self.letters(orbit).sticker(word).or_else(|| orbit.sticker(&word.to_uppercase()));
         letter.ok_or_else(|| self.error(at, ConditionProblem::NoTarget { word: word.to_owned(), orbit }))
     }
 
@@ -395,18 +391,24 @@ impl Parser<'_> {
     fn pair(&self, orbit: Orbit, at: usize, text: &str) -> Parsed<Wanted> {
         let no_pair = || self.error(at, ConditionProblem::NoPair { word: text.to_owned() });
         let words: Vec<&str> = text.split_whitespace().collect();
-        let letters: Vec<char> = text.chars().collect();
-        match (words.as_slice(), letters.as_slice()) {
-            (&[first, second], _) => {
-                // The second word is looked for from behind, for it may be part of the first.
-                let offset = letters.len() - second.chars().count();
-                Ok(Wanted::Pair(self.sticker(orbit, at, first)?, self.sticker(orbit, at + offset, second)?))
+        if let &[first, second] = words.as_slice() {
+            // The second word is looked for from behind, for it may be part of the first.
+            let offset = text.chars().count() - second.chars().count();
+            return Ok(Wanted::Pair(
+                self.sticker(orbit, at, first)?,
+                self.sticker(orbit, at + offset, second)?,
+            ));
+        }
+        match self.letters(orbit).read(text) {
+            Ok(letters) => match letters[..] {
+                [first, second] => Ok(Wanted::Pair(first, second)),
+                _ => Err(no_pair()),
+            },
+            Err(UnknownLetter::NoLetter { column, found }) if text.chars().count() == 2 => {
+                let word = found.to_string();
+                Err(self.error(at + column - 1, ConditionProblem::NoTarget { word, orbit }))
             }
-            (_, &[first, second]) => Ok(Wanted::Pair(
-                self.sticker(orbit, at, &first.to_string())?,
-                self.sticker(orbit, at + 1, &second.to_string())?,
-            )),
-            _ => Err(no_pair()),
+            Err(_) => Err(no_pair()),
         }
     }
 

@@ -2,7 +2,7 @@
 
 use crate::letters::LettersError;
 use crate::swap::SwapError;
-use cube::{Orbit, ParseError, Sticker};
+use cube::{NoSuchTurn, Orbit, ParseError, Size, Sticker};
 use thiserror::Error;
 
 /// A mistake in a conventions file.
@@ -94,9 +94,6 @@ pub enum Problem {
         /// The sticker.
         sticker: Sticker,
     },
-    /// Not exactly one character where a letter is needed.
-    #[error("`{0}` is not one letter")]
-    NotOneLetter(String),
     /// An algorithm that cannot be read.
     #[error("{0}")]
     Algorithm(ParseError),
@@ -108,8 +105,18 @@ pub enum Problem {
         /// Why.
         error: SwapError,
     },
-    /// A kind named twice, or one left out.
-    #[error("`{0}` needs each kind once")]
+    /// An algorithm with a turn that the size of its kind does not have.
+    #[error("{} algorithm on a {size}: {error}", crate::kind_name(*.orbit))]
+    NotOnSize {
+        /// The kind.
+        orbit: Orbit,
+        /// The size.
+        size: Size,
+        /// Why not.
+        error: NoSuchTurn,
+    },
+    /// A kind named twice.
+    #[error("`{0}` names a kind twice")]
     KindsOnce(String),
 }
 
@@ -124,7 +131,7 @@ pub enum Needs {
     YesNo,
     /// A list of texts.
     List,
-    /// A text of 24 letters, or a table that gives a letter for each sticker, or four for each face.
+    /// A text of 24 signs, a list of 24 texts, or a table that gives a letter for each sticker, or four for each face.
     Letters,
     /// `"first"`, `"fewest"`, `"least"` or a list of stickers.
     Breaks,
@@ -139,7 +146,7 @@ impl std::fmt::Display for Needs {
             Self::Text => "a text in quotation marks",
             Self::YesNo => "true or false",
             Self::List => "a list of texts",
-            Self::Letters => "24 letters in one text, or a table of stickers or faces",
+            Self::Letters => "24 letters in one text or in a list, or a table of stickers or faces",
             Self::Breaks => "\"first\", \"fewest\", \"least\" or a list of stickers",
             Self::Colour => "a colour name, or a table with name and shade",
         })

@@ -1,14 +1,17 @@
 //! Conventions: everything on which solvers differ, in one place.
 
 mod error;
+mod order;
 mod read;
 mod write;
 
 pub use error::{ConventionsError, Needs, Problem, nearest};
+pub use order::OrbitOrder;
 
 use crate::letters::Letters;
+use crate::method::{usual, usual_parity};
 use crate::trace::Breaks;
-use cube::{Face, Orbit, Rotation, Sticker};
+use cube::{Algorithm, Face, Hand, Layer, Orbit, OrbitMap, Rotation, Sticker};
 use std::sync::LazyLock;
 
 /// A colour of the puzzle.
@@ -94,8 +97,8 @@ pub struct KindConventions {
     pub breaks: BreakChoice,
     /// The name of the method.
     pub method: MethodName,
-    /// The swap algorithm, as it is written.
-    pub algorithm: String,
+    /// The swap algorithm, for no particular size; none where the kind has no usual one and none was given.
+    pub algorithm: Option<Algorithm>,
     /// Where the sheet of three-cycles is kept, as it is written; whoever reads files finds it.
     pub sheet: Option<String>,
     /// How turned pieces are put right by three-cycles.
@@ -144,23 +147,61 @@ pub struct Conventions {
     pub colours: [Colour; 6],
     /// How the puzzle is held to solve: the rotation that leads there from the hold for scrambling.
     pub holding: Rotation,
-    /// Corners and edges, in this order.
-    kinds: [KindConventions; 2],
+    /// What is settled for each kind.
+    pub kinds: OrbitMap<KindConventions>,
     /// Kinds in the order in which they are memorised.
-    pub memo_order: Vec<Orbit>,
+    pub memo_order: OrbitOrder,
     /// Kinds in the order in which they are carried out.
-    pub execution_order: Vec<Orbit>,
+    pub execution_order: OrbitOrder,
     /// Where the solver's own costs of turning are kept, as it is written; whoever reads files finds them.
     pub ease: Option<String>,
     /// Whether letters are written in pairs.
     pub pairs: bool,
-    /// What is made once when the number of letters is odd, as it is written.
-    pub parity_algorithm: String,
+    /// What is made once when the number of letters is odd, for no particular size.
+    pub parity_algorithm: Algorithm,
     /// What is done when the number of letters is odd.
     pub parity: ParityChoice,
 }
 
-static DEFAULT: LazyLock<Conventions> = LazyLock::new(read::defaults);
+static DEFAULT: LazyLock<Conventions> = LazyLock::new(|| {
+    let colour = |name: &str| Colour { name: name.to_owned(), shade: None };
+    let [parity_algorithm, ..] = usual_parity();
+    Conventions {
+        colours: ["white", "orange", "green", "red", "blue", "yellow"].map(colour),
+        holding: Rotation::NONE,
+        kinds: OrbitMap::new(|orbit| {
+            let swap = usual(MethodName::OneSwap, orbit);
+            KindConventions {
+                letters: Letters::default(),
+                buffer: swap.as_ref().map_or_else(|| usual_buffer(orbit), |swap| swap.buffer),
+                breaks: BreakChoice::First,
+                method: MethodName::OneSwap,
+                algorithm: swap.map(|swap| swap.algorithm),
+                sheet: None,
+                turned: Turned::default(),
+            }
+        }),
+        memo_order: OrbitOrder::default(),
+        execution_order: OrbitOrder::new(&[Orbit::Corner, Orbit::Midge]),
+        ease: None,
+        pairs: true,
+        parity_algorithm,
+        parity: ParityChoice::default(),
+    }
+});
+
+/// The buffer of kinds that have no usual algorithm yet: wings beside the edges' buffer, centres at the first letter.
+fn usual_buffer(orbit: Orbit) -> Sticker {
+    let letter = match orbit {
+        Orbit::Corner => 4,
+        Orbit::Midge | Orbit::Wing { layer: Layer::Second | Layer::Third } => 1,
+        Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(Hand::Left | Hand::Right) => 0,
+    };
+    let mut all = Sticker::all();
+    let first = all.next();
+    (if letter == 0 { first } else { all.nth(letter - 1) })
+        .unwrap_or_else(|| unreachable!("there are 24 stickers"))
+}
 
 impl Default for Conventions {
     /// White up, green front; the standard order of letters, buffers LUB and UR, one-swap for both kinds.
@@ -170,14 +211,14 @@ impl Default for Conventions {
 }
 
 impl Conventions {
-    /// What is settled for a kind; kinds of larger cubes are answered as edges until they have their own.
+    /// What is settled for a kind.
     pub fn kind(&self, orbit: Orbit) -> &KindConventions {
-        &self.kinds[usize::from(orbit != Orbit::Corner)]
+        &self.kinds[orbit]
     }
 
     /// The same, to be changed.
     pub fn kind_mut(&mut self, orbit: Orbit) -> &mut KindConventions {
-        &mut self.kinds[usize::from(orbit != Orbit::Corner)]
+        &mut self.kinds[orbit]
     }
 
     /// The colour that a face has when the puzzle is solved in the solver's hold.
@@ -202,19 +243,33 @@ impl Conventions {
         sorted.windows(2).all(|pair| pair[0] != pair[1]).then_some(letters)
     }
 
-    /// Where cycles of a kind are broken into. `costs` gives the number of set-up moves of each target, for
-    /// [`BreakChoice::Fewest`].
-    pub fn breaks(&self, orbit: Orbit, costs: impl FnOnce() -> [u32; 24]) -> Breaks {
+    /// Stickers of a kind in the order in which the solver prefers them where there is a choice.
+    pub fn preference(&self, orbit: Orbit) -> [Sticker; 24] {
         let kind = self.kind(orbit);
         let by_letter = kind.letters.order();
         match &kind.breaks {
-            BreakChoice::First | BreakChoice::Least => Breaks { order: by_letter, cost: None },
-            BreakChoice::Fewest => Breaks { order: by_letter, cost: Some(costs()) },
-            BreakChoice::Preference(list) => {
-                let rest = by_letter.into_iter().filter(|sticker| !list.contains(sticker));
-                let order: Vec<Sticker> = list.iter().copied().chain(rest).collect();
-                Breaks { order: std::array::from_fn(|at| order[at]), cost: None }
-            }
+            BreakChoice::First | BreakChoice::Least | BreakChoice::Fewest => by_letter,
+            BreakChoice::Preference(list) => first_of_all(list, by_letter),
         }
     }
+
+    /// Where cycles of a kind are broken into. `costs` gives the number of set-up moves of each target, for
+    /// [`BreakChoice::Fewest`].
+    pub fn breaks(&self, orbit: Orbit, costs: Option<[u32; 24]>) -> Breaks {
+        let cost = match self.kind(orbit).breaks {
+            BreakChoice::Fewest => costs,
+            BreakChoice::First | BreakChoice::Least | BreakChoice::Preference(_) => None,
+        };
+        Breaks { order: self.preference(orbit), cost }
+    }
+}
+
+/// Some stickers first, the others after them as they were.
+pub(crate) fn first_of_all(first: &[Sticker], order: [Sticker; 24]) -> [Sticker; 24] {
+    let mut new = order;
+    let rest = order.into_iter().filter(|sticker| !first.contains(sticker));
+    for (slot, sticker) in new.iter_mut().zip(first.iter().copied().chain(rest)) {
+        *slot = sticker;
+    }
+    new
 }

@@ -1,49 +1,31 @@
 //! Reading a conventions file: every key optional, nothing unknown let through, every mistake with its place.
 
+use super::OrbitOrder;
 use super::error::{ConventionsError, Needs, Problem, nearest};
 use super::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName, ParityChoice, Turned,
 };
-use crate::kind::{KINDS, kind_name, kind_named};
+use crate::kind::{kind_name, kind_named};
 use crate::letters::{Letters, LettersError};
-use crate::method::data::Data;
+use crate::method::usual;
 use crate::swap::{SwapEffect, SwapError};
-use cube::{Algorithm, Face, Orbit, Rotation, Size, Sticker};
+use cube::{Algorithm, Face, Orbit, OrbitMap, Rotation, Size, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
-/// The project's own conventions: what holds where a file says nothing.
-pub(super) fn defaults() -> Conventions {
-    let data = Data::built_in();
-    let text = |table: &str, key: &str| -> String {
-        data.text(MethodName::OneSwap, table, key).unwrap_or_default().to_owned()
-    };
-    let kind = |orbit: Orbit| KindConventions {
-        letters: Letters::default(),
-        buffer: orbit
-            .sticker(&text(kind_name(orbit), "buffer"))
-            .unwrap_or_else(|| orbit.reference(orbit.piece(first()))),
-        breaks: BreakChoice::First,
-        method: MethodName::OneSwap,
-        algorithm: text(kind_name(orbit), "algorithm"),
-        sheet: None,
-        turned: Turned::default(),
-    };
-    let colour = |name: &str| Colour { name: name.to_owned(), shade: None };
-    Conventions {
-        colours: ["white", "orange", "green", "red", "blue", "yellow"].map(colour),
-        holding: Rotation::NONE,
-        kinds: [kind(Orbit::Corner), kind(Orbit::Midge)],
-        memo_order: vec![Orbit::Midge, Orbit::Corner],
-        execution_order: vec![Orbit::Corner, Orbit::Midge],
-        ease: None,
-        pairs: true,
-        parity_algorithm: text("parity", "algorithm"),
-        parity: ParityChoice::default(),
-    }
+/// Kinds that can be carried out: those for which there is a usual algorithm.
+fn carried_out() -> impl Iterator<Item = Orbit> {
+    Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some())
 }
 
-fn first() -> Sticker {
-    Sticker::all().next().unwrap_or_else(|| unreachable!("there are 24 stickers"))
+/// The smallest size of which a kind is a part and whose centres are fixed: its algorithms are checked on that.
+fn checked_on(orbit: Orbit) -> Size {
+    let has = |size: &Size| size.is_odd() && Orbit::of(*size).contains(&orbit);
+    Size::ALL.into_iter().find(has).unwrap_or(Size::ALL[Size::ALL.len() - 1])
+}
+
+/// An algorithm for no particular size: the largest has every turn.
+fn parse(text: &str) -> Result<Algorithm, cube::ParseError> {
+    Algorithm::parse(text, Size::ALL[Size::ALL.len() - 1])
 }
 
 impl Conventions {
@@ -151,7 +133,8 @@ impl Reader<'_> {
             "breaks",
             "memo",
         ];
-        const KIND_NAMES: [&str; 2] = ["corner", "edge"];
+        let all_names = Orbit::ALL.map(kind_name);
+        let carried_out: Vec<&str> = carried_out().map(kind_name).collect();
         let entries = self.entries(table, &KEYS)?;
         let find = |key: &str| entries.iter().find(|entry| entry.key == key);
         if let Some(entry) = find("colours") {
@@ -160,22 +143,26 @@ impl Reader<'_> {
         if let Some(entry) = find("holding") {
             self.holding(entry, conventions)?;
         }
-        let mut spans: [Span; 2] = [None, None];
-        for (key, read) in [
-            ("letters", Self::letters as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _),
+        let mut spans: OrbitMap<Span> = OrbitMap::default();
+        for (key, names, read) in [
+            (
+                "letters",
+                &all_names[..],
+                Self::letters as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _,
+            ),
             // A method brings its usual buffer and algorithm, which the entries after it may change.
-            ("method", Self::method),
-            ("buffer", Self::buffer),
-            ("breaks", Self::breaks),
-            ("sheet", Self::sheet),
-            ("turned", Self::turned),
+            ("method", &carried_out, Self::method),
+            ("buffer", &all_names, Self::buffer),
+            ("breaks", &all_names, Self::breaks),
+            ("sheet", &carried_out, Self::sheet),
+            ("turned", &carried_out, Self::turned),
         ] {
             let Some(entry) = find(key) else { continue };
-            for inner in self.table(entry, &KIND_NAMES)? {
+            for inner in self.table(entry, names)? {
                 if let Some(orbit) = kind_named(inner.key) {
                     read(self, orbit, &inner, conventions.kind_mut(orbit))?;
                     if key == "buffer" {
-                        spans[usize::from(orbit != Orbit::Corner)].clone_from(&inner.span);
+                        spans[orbit].clone_from(&inner.span);
                     }
                 }
             }
@@ -186,20 +173,19 @@ impl Reader<'_> {
             }
         }
         if let Some(entry) = find("algorithm") {
-            for inner in self.table(entry, &["corner", "edge", "parity"])? {
-                let text = inner.text(self)?;
+            let names: Vec<&str> = carried_out.iter().copied().chain(["parity"]).collect();
+            for inner in self.table(entry, &names)? {
                 // The place inside the text is given on top of where the text begins.
-                Algorithm::parse(text, Size::THREE)
+                let algorithm = parse(inner.text(self)?)
                     .map_err(|error| self.at(inner.span.clone(), Problem::Algorithm(error)))?;
                 match kind_named(inner.key) {
                     Some(orbit) => {
-                        text.clone_into(&mut conventions.kind_mut(orbit).algorithm);
-                        let span = &mut spans[usize::from(orbit != Orbit::Corner)];
-                        if span.is_none() {
-                            span.clone_from(&inner.span);
+                        conventions.kind_mut(orbit).algorithm = Some(algorithm);
+                        if spans[orbit].is_none() {
+                            spans[orbit].clone_from(&inner.span);
                         }
                     }
-                    None => text.clone_into(&mut conventions.parity_algorithm),
+                    None => conventions.parity_algorithm = algorithm,
                 }
             }
         }
@@ -217,15 +203,21 @@ impl Reader<'_> {
     }
 
     /// The algorithm of each kind must move its buffer.
-    fn buffers_move(&self, conventions: &Conventions, spans: &[Span; 2]) -> Result<(), ConventionsError> {
-        for orbit in KINDS {
+    fn buffers_move(
+        &self,
+        conventions: &Conventions,
+        spans: &OrbitMap<Span>,
+    ) -> Result<(), ConventionsError> {
+        for (orbit, span) in spans.iter().filter(|(_, span)| span.is_some()) {
             let kind = conventions.kind(orbit);
-            let span = &spans[usize::from(orbit != Orbit::Corner)];
-            if span.is_none() || kind.method == MethodName::SliceSwap {
+            let Some(algorithm) = kind.algorithm.as_ref().filter(|_| kind.method != MethodName::SliceSwap)
+            else {
                 continue;
-            }
-            let algorithm = Algorithm::parse(&kind.algorithm, Size::THREE)
-                .map_err(|error| self.at(span.clone(), Problem::Algorithm(error)))?;
+            };
+            let size = checked_on(orbit);
+            let algorithm = algorithm
+                .on(size)
+                .map_err(|error| self.at(span.clone(), Problem::NotOnSize { orbit, size, error }))?;
             match SwapEffect::of(algorithm, orbit, kind.buffer) {
                 // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
                 Err(SwapError::BufferNotMoved { .. }) if kind.method == MethodName::ThreeCycle => {}
@@ -329,21 +321,20 @@ impl Reader<'_> {
     ) -> Result<(), ConventionsError> {
         let problem =
             |error: LettersError, span: &Span| self.at(span.clone(), Problem::Letters { orbit, error });
-        if let Some(text) = entry.value.as_str() {
-            let letters: Vec<char> = text.chars().filter(|letter| !letter.is_whitespace()).collect();
+        if let Some(letters) = self.row_of_letters(entry)? {
             kind.letters = Letters::new(&letters).map_err(|error| problem(error, &entry.span))?;
             return Ok(());
         }
         let Some(table) = entry.value.as_table_like() else {
             return Err(entry.wrong_sort(self, Needs::Letters));
         };
-        let mut given: [Option<char>; 24] = [None; 24];
+        let mut given: [Option<String>; 24] = [const { None }; 24];
         for (key, value) in table.iter() {
             let key_span = table.key(key).and_then(toml_edit::Key::span);
             let inner = Entry { key, value, span: value.span().or_else(|| key_span.clone()), key_span };
-            let text = inner.text(self)?;
             if let Some(face) = Face::ALL.into_iter().find(|face| face.letter().to_string() == key) {
-                let letters: Vec<char> = text.chars().filter(|letter| !letter.is_whitespace()).collect();
+                let letters =
+                    self.row_of_letters(&inner)?.ok_or_else(|| inner.wrong_sort(self, Needs::Letters))?;
                 if letters.len() != 4 {
                     return Err(problem(LettersError::WrongCount(letters.len()), &inner.span));
                 }
@@ -354,20 +345,37 @@ impl Reader<'_> {
                 continue;
             }
             let sticker = self.sticker(orbit, key, &inner.key_span)?;
-            let mut letters = text.chars();
-            match (letters.next(), letters.next()) {
-                (Some(letter), None) => given[sticker.index()] = Some(letter),
-                _ => return Err(self.at(inner.span, Problem::NotOneLetter(text.to_owned()))),
-            }
+            given[sticker.index()] = Some(inner.text(self)?.to_owned());
         }
         let mut letters = Vec::with_capacity(24);
         for sticker in Sticker::all() {
             let letter = given[sticker.index()]
+                .take()
                 .ok_or_else(|| self.at(entry.key_span.clone(), Problem::LetterMissing { orbit, sticker }))?;
             letters.push(letter);
         }
         kind.letters = Letters::new(&letters).map_err(|error| problem(error, &entry.key_span))?;
         Ok(())
+    }
+
+    /// Letters in a row: a text of single signs, a text of letters with blanks between where these are longer, or a list of
+    /// texts. `None` for another sort of value.
+    fn row_of_letters(&self, entry: &Entry<'_>) -> Result<Option<Vec<String>>, ConventionsError> {
+        if entry.value.as_array().is_some() {
+            let letters = entry.texts(self, Needs::Letters)?;
+            return Ok(Some(letters.into_iter().map(|(letter, _)| letter.to_owned()).collect()));
+        }
+        Ok(entry.value.as_str().map(|text| {
+            let parts: Vec<&str> = text.split_whitespace().collect();
+            // Four letters of a face, or 24 of a kind, each with a blank after it; else every sign is a letter.
+            if parts.len() == 4 || parts.len() == 24 {
+                let whole: usize = parts.iter().map(|part| part.chars().count()).sum();
+                if whole != 24 || parts.len() == 24 {
+                    return parts.into_iter().map(str::to_owned).collect();
+                }
+            }
+            text.chars().filter(|sign| !sign.is_whitespace()).map(String::from).collect()
+        }))
     }
 
     fn sticker(&self, orbit: Orbit, word: &str, span: &Span) -> Result<Sticker, ConventionsError> {
@@ -418,13 +426,12 @@ impl Reader<'_> {
             .collect();
         let names: Vec<&str> = known.iter().map(|method| method.name()).collect();
         kind.method = known[self.word(entry, &names)?];
-        let data = Data::built_in();
-        let usual = |key| data.text(kind.method, kind_name(orbit), key);
-        if let Some(buffer) = usual("buffer").and_then(|name| orbit.sticker(name)) {
-            kind.buffer = buffer;
-        }
-        if let Some(algorithm) = usual("algorithm") {
-            algorithm.clone_into(&mut kind.algorithm);
+        if let Some(usual) = usual(kind.method, orbit) {
+            kind.buffer = usual.buffer;
+            // Half turns of the slice need no further swap; what was there is kept for another method.
+            if kind.method != MethodName::SliceSwap {
+                kind.algorithm = Some(usual.algorithm);
+            }
         }
         Ok(())
     }
@@ -486,8 +493,9 @@ impl Reader<'_> {
         Ok(())
     }
 
-    fn kinds(&self, entry: &Entry<'_>) -> Result<Vec<Orbit>, ConventionsError> {
-        let known = KINDS.map(kind_name);
+    /// An order of kinds; those that are not named come after in the usual order.
+    fn kinds(&self, entry: &Entry<'_>) -> Result<OrbitOrder, ConventionsError> {
+        let known = Orbit::ALL.map(kind_name);
         let mut kinds = Vec::new();
         for (word, span) in entry.texts(self, Needs::List)? {
             let orbit = kind_named(word).ok_or_else(|| {
@@ -500,10 +508,7 @@ impl Reader<'_> {
             }
             kinds.push(orbit);
         }
-        if kinds.len() != KINDS.len() {
-            return Err(self.at(entry.span.clone(), Problem::KindsOnce(entry.key.to_owned())));
-        }
-        Ok(kinds)
+        Ok(OrbitOrder::new(&kinds))
     }
 }
 

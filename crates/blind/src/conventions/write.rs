@@ -1,8 +1,9 @@
 //! Writing conventions as a file that reads back the same.
 
-use super::{BreakChoice, COLOUR_NAMES, Conventions};
-use crate::kind::{KINDS, kind_name};
-use cube::{Face, Orbit, Sticker};
+use super::{BreakChoice, COLOUR_NAMES, Conventions, MethodName, OrbitOrder};
+use crate::kind::kind_name;
+use crate::method::usual;
+use cube::{Face, Orbit};
 use std::fmt::Write;
 
 /// A text in quotation marks, as TOML wants it.
@@ -26,6 +27,8 @@ impl Conventions {
     }
 
     fn write(&self, out: &mut String) -> std::fmt::Result {
+        let carried_out: Vec<Orbit> =
+            Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some()).collect();
         writeln!(out, "# Colours of the faces while a scramble is made.\n[colours]")?;
         for face in Face::ALL {
             let colour = self.colour(face);
@@ -50,32 +53,38 @@ impl Conventions {
             out,
             "\n# Faces U L F R B D, on each clockwise from the upper left (edges: from the top).\n[letters]"
         )?;
-        for orbit in KINDS {
-            let all: Vec<Sticker> = Sticker::all().collect();
-            writeln!(out, "{} = {}", kind_name(orbit), quoted(&self.kind(orbit).letters.spell(&all)))?;
+        for orbit in Orbit::ALL {
+            let letters = &self.kind(orbit).letters;
+            let written = if letters.are_single() {
+                quoted(&letters.all().collect::<String>())
+            } else {
+                format!("[{}]", letters.all().map(quoted).collect::<Vec<_>>().join(", "))
+            };
+            writeln!(out, "{} = {written}", kind_name(orbit))?;
         }
         writeln!(out, "\n[buffer]")?;
-        for orbit in KINDS {
+        for orbit in Orbit::ALL {
             writeln!(out, "{} = {}", kind_name(orbit), quoted(orbit.name(self.kind(orbit).buffer)))?;
         }
         writeln!(out, "\n[method]")?;
-        for orbit in KINDS {
+        for &orbit in &carried_out {
             writeln!(out, "{} = {}", kind_name(orbit), quoted(self.kind(orbit).method.name()))?;
         }
         writeln!(out, "\n[algorithm]")?;
-        for orbit in KINDS {
-            writeln!(out, "{} = {}", kind_name(orbit), quoted(&self.kind(orbit).algorithm))?;
+        for &orbit in &carried_out {
+            let algorithm = self.kind(orbit).algorithm.as_ref().map(ToString::to_string).unwrap_or_default();
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(&algorithm))?;
         }
-        writeln!(out, "parity = {}", quoted(&self.parity_algorithm))?;
+        writeln!(out, "parity = {}", quoted(&self.parity_algorithm.to_string()))?;
         writeln!(out, "\n# Sheets of three-cycles.\n[sheet]")?;
-        for orbit in KINDS {
+        for &orbit in &carried_out {
             let place = self.kind(orbit).sheet.as_deref().unwrap_or_default();
             writeln!(out, "{} = {}", kind_name(orbit), quoted(place))?;
         }
         writeln!(out, "\n# Your own times of turning, as `hoodwink algs fit --out` writes them.\n[ease]")?;
         writeln!(out, "costs = {}", quoted(self.ease.as_deref().unwrap_or_default()))?;
         writeln!(out, "\n# Turned pieces by an \"algorithm\" or by \"cycles\".\n[turned]")?;
-        for orbit in KINDS {
+        for &orbit in &carried_out {
             writeln!(out, "{} = {}", kind_name(orbit), quoted(self.kind(orbit).turned.name()))?;
         }
         writeln!(
@@ -87,7 +96,7 @@ impl Conventions {
             out,
             "\n# Where a new cycle begins: \"first\", \"fewest\" set-up moves, \"least\" time, or a list of stickers.\n[breaks]"
         )?;
-        for orbit in KINDS {
+        for orbit in Orbit::ALL {
             let choice = match &self.kind(orbit).breaks {
                 BreakChoice::First => quoted("first"),
                 BreakChoice::Fewest => quoted("fewest"),
@@ -100,8 +109,8 @@ impl Conventions {
             };
             writeln!(out, "{} = {choice}", kind_name(orbit))?;
         }
-        let kinds = |order: &[Orbit]| {
-            order.iter().map(|&orbit| quoted(kind_name(orbit))).collect::<Vec<_>>().join(", ")
+        let kinds = |order: &OrbitOrder| {
+            order.all().map(|orbit| quoted(kind_name(orbit))).collect::<Vec<_>>().join(", ")
         };
         writeln!(out, "\n[memo]\npairs = {}", self.pairs)?;
         writeln!(out, "order = [{}]", kinds(&self.memo_order))?;

@@ -2,10 +2,10 @@
 
 use super::MethodError;
 use crate::conventions::Turned;
+use crate::cycle_case::CycleAlgorithm;
 use crate::letters::same_piece;
-use crate::sheet::Sheet;
 use crate::swap::Swap;
-use cube::{Algorithm, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
+use cube::{Algorithm, Claim, NotProven, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
 use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
 
@@ -47,28 +47,70 @@ pub fn letters_state(size: Size, orbit: Orbit, buffer: Sticker, targets: &[Stick
 /// An algorithm for letters, applied and found to do what they ask.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Case {
-    /// As it is written.
-    pub algorithm: Algorithm,
-    /// Its turns.
-    pub turns: Vec<Turn>,
-    /// The estimated time in thousandths of a second.
-    pub milliseconds: u32,
-    /// Whether it was found by search, since the sheet has none.
-    pub found: bool,
+    algorithm: Algorithm,
+    turns: Vec<Turn>,
+    milliseconds: u32,
+    found: bool,
 }
 
 impl Case {
-    fn new(algorithm: Algorithm, model: &Model, found: bool) -> Self {
+    /// Applies an algorithm for letters.
+    ///
+    /// # Errors
+    /// [`NotProven`] when it does not do exactly what the letters ask.
+    fn new(
+        letters: &Letters<'_>,
+        algorithm: Algorithm,
+        model: &Model,
+        found: bool,
+    ) -> Result<Self, NotProven> {
         // What a set-up and the algorithm after it undo, nobody turns.
         let turns = cube::simplified(&algorithm.flatten());
+        let does = State::solved(letters.size).after(&turns);
+        NotProven::unless(letters.wanted() == Some(does), Claim::Algorithm)?;
         let milliseconds = super::milliseconds(model, &turns);
-        Self { algorithm, turns, milliseconds, found }
+        Ok(Self { algorithm, turns, milliseconds, found })
+    }
+
+    /// As it is written.
+    pub const fn algorithm(&self) -> &Algorithm {
+        &self.algorithm
+    }
+
+    /// Its turns, merged and cancelled.
+    pub fn turns(&self) -> &[Turn] {
+        &self.turns
+    }
+
+    /// The estimated time in thousandths of a second.
+    pub const fn milliseconds(&self) -> u32 {
+        self.milliseconds
+    }
+
+    /// Whether it was found by search, since none was given.
+    pub const fn is_found(&self) -> bool {
+        self.found
+    }
+}
+
+/// Letters of one kind that are to be carried out by one algorithm.
+struct Letters<'a> {
+    size: Size,
+    orbit: Orbit,
+    buffer: Sticker,
+    targets: &'a [Sticker],
+}
+
+impl Letters<'_> {
+    fn wanted(&self) -> Option<State> {
+        letters_state(self.size, self.orbit, self.buffer, self.targets)
     }
 }
 
 /// The three-cycle method for one kind.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Cycles {
+    size: Size,
     orbit: Orbit,
     buffer: Sticker,
     /// By first letter · 24 + second letter; on one piece, what turns that piece and the buffer's.
@@ -79,30 +121,33 @@ pub struct Cycles {
 }
 
 impl Cycles {
-    /// Takes the easiest algorithm of the sheets for each case, and finds one by search where there is none.
+    /// Takes the easiest of the given algorithms for each case, and finds one by search where there is none.
     ///
     /// # Errors
     /// [`MethodError::NoCase`] when neither has one.
     pub(super) fn new(
         size: Size,
         orbit: Orbit,
-        sheets: &[Sheet],
+        algorithms: &[CycleAlgorithm],
         turned: Turned,
         model: &Model,
         last: Swap,
     ) -> Result<Self, MethodError> {
         let buffer = last.effect().buffer();
-        let mut cycles = Self { orbit, buffer, cases: vec![None; 576], joint: vec![None; 576], last };
-        for row in sheets.iter().flat_map(Sheet::rows) {
-            let Some(case) = row.case.filter(|case| case.orbit == orbit && case.buffer == buffer) else {
-                continue;
-            };
-            let Ok(algorithm) = Algorithm::parse(&row.algorithm, size) else { continue };
-            cycles.offer(size, case.first, case.second, Case::new(algorithm, model, false));
+        let mut cycles = Self { size, orbit, buffer, cases: vec![None; 576], joint: vec![None; 576], last };
+        for given in algorithms {
+            let case = given.case;
+            if case.orbit == orbit && case.buffer == buffer && !same_piece(orbit, case.first, case.second) {
+                cycles.offer([case.first, case.second], &given.algorithm, model);
+            }
         }
-        cycles.find_missing(size, model)?;
-        cycles.find_turned(size, turned, model)?;
+        cycles.find_missing(model)?;
+        cycles.find_turned(turned, model)?;
         Ok(cycles)
+    }
+
+    const fn letters<'a>(&self, targets: &'a [Sticker]) -> Letters<'a> {
+        Letters { size: self.size, orbit: self.orbit, buffer: self.buffer, targets }
     }
 
     fn others(&self) -> impl Iterator<Item = Sticker> + use<> {
@@ -110,19 +155,18 @@ impl Cycles {
         Sticker::all().filter(move |&sticker| !same_piece(orbit, sticker, buffer))
     }
 
-    /// Keeps an algorithm if it does what the letters ask and is easier than what is there.
-    fn offer(&mut self, size: Size, first: Sticker, second: Sticker, case: Case) {
-        let Some(wanted) = letters_state(size, self.orbit, self.buffer, &[first, second]) else { return };
-        if same_piece(self.orbit, first, second) || State::solved(size).after(&case.turns) != wanted {
-            return;
-        }
-        let place = &mut self.cases[first.index() * 24 + second.index()];
+    /// Keeps an algorithm if it does what the letters ask and is easier than what is there. What does something else is not
+    /// used; the check of a sheet tells whose it is.
+    fn offer(&mut self, targets: [Sticker; 2], algorithm: &Algorithm, model: &Model) {
+        let Ok(algorithm) = algorithm.on(self.size) else { return };
+        let Ok(case) = Case::new(&self.letters(&targets), algorithm, model, false) else { return };
+        let place = &mut self.cases[targets[0].index() * 24 + targets[1].index()];
         if place.as_ref().is_none_or(|known| case.milliseconds < known.milliseconds) {
             *place = Some(case);
         }
     }
 
-    fn find_missing(&mut self, size: Size, model: &Model) -> Result<(), MethodError> {
+    fn find_missing(&mut self, model: &Model) -> Result<(), MethodError> {
         let orbit = self.orbit;
         let mut search = None;
         for first in self.others() {
@@ -130,69 +174,85 @@ impl Cycles {
                 if self.cases[first.index() * 24 + second.index()].is_some() {
                     continue;
                 }
-                let search = search.get_or_insert_with(|| Conjugates::new(size, Sort::ThreeCycle(orbit)));
-                let algorithm = letters_state(size, orbit, self.buffer, &[first, second])
-                    .and_then(|wanted| search.leading_to(&wanted))
-                    .ok_or(MethodError::NoCase { orbit, first, second })?;
-                self.cases[first.index() * 24 + second.index()] = Some(Case::new(algorithm, model, true));
+                let search =
+                    search.get_or_insert_with(|| Conjugates::new(self.size, Sort::ThreeCycle(orbit)));
+                let case = self.searched(search, &[first, second], model)?.ok_or(MethodError::NoCase {
+                    orbit,
+                    first,
+                    second,
+                })?;
+                self.cases[first.index() * 24 + second.index()] = Some(case);
             }
         }
         Ok(())
     }
 
+    /// What a search has for letters, applied.
+    fn searched(
+        &self,
+        search: &Conjugates,
+        targets: &[Sticker],
+        model: &Model,
+    ) -> Result<Option<Case>, NotProven> {
+        let letters = self.letters(targets);
+        let algorithm = letters.wanted().and_then(|wanted| search.leading_to(&wanted));
+        algorithm.map(|algorithm| Case::new(&letters, algorithm, model, true)).transpose()
+    }
+
     /// What turns pieces in their places: by algorithms of their own, or by two three-cycles through a third piece.
-    fn find_turned(&mut self, size: Size, turned: Turned, model: &Model) -> Result<(), MethodError> {
+    fn find_turned(&mut self, turned: Turned, model: &Model) -> Result<(), MethodError> {
         let orbit = self.orbit;
-        let sort = if orbit == Orbit::Corner { Sort::TwistPair } else { Sort::FlipPair };
-        let search = (turned == Turned::Algorithm).then(|| Conjugates::new(size, sort));
+        let sort = match orbit {
+            Orbit::Corner => Sort::TwistPair,
+            Orbit::Midge => Sort::FlipPair,
+            // Nothing of these kinds can be turned in its place.
+            Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => {
+                return Ok(());
+            }
+        };
+        let search = (turned == Turned::Algorithm).then(|| Conjugates::new(self.size, sort));
         let pairs: Vec<[Sticker; 2]> = self
             .others()
             .flat_map(|first| (1..orbit.stickers_per_piece()).map(move |by| [first, orbit.turned(first, by)]))
             .collect();
-        for &[first, second] in &pairs {
-            let by_algorithm = || {
-                let wanted = letters_state(size, orbit, self.buffer, &[first, second])?;
-                let algorithm = search.as_ref()?.leading_to(&wanted)?;
-                Some(Case::new(algorithm, model, true))
+        for pair in &pairs {
+            let by_algorithm = match &search {
+                Some(search) => self.searched(search, pair, model)?,
+                None => None,
             };
-            let case = by_algorithm()
-                .or_else(|| self.through_a_third(size, first, second, model))
-                .ok_or(MethodError::NoCase { orbit, first, second })?;
+            let [first, second] = *pair;
+            let case = match by_algorithm {
+                Some(case) => Some(case),
+                None => self.through_a_third(*pair, model)?,
+            };
+            let case = case.ok_or(MethodError::NoCase { orbit, first, second })?;
             self.cases[first.index() * 24 + second.index()] = Some(case);
         }
         let Some(search) = search else { return Ok(()) };
         for one in &pairs {
             for other in &pairs {
                 let place = self.joint_place(*one, *other);
-                if same_piece(orbit, one[0], other[0]) || place.is_none_or(|at| self.joint[at].is_some()) {
-                    continue;
-                }
+                let Some(at) = place.filter(|&at| self.joint[at].is_none()) else { continue };
                 let letters = [one[0], one[1], other[0], other[1]];
-                let found = letters_state(size, orbit, self.buffer, &letters)
-                    .and_then(|wanted| search.leading_to(&wanted))
-                    .map(|algorithm| Case::new(algorithm, model, true));
-                if let Some(at) = place {
-                    self.joint[at] = found;
-                }
+                self.joint[at] = self.searched(&search, &letters, model)?;
             }
         }
         Ok(())
     }
 
-    fn through_a_third(&self, size: Size, first: Sticker, second: Sticker, model: &Model) -> Option<Case> {
-        let helper =
-            self.others().filter(|&third| !same_piece(self.orbit, third, first)).min_by_key(|&third| {
-                let cost = |a, b| self.case(a, b).map_or(u32::MAX / 4, |case| case.milliseconds);
-                cost(first, third) + cost(third, second)
-            })?;
-        let turns = [self.case(first, helper)?, self.case(helper, second)?]
-            .map(|case| case.turns.as_slice())
-            .concat();
-        let algorithm = Algorithm::from_turns(size, &turns).ok()?;
-        let found = [self.case(first, helper)?, self.case(helper, second)?].iter().any(|case| case.found);
-        let case = Case::new(algorithm, model, found);
-        let wanted = letters_state(size, self.orbit, self.buffer, &[first, second])?;
-        (State::solved(size).after(&case.turns) == wanted).then_some(case)
+    fn through_a_third(&self, pair: [Sticker; 2], model: &Model) -> Result<Option<Case>, NotProven> {
+        let [first, second] = pair;
+        let cost = |a, b| self.case(a, b).map_or(u32::MAX / 4, |case| case.milliseconds);
+        let helper = self
+            .others()
+            .filter(|&third| !same_piece(self.orbit, third, first))
+            .min_by_key(|&third| cost(first, third) + cost(third, second));
+        let both = helper.and_then(|helper| Some([self.case(first, helper)?, self.case(helper, second)?]));
+        let Some(both) = both else { return Ok(None) };
+        let turns = both.map(Case::turns).concat();
+        let Ok(algorithm) = Algorithm::from_turns(self.size, &turns) else { return Ok(None) };
+        let found = both.iter().any(|case| case.found);
+        Case::new(&self.letters(&pair), algorithm, model, found).map(Some)
     }
 
     /// The kind of piece.
@@ -225,14 +285,13 @@ impl Cycles {
             return None;
         }
         let (a, b) = (reference(one[0]), reference(other[0]));
-        if orbit == Orbit::Corner {
-            return match (clockwise(one), clockwise(other)) {
-                (true, false) => Some(a * 24 + b),
-                (false, true) => Some(b * 24 + a),
-                _ => None,
-            };
+        // Of pieces that turn in two ways, two turned together are turned against each other.
+        match (clockwise(one), clockwise(other)) {
+            _ if orbit.stickers_per_piece() == 2 => Some(a.min(b) * 24 + a.max(b)),
+            (true, false) => Some(a * 24 + b),
+            (false, true) => Some(b * 24 + a),
+            (true, true) | (false, false) => None,
         }
-        Some(a.min(b) * 24 + a.max(b))
     }
 
     /// The swap for the last letter of an odd number.
@@ -249,5 +308,26 @@ impl Cycles {
                 Some((first, second, case))
             })
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_algorithm_that_does_something_else_is_no_case() {
+        let corner = |name| Orbit::Corner.sticker(name).expect("a corner");
+        let targets = ["UBR", "RDF"].map(corner);
+        let letters =
+            Letters { size: Size::THREE, orbit: Orbit::Corner, buffer: corner("UFR"), targets: &targets };
+        let model = Model::built_in();
+        let made = |text: &str| {
+            let algorithm = Algorithm::parse(text, Size::THREE).expect("an algorithm");
+            Case::new(&letters, algorithm, &model, false)
+        };
+        assert!(made("[R' D' R, U]").is_ok());
+        assert_eq!(made("[U, R' D' R]"), Err(NotProven { claim: Claim::Algorithm }));
+        assert!(made("").is_err());
     }
 }

@@ -1,19 +1,22 @@
 //! Methods: what carries out the letters of each kind, and what is done about parity.
 
 mod cycles;
-pub(crate) mod data;
 mod slice;
+mod usual;
 
 pub use cycles::{Case, Cycles, letters_effect, letters_state};
 pub use slice::{SliceLetter, SliceSwap};
+pub(crate) use usual::usual_parity;
+pub use usual::{Usual, usual};
 
 use crate::conventions::{BreakChoice, Conventions, MethodName, ParityChoice};
+use crate::cycle_case::CycleAlgorithm;
 use crate::kind::kind_name;
-use crate::plan::Costs;
-use crate::sheet::Sheet;
+use crate::pairing::Costs;
 use crate::swap::{Swap, SwapEffect, SwapError};
-use cube::{Algorithm, Orbit, ParseError, Perm, Rotation, Size, State, Sticker, Turn, inverted};
-use data::Data;
+use cube::{
+    Algorithm, NoSuchTurn, NotProven, Orbit, OrbitMap, Perm, Rotation, Size, State, Sticker, Turn, inverted,
+};
 use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
 use search::solve3::{Limit, solve};
@@ -30,7 +33,7 @@ pub enum MethodError {
         /// The size.
         size: Size,
         /// Why.
-        error: ParseError,
+        error: NoSuchTurn,
     },
     /// The algorithm of a kind is not the swap that it should be.
     #[error("the {} algorithm: {error}", kind_name(*.orbit))]
@@ -63,9 +66,17 @@ pub enum MethodError {
     /// Slice-swap is for edges.
     #[error("slice-swap is a method for edges, not for {}s", kind_name(*.0))]
     NotForKind(Orbit),
-    /// The data of slice-swap do not do what they have to. That is a fault of the program.
-    #[error("the algorithms of slice-swap do something else than they should")]
-    SliceData,
+    /// The parity algorithm cannot be made on this size.
+    #[error("the parity algorithm cannot be made on a {size}: {error}")]
+    ParityCannotBeMade {
+        /// The size.
+        size: Size,
+        /// Why.
+        error: NoSuchTurn,
+    },
+    /// An algorithm of a method does not do what it has to. That is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
     /// Parity by exchanging two edges in the trace needs a corner algorithm that exchanges two edges.
     #[error("the corner algorithm exchanges no two edges, so none can be exchanged in the trace")]
     NoExchange,
@@ -79,9 +90,14 @@ pub enum MethodError {
         /// The second letter's sticker.
         second: Sticker,
     },
-    /// Only cubes of these sizes have their letters carried out so far.
-    #[error("memos are made for the 2x2 and the 3x3, not for a {0}")]
-    SizeNotCovered(Size),
+    /// No method is known for a kind of piece that this size has.
+    #[error("there is no method yet for the {}s of a {size}", kind_name(*.orbit))]
+    NotCovered {
+        /// The size.
+        size: Size,
+        /// The kind.
+        orbit: Orbit,
+    },
 }
 
 /// What carries out the letters of one kind.
@@ -108,14 +124,14 @@ pub enum Parity {
         found: bool,
     },
     /// Two edges are taken for each other in the trace, since the last corner letter exchanges them.
-    Exchange([Sticker; 2]),
+    Exchange(Exchange),
 }
 
 /// What a method is made with beside the conventions.
 #[derive(Clone, Copy, Default, Debug)]
 pub struct Outfit<'a> {
-    /// Sheets of algorithms, of any kinds and buffers; those that fit are used.
-    pub sheets: &'a [Sheet],
+    /// Algorithms for two letters, of any kinds and buffers; those that fit and do what they are said to do are used.
+    pub algorithms: &'a [CycleAlgorithm],
     /// How long turns take; without it the built-in estimates where times are needed at all.
     pub model: Option<&'a Model>,
     /// Whether times are wanted even if nothing is chosen by them.
@@ -126,9 +142,9 @@ pub struct Outfit<'a> {
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Method {
     size: Size,
-    kinds: Vec<(Orbit, Carrier)>,
+    carriers: OrbitMap<Option<Carrier>>,
     parity: Parity,
-    costs: Vec<Option<Costs>>,
+    costs: OrbitMap<Option<Costs>>,
     parity_milliseconds: u32,
 }
 
@@ -153,10 +169,11 @@ impl Method {
     /// # Errors
     /// [`MethodError`] when an algorithm does not do what it has to.
     pub fn with(size: Size, conventions: &Conventions, outfit: &Outfit<'_>) -> Result<Self, MethodError> {
-        if size > Size::THREE {
-            return Err(MethodError::SizeNotCovered(size));
-        }
         let orbits = Orbit::of(size);
+        let covered = |orbit: Orbit| usual(MethodName::OneSwap, orbit).is_some();
+        if let Some(&orbit) = orbits.iter().find(|&&orbit| !covered(orbit)) {
+            return Err(MethodError::NotCovered { size, orbit });
+        }
         let timed = outfit.timed
             || orbits.iter().any(|&orbit| {
                 let kind = conventions.kind(orbit);
@@ -171,19 +188,18 @@ impl Method {
             }
             None => None,
         };
-        let mut kinds = Vec::new();
+        let mut carriers = OrbitMap::default();
         for &orbit in orbits {
-            kinds.push((orbit, Self::carrier_of(size, orbit, conventions, outfit, model)?));
+            carriers[orbit] = Some(Self::carrier_of(size, orbit, conventions, outfit, model)?);
         }
-        let parity = Self::parity_of(size, &kinds, conventions)?;
+        let parity = Self::parity_of(size, &carriers, conventions)?;
         let timed_by = model.filter(|_| timed);
-        let costs =
-            kinds.iter().map(|(orbit, carrier)| Some(Costs::of(*orbit, carrier, timed_by?))).collect();
+        let costs = OrbitMap::new(|orbit| Some(Costs::of(orbit, carriers[orbit].as_ref()?, timed_by?)));
         let parity_milliseconds = match (&parity, timed_by) {
             (Parity::Algorithm { algorithm, .. }, Some(model)) => milliseconds(model, &algorithm.flatten()),
             _ => 0,
         };
-        Ok(Self { size, kinds, parity, costs, parity_milliseconds })
+        Ok(Self { size, carriers, parity, costs, parity_milliseconds })
     }
 
     fn carrier_of(
@@ -198,10 +214,11 @@ impl Method {
             if orbit != Orbit::Midge {
                 return Err(MethodError::NotForKind(orbit));
             }
-            return Ok(Carrier::SliceSwap(SliceSwap::new(kind.buffer)?));
+            return Ok(Carrier::SliceSwap(SliceSwap::new(size, kind.buffer)?));
         }
-        let algorithm = Algorithm::parse(&kind.algorithm, size)
-            .map_err(|error| MethodError::CannotBeMade { orbit, size, error })?;
+        let algorithm = kind.algorithm.as_ref().ok_or(MethodError::NotCovered { size, orbit })?;
+        let algorithm =
+            algorithm.on(size).map_err(|error| MethodError::CannotBeMade { orbit, size, error })?;
         let effect = match SwapEffect::of(algorithm, orbit, kind.buffer) {
             // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
             Err(SwapError::BufferNotMoved { instead, .. }) if kind.method == MethodName::ThreeCycle => {
@@ -210,7 +227,7 @@ impl Method {
             effect => effect,
         }
         .map_err(|error| MethodError::NoSwap { orbit, error })?;
-        let swap = Swap::new(effect);
+        let swap = Swap::new(effect)?;
         let of_buffer = |sticker| orbit.piece(sticker) == orbit.piece(kind.buffer);
         let missing = Sticker::all().find(|&target| !of_buffer(target) && swap.setups(target).is_empty());
         if let Some(target) = missing {
@@ -220,7 +237,7 @@ impl Method {
             (MethodName::ThreeCycle, Some(model)) => Carrier::ThreeCycle(Box::new(Cycles::new(
                 size,
                 orbit,
-                outfit.sheets,
+                outfit.algorithms,
                 kind.turned,
                 model,
                 swap,
@@ -231,31 +248,29 @@ impl Method {
 
     fn parity_of(
         size: Size,
-        kinds: &[(Orbit, Carrier)],
+        carriers: &OrbitMap<Option<Carrier>>,
         conventions: &Conventions,
     ) -> Result<Parity, MethodError> {
-        if conventions.parity == ParityChoice::Exchange && kinds.len() > 1 {
-            let corner = kinds
-                .iter()
-                .find(|(orbit, _)| *orbit == Orbit::Corner)
-                .and_then(|(_, carrier)| carrier.swap());
-            let moved = corner.map(|swap| crate::swap::moved_pieces(swap.effect().effect(), Orbit::Midge));
-            let Some(&[one, _]) = moved.as_deref() else { return Err(MethodError::NoExchange) };
-            let other = corner.map_or(one, |swap| swap.effect().effect().at(Orbit::Midge, one));
-            return Ok(Parity::Exchange([one, other]));
+        let orbits = Orbit::of(size);
+        if conventions.parity == ParityChoice::Exchange && orbits.contains(&Orbit::Midge) {
+            let effect = carriers[Orbit::Corner].as_ref().and_then(Carrier::swap).map(Swap::effect);
+            let exchange = effect.and_then(|effect| Exchange::of(effect.effect()));
+            return exchange.map(Parity::Exchange).ok_or(MethodError::NoExchange);
         }
-        let mut order: Vec<&(Orbit, Carrier)> = kinds.iter().collect();
-        order.sort_by_key(|(orbit, _)| conventions.execution_order.iter().position(|other| other == orbit));
-        let slice_later = order.iter().skip(1).any(|(_, carrier)| matches!(carrier, Carrier::SliceSwap(_)));
-        if slice_later {
+        let order: Vec<(Orbit, &Carrier)> = conventions
+            .execution_order
+            .of(size)
+            .filter_map(|orbit| Some((orbit, carriers[orbit].as_ref()?)))
+            .collect();
+        if order.iter().skip(1).any(|(_, carrier)| matches!(carrier, Carrier::SliceSwap(_))) {
             return Err(MethodError::SliceNotFirst);
         }
         // The algorithm undoes what the first kind leaves, and does beforehand what undoes the second.
         let mut core = Rotation::NONE;
-        let mut perms = vec![Perm::IDENTITY; kinds.len()];
+        let mut perms = vec![Perm::IDENTITY; orbits.len()];
         for (orbit, carrier) in order {
-            for (at, &other) in Orbit::of(size).iter().enumerate() {
-                perms[at] = perms[at].then(&carrier.left_over(*orbit, other).inverse());
+            for (perm, &other) in perms.iter_mut().zip(orbits) {
+                *perm = perm.then(&carrier.left_over(orbit, other).inverse());
             }
             if let Carrier::SliceSwap(slice) = carrier {
                 core = core.then(slice.left_over().1.inverse());
@@ -275,32 +290,26 @@ impl Method {
         conventions: &Conventions,
     ) -> Result<Parity, MethodError> {
         let does = |algorithm: &Algorithm| State::solved(size).after(&algorithm.flatten());
-        let orbit = Orbit::Corner;
-        let own = Algorithm::parse(&conventions.parity_algorithm, size)
-            .map_err(|error| MethodError::CannotBeMade { orbit, size, error })?;
+        let own = conventions
+            .parity_algorithm
+            .on(size)
+            .map_err(|error| MethodError::ParityCannotBeMade { size, error })?;
         if does(&own) == *wanted {
             return Ok(Parity::Algorithm { algorithm: own, found: false });
         }
-        let data = Data::built_in();
-        let known: Vec<&str> = MethodName::ALL
-            .into_iter()
-            .filter_map(|method| data.text(method, "parity", "algorithm"))
-            .collect();
-        if !known.contains(&conventions.parity_algorithm.as_str()) {
-            return Err(MethodError::ParityDoesNotFit {
-                wanted: all_moved(wanted),
-                moved: all_moved(&does(&own)),
-            });
+        let not_fitting =
+            || MethodError::ParityDoesNotFit { wanted: all_moved(wanted), moved: all_moved(&does(&own)) };
+        let known = usual_parity();
+        if !known.contains(&conventions.parity_algorithm) {
+            return Err(not_fitting());
         }
-        let read = known.iter().filter_map(|text| Algorithm::parse(text, size).ok());
+        let read = known.iter().filter_map(|known| known.on(size).ok());
         if let Some(algorithm) = read.into_iter().find(|algorithm| does(algorithm) == *wanted) {
             return Ok(Parity::Algorithm { algorithm, found: false });
         }
         let found =
             Conjugates::new(size, Sort::TwoSwaps).leading_to(wanted).or_else(|| by_two_phases(wanted));
-        let algorithm = found.filter(|algorithm| does(algorithm) == *wanted).ok_or_else(|| {
-            MethodError::ParityDoesNotFit { wanted: all_moved(wanted), moved: all_moved(&does(&own)) }
-        })?;
+        let algorithm = found.filter(|algorithm| does(algorithm) == *wanted).ok_or_else(not_fitting)?;
         Ok(Parity::Algorithm { algorithm, found: true })
     }
 
@@ -311,7 +320,7 @@ impl Method {
 
     /// What carries out the letters of a kind, if the puzzle has the kind.
     pub fn carrier(&self, orbit: Orbit) -> Option<&Carrier> {
-        self.kinds.iter().find(|(other, _)| *other == orbit).map(|(_, carrier)| carrier)
+        self.carriers[orbit].as_ref()
     }
 
     /// The swap of a kind: of every letter in one-swap, of a last single letter with three-cycles; slice-swap has none.
@@ -340,40 +349,41 @@ impl Method {
 
     /// The estimated times of the letters of a kind, where times were asked for.
     pub fn costs(&self, orbit: Orbit) -> Option<&Costs> {
-        let at = self.kinds.iter().position(|(other, _)| *other == orbit)?;
-        self.costs[at].as_ref()
-    }
-
-    /// The edges as they are to be traced: when the corners' number of letters is odd and parity is met by exchanging two
-    /// edges, those two are taken for each other.
-    ///
-    /// Where the corners are carried out first, what lies at the two places is exchanged, for it will be so when the edges'
-    /// turn comes; otherwise the two pieces are, for the corners' last letter will exchange them at the end.
-    pub(crate) fn traced_as(&self, state: &State, orbit: Orbit, conventions: &Conventions) -> Perm {
-        let seen = state.orbit(orbit);
-        let Some(effect) = self.exchange().filter(|_| orbit == Orbit::Midge) else { return *seen };
-        if !corners_are_odd(state) {
-            return *seen;
-        }
-        if conventions.execution_order.first() == Some(&Orbit::Corner) {
-            seen.then(effect)
-        } else {
-            effect.then(seen)
-        }
-    }
-
-    fn exchange(&self) -> Option<&Perm> {
-        match &self.parity {
-            Parity::Exchange(_) => Some(self.swap(Orbit::Corner)?.effect().effect().orbit(Orbit::Midge)),
-            Parity::Nothing | Parity::Algorithm { .. } => None,
-        }
+        self.costs[orbit].as_ref()
     }
 }
 
-/// Whether the corners are oddly arranged: then every memo of them has an odd number of letters. Exchanging two corners
-/// exchanges three pairs of stickers, and turning one moves three stickers round, so stickers are as odd as pieces.
-pub(crate) fn corners_are_odd(state: &State) -> bool {
-    state.orbit(Orbit::Corner).is_odd()
+/// Two edges that are taken for each other in the trace when the corners' number of letters is odd, since the corners' last
+/// letter exchanges them.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Exchange {
+    /// The two edges, by the stickers that take each other's place.
+    pub edges: [Sticker; 2],
+    /// What the corners' swap does to the edges.
+    effect: Perm,
+}
+
+impl Exchange {
+    /// The edges that a swap of corners exchanges; `None` unless there are exactly two.
+    pub fn of(swap: &State) -> Option<Self> {
+        let orbit = Orbit::Midge;
+        let &[one, _] = crate::swap::moved_pieces(swap, orbit).as_slice() else { return None };
+        Some(Self { edges: [one, swap.at(orbit, one)], effect: *swap.orbit(orbit) })
+    }
+
+    /// The edges as they are to be traced.
+    ///
+    /// Where the corners are carried out first, what lies at the two places is exchanged, for it will be so when the edges'
+    /// turn comes; otherwise the two pieces are, for the corners' last letter will exchange them at the end.
+    pub fn traced_as(&self, edges: &Perm, corners_first: bool) -> Perm {
+        if corners_first { edges.then(&self.effect) } else { self.effect.then(edges) }
+    }
+
+    /// The edges of which [`Exchange::traced_as`] makes these.
+    pub fn untraced(&self, traced: &Perm, corners_first: bool) -> Perm {
+        let back = self.effect.inverse();
+        if corners_first { traced.then(&back) } else { back.then(traced) }
+    }
 }
 
 fn all_moved(state: &State) -> Vec<(Orbit, Sticker)> {
@@ -385,12 +395,9 @@ fn all_moved(state: &State) -> Vec<(Orbit, Sticker)> {
         .collect()
 }
 
-/// Any short algorithm that leads to a state of a 3x3, by the two-phase solver; slices first where centres move.
+/// Any short algorithm that leads to a state, by the search for states; slices first where centres move.
 fn by_two_phases(wanted: &State) -> Option<Algorithm> {
-    let size = Size::THREE;
-    if wanted.size() != size {
-        return None;
-    }
+    let size = wanted.size();
     let slices = ["", "M2", "E2", "S2", "M", "M'", "E", "E'", "S", "S'"];
     let read = slices.into_iter().filter_map(|text| Algorithm::parse(text, size).ok());
     let first = read

@@ -2,10 +2,10 @@
 
 use super::MethodError;
 use super::cycles::letters_effect;
-use super::data::Data;
+use super::usual::{in_the_slice, usual};
 use crate::conventions::MethodName;
 use crate::letters::same_piece;
-use cube::{Algorithm, Face, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted};
+use cube::{Algorithm, Claim, Face, NotProven, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted};
 use search::setup::{Wanted, setups};
 
 /// The longest set-up that is looked for; five turns reach the other sticker of the place above.
@@ -35,6 +35,7 @@ impl SliceLetter {
 /// two other edges of the slice have changed places, so the algorithm for one is made for the other.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct SliceSwap {
+    size: Size,
     buffer: Sticker,
     letters: Vec<SliceLetter>,
     /// What half-turning the rest of the slice does to the edges, and to the centres.
@@ -43,43 +44,39 @@ pub struct SliceSwap {
 }
 
 /// Where a rotation of the whole cube takes a sticker.
-fn carried(orbit: Orbit, rotation: Rotation, sticker: Sticker) -> Sticker {
-    State::held(Size::THREE, rotation).orbit(orbit).inverse().at(sticker)
+fn carried(size: Size, orbit: Orbit, rotation: Rotation, sticker: Sticker) -> Sticker {
+    State::held(size, rotation).orbit(orbit).inverse().at(sticker)
 }
 
 impl SliceSwap {
     /// The method with a buffer; every letter is applied and compared with what it has to do.
     ///
     /// # Errors
-    /// [`MethodError::NoSetup`] for a target that cannot be reached, [`MethodError::SliceData`] for data that
-    /// do something else.
-    pub fn new(buffer: Sticker) -> Result<Self, MethodError> {
+    /// [`MethodError::NoSetup`] for a target that cannot be reached, [`MethodError::CannotBeMade`] on a size without
+    /// a middle slice, [`MethodError::NotProven`] where a letter does something else.
+    pub fn new(size: Size, buffer: Sticker) -> Result<Self, MethodError> {
         let orbit = Orbit::Midge;
-        let data = Data::built_in();
-        let text = |key| data.text(MethodName::SliceSwap, "edge", key).unwrap_or_default();
-        let home = orbit.sticker(text("buffer")).ok_or(MethodError::SliceData)?;
-        let opposite = orbit.sticker(text("target")).ok_or(MethodError::SliceData)?;
-        // Of the 24 rotations exactly one takes the buffer of the data to the one wanted.
+        let not_covered = MethodError::NotCovered { size, orbit };
+        let swap = usual(MethodName::SliceSwap, orbit).ok_or_else(|| not_covered.clone())?;
+        // Of the 24 rotations exactly one takes the usual buffer to the one wanted.
         let rotation = Rotation::all()
-            .find(|&rotation| carried(orbit, rotation, home) == buffer)
-            .ok_or(MethodError::SliceData)?;
-        let opposite = carried(orbit, rotation, opposite);
-        let read = |text: &str| {
-            Algorithm::parse(text, Size::THREE)
-                .map(|read| read.rotated(rotation).flatten())
-                .map_err(|_| MethodError::SliceData)
+            .find(|&rotation| carried(size, orbit, rotation, swap.buffer) == buffer)
+            .ok_or(not_covered)?;
+        let opposite = carried(size, orbit, rotation, swap.target);
+        let held = |algorithm: &Algorithm| {
+            let on = algorithm.on(size).map_err(|error| MethodError::CannotBeMade { orbit, size, error });
+            on.map(|on| on.rotated(rotation).flatten())
         };
-        let half_turn = read(text("algorithm"))?;
-        let whole = State::solved(Size::THREE).after(&half_turn);
+        let half_turn = held(&swap.algorithm)?;
+        let whole = State::solved(size).after(&half_turn);
         let rest = letters_effect(orbit, buffer, &[opposite]).then(whole.orbit(orbit));
-        let mut method =
-            Self { buffer, letters: vec![SliceLetter::default(); Sticker::COUNT], rest, core: whole.core() };
-        for (name, algorithm) in data.texts(MethodName::SliceSwap, "slice") {
-            let target = orbit.sticker(name).ok_or(MethodError::SliceData)?;
-            method.letters[carried(orbit, rotation, target).index()].swap = read(algorithm)?;
+        let letters = vec![SliceLetter::default(); Sticker::COUNT];
+        let mut method = Self { size, buffer, letters, rest, core: whole.core() };
+        for (target, algorithm) in in_the_slice() {
+            method.letters[carried(size, orbit, rotation, target).index()].swap = held(&algorithm)?;
         }
         method.find_setups(opposite, &half_turn)?;
-        method.checked(&whole)
+        Ok(method.proven(&whole)?)
     }
 
     fn find_setups(&mut self, opposite: Sticker, half_turn: &[Turn]) -> Result<(), MethodError> {
@@ -90,33 +87,32 @@ impl SliceSwap {
         let leave: Vec<(Orbit, Sticker)> =
             std::iter::once(self.buffer).chain(others).map(|sticker| (orbit, sticker)).collect();
         let turns: Vec<Turn> = Turn::faces().collect();
-        let wanted = Wanted { size: Size::THREE, orbit, to: opposite, leave: &leave, turns: &turns };
+        let wanted = Wanted { size: self.size, orbit, to: opposite, leave: &leave, turns: &turns };
         // Four pieces of the slice cannot be brought out of it, so a search for all targets would not end early.
-        let found = setups(&wanted, LONGEST_SETUP);
+        let found = setups(&wanted, LONGEST_SETUP)?;
         for target in Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer)) {
             let letter = &mut self.letters[target.index()];
             if !letter.swap.is_empty() {
                 continue;
             }
             let setup = found.of(target).first().ok_or(MethodError::NoSetup { orbit, target })?;
-            *letter = SliceLetter { setup: setup.clone(), swap: half_turn.to_vec() };
+            *letter = SliceLetter { setup: setup.turns().to_vec(), swap: half_turn.to_vec() };
         }
         Ok(())
     }
 
-    fn checked(self, whole: &State) -> Result<Self, MethodError> {
+    /// Applies every letter: it exchanges the buffer with its target and half-turns the rest of the slice, no more.
+    fn proven(self, whole: &State) -> Result<Self, NotProven> {
         let orbit = Orbit::Midge;
-        for target in Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer)) {
-            let does = State::solved(Size::THREE).after(&self.letters[target.index()].turns());
+        let does = |target: Sticker| {
+            let does = State::solved(self.size).after(&self.letters[target.index()].turns());
             let wanted = letters_effect(orbit, self.buffer, &[target]).then(&self.rest);
-            if *does.orbit(orbit) != wanted
-                || does.core() != whole.core()
-                || !does.orbit(Orbit::Corner).is_identity()
-            {
-                return Err(MethodError::SliceData);
-            }
-        }
-        Ok(self)
+            *does.orbit(orbit) == wanted
+                && does.core() == whole.core()
+                && does.orbit(Orbit::Corner).is_identity()
+        };
+        let mut targets = Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer));
+        NotProven::unless(targets.all(does), Claim::Algorithm).map(|()| self)
     }
 
     /// The buffer.
@@ -131,7 +127,7 @@ impl SliceSwap {
     /// use blind::SliceSwap;
     /// use cube::{Orbit, display_turns};
     /// let edge = |name| Orbit::Midge.sticker(name).unwrap();
-    /// let method = SliceSwap::new(edge("DF")).unwrap();
+    /// let method = SliceSwap::new(cube::Size::THREE, edge("DF")).unwrap();
     /// let made = |name, second| display_turns(&method.letter(edge(name), second).unwrap().turns()).to_string();
     /// // Common practice, no source.
     /// assert_eq!(made("UB", false), "M2");
@@ -156,5 +152,20 @@ impl SliceSwap {
         let axis =
             Face::ALL.into_iter().find(|&face| self.core.image(face) == face).unwrap_or(Face::R).axis();
         [axis.positive(), axis.positive().opposite()]
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_letter_that_does_something_else_is_not_proven() {
+        let edge = |name| Orbit::Midge.sticker(name).expect("an edge");
+        let mut method = SliceSwap::new(Size::THREE, edge("DF")).expect("the usual buffer");
+        let whole = State::solved(Size::THREE).after(&method.letters[edge("UB").index()].turns());
+        assert!(method.clone().proven(&whole).is_ok());
+        method.letters[edge("FR").index()].setup.clear();
+        assert_eq!(method.proven(&whole), Err(NotProven { claim: Claim::Algorithm }));
     }
 }

@@ -3,8 +3,8 @@
 use super::table::{Line, MOST_ABOVE, Table};
 use super::{CycleCase, Origin, Row, Sheet};
 use crate::conventions::Conventions;
-use crate::kind::{KINDS, kind_name, kind_named};
-use cube::{Orbit, Sticker};
+use crate::kind::{kind_name, kind_named};
+use cube::{Orbit, OrbitMap, Sticker};
 use thiserror::Error;
 
 /// How a sheet is laid out.
@@ -83,7 +83,7 @@ impl<'a> Reading<'a> {
             words().find_map(|word| orbit.sticker(word).or_else(|| orbit.sticker(&word.to_uppercase())));
         named.or_else(|| {
             let letters = &self.conventions.kind(orbit).letters;
-            words().find_map(|word| single(word).and_then(|letter| letters.sticker(letter)))
+            words().find_map(|word| letters.sticker(word))
         })
     }
 
@@ -98,9 +98,7 @@ impl<'a> Reading<'a> {
         }
         let [word] = words[..] else { return None };
         let letters = &self.conventions.kind(orbit).letters;
-        let signs: Vec<char> = word.chars().collect();
-        let [first, second] = signs[..] else { return None };
-        Some([letters.sticker(first)?, letters.sticker(second)?])
+        letters.read(word).ok()?.try_into().ok()
     }
 
     fn buffer_of(&self, orbit: Orbit) -> Result<Sticker, SheetError> {
@@ -115,7 +113,8 @@ impl<'a> Reading<'a> {
     /// The kind by a word such as `corners`, in English or German.
     fn kind_by_word(word: &str) -> Option<Orbit> {
         let word = word.trim().to_lowercase();
-        kind_named(&word).or_else(|| kind_named(word.trim_end_matches('s'))).or(match word.as_str() {
+        let named = |word: &str| kind_named(word).filter(|orbit| Orbit::of(super::SIZE).contains(orbit));
+        named(&word).or_else(|| named(word.trim_end_matches('s'))).or(match word.as_str() {
             "ecke" | "ecken" => Some(Orbit::Corner),
             "kante" | "kanten" => Some(Orbit::Midge),
             _ => None,
@@ -124,28 +123,25 @@ impl<'a> Reading<'a> {
 
     /// The kind that names such as UFR or UF are of, by majority; letters alone do not tell.
     fn kind_by_names<'t>(&self, names: impl Iterator<Item = &'t str>) -> Option<Orbit> {
-        let mut votes = [0usize; 2];
+        let kinds = Orbit::of(super::SIZE);
+        let mut votes: OrbitMap<usize> = OrbitMap::default();
         for name in names {
-            for (vote, orbit) in votes.iter_mut().zip(KINDS) {
+            for &orbit in kinds {
                 let words = name.split(|sign: char| !sign.is_alphabetic()).filter(|word| word.len() > 1);
-                *vote += words.filter(|word| orbit.sticker(&word.to_uppercase()).is_some()).count();
+                votes[orbit] += words.filter(|word| orbit.sticker(&word.to_uppercase()).is_some()).count();
             }
         }
         let by_buffer = self.buffer.as_deref().and_then(|word| {
-            KINDS.into_iter().find(|orbit| word.len() > 1 && orbit.sticker(&word.to_uppercase()).is_some())
+            kinds
+                .iter()
+                .copied()
+                .find(|orbit| word.len() > 1 && orbit.sticker(&word.to_uppercase()).is_some())
         });
         // The buffer that was asked for leaves no doubt.
-        by_buffer.or(match votes {
-            [corners, edges] if corners > edges => Some(Orbit::Corner),
-            [corners, edges] if edges > corners => Some(Orbit::Midge),
-            _ => None,
-        })
+        let most = kinds.iter().copied().max_by_key(|&orbit| votes[orbit]);
+        let alone = |most: &Orbit| kinds.iter().all(|other| other == most || votes[*other] < votes[*most]);
+        by_buffer.or(most.filter(alone))
     }
-}
-
-fn single(word: &str) -> Option<char> {
-    let mut signs = word.chars();
-    signs.next().filter(|_| signs.next().is_none())
 }
 
 /// The columns of a list and what people call them.

@@ -158,9 +158,9 @@ impl Catalogue {
     }
 
     /// Whether two letters sound or look alike. Letters that differ only in case are one letter.
-    pub fn alike(&self, a: char, b: char) -> bool {
-        let (a, b) = (a.to_ascii_uppercase(), b.to_ascii_uppercase());
-        a != b && self.alike.iter().any(|group| group.contains(a) && group.contains(b))
+    pub fn alike(&self, a: &str, b: &str) -> bool {
+        let (a, b) = (a.to_uppercase(), b.to_uppercase());
+        a != b && self.alike.iter().any(|group| group.contains(&*a) && group.contains(&*b))
     }
 
     /// The weights after confirmed diagnoses: the estimates count as [`Catalogue::strength`] slips seen before.

@@ -116,12 +116,13 @@ fn repairs(seen: &Facelets) -> Vec<(ByHand, State)> {
 /// # Errors
 /// [`WhyError::OtherSize`] for colours of another size.
 pub fn why_by_hand(
-    plan: &Plan,
+    plan: &Plan<'_>,
     seen: &Facelets,
     inquiry: &Inquiry<'_>,
 ) -> Result<Option<HandDiagnosis>, WhyError> {
-    if seen.size() != plan.size {
-        return Err(WhyError::OtherSize { planned: plan.size, seen: seen.size() });
+    let size = plan.solver().size();
+    if seen.size() != size {
+        return Err(WhyError::OtherSize { planned: size, seen: seen.size() });
     }
     let Err(fault) = seen.state() else { return Ok(None) };
     let setting = Setting::new(plan, inquiry.catalogue);
@@ -140,7 +141,7 @@ pub fn why_by_hand(
         let assembly =
             Assembly { plan, space: &space, planned: &setting.planned, exactly: Some(&state), wanted: None };
         let diagnosis =
-            assembly.diagnosis(&found, as_planned, &Inquiry { most: 1, ..inquiry.clone() }, false);
+            assembly.diagnosis(&found, as_planned, &Inquiry { most: 1, ..inquiry.clone() }, false)?;
         explained.extend(
             diagnosis
                 .explanations
@@ -151,9 +152,12 @@ pub fn why_by_hand(
     explained.sort_by(|a, b| b.0.total_cmp(&a.0));
     let sum: f64 = explained.iter().map(|(likely, _)| likely).sum();
     explained.truncate(inquiry.most);
-    for (likely, explanation) in &mut explained {
-        explanation.explanation.weight = *likely / sum;
-    }
-    let explanations = explained.into_iter().map(|(_, explanation)| explanation).collect();
+    let explanations = explained
+        .into_iter()
+        .map(|(likely, HandExplanation { by_hand, explanation })| HandExplanation {
+            by_hand,
+            explanation: explanation.weighing(likely / sum),
+        })
+        .collect();
     Ok(Some(HandDiagnosis { fault, explanations }))
 }

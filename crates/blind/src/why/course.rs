@@ -115,7 +115,8 @@ pub(crate) fn lay(
 ) -> Span {
     let begin = tape.len();
     let swap = method.swap(orbit);
-    let setup: &[Turn] = swap.and_then(|swap| swap.setups(target).first()).map_or(&[], Vec::as_slice);
+    let setup: &[Turn] =
+        swap.and_then(|swap| swap.setups(target).first()).map_or(&[], search::setup::Setup::turns);
     tape.extend(setup);
     let setup_end = tape.len();
     tape.extend(swap.map_or(&[][..], |swap| swap.turns()));
@@ -151,8 +152,8 @@ pub(crate) fn recalled(
 ) -> Recalled {
     let kinds: Vec<(Orbit, Vec<Sticker>)> = conventions
         .execution_order
-        .iter()
-        .filter_map(|orbit| memo.iter().find(|(other, _)| other == orbit).cloned())
+        .all()
+        .filter_map(|orbit| memo.iter().find(|(other, _)| *other == orbit).cloned())
         .collect();
     let parity =
         method.parity().is_some() && kinds.first().is_some_and(|(_, letters)| letters.len() % 2 == 1);

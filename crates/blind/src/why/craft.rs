@@ -39,7 +39,10 @@ impl<'a> Craft<'a> {
 
     /// The shortest set-up of a target.
     pub(crate) fn setup(&self, orbit: Orbit, target: Sticker) -> &[Turn] {
-        self.method.swap(orbit).and_then(|swap| swap.setups(target).first()).map_or(&[], Vec::as_slice)
+        self.method
+            .swap(orbit)
+            .and_then(|swap| swap.setups(target).first())
+            .map_or(&[], search::setup::Setup::turns)
     }
 
     /// The same amount of turning on the other faces, or slices.

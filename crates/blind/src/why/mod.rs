@@ -23,16 +23,15 @@ pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
 pub use observed::{Observed, ObservedError, Seen};
 pub use question::{Answer, Ask, Question};
 
-use crate::conventions::Conventions;
 use crate::execution::ExecutionError;
-use crate::holding::hold;
-use crate::memo::Memo;
-use crate::method::{Carrier, Method, Parity};
+use crate::holding::Held;
+use crate::method::{Carrier, Method, MethodError, Parity};
 use crate::slip::{Catalogue, Slip};
+use crate::solver::Solver;
 use crate::trace::Trace;
 use course::{Course, recalled};
 use craft::Craft;
-use cube::{Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
+use cube::{Claim, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
 use element::{Element, Tables};
 use observed::Wanted;
 use search::{Found, Story};
@@ -50,16 +49,15 @@ pub enum Begun {
 }
 
 /// What should have been done: the attempt as it was planned.
-#[derive(Clone, PartialEq, Debug)]
-pub struct Plan {
-    size: Size,
+#[derive(Clone, Debug)]
+pub struct Plan<'a> {
+    solver: &'a Solver,
+    method: &'a Method,
     begun: Begun,
     hold: Rotation,
     memo: Vec<(Orbit, Vec<Sticker>)>,
     /// Where the letters were traced; none where they were given.
     traces: Vec<Trace>,
-    conventions: Conventions,
-    method: Method,
 }
 
 /// How far to search.
@@ -85,27 +83,66 @@ pub struct Inquiry<'a> {
     pub most: usize,
 }
 
-/// One way in which it may have happened.
+/// One way in which it may have happened, played and found to give what was observed.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Explanation {
+    slips: Vec<Slip>,
+    weight: f64,
+    alike: Vec<Vec<Slip>>,
+    ways: usize,
+    scrambled: Vec<Turn>,
+    rotated: Vec<Turn>,
+    played: Vec<Turn>,
+    passes: Vec<State>,
+}
+
+impl Explanation {
     /// The slips in the order of the attempt; none if everything went as planned.
-    pub slips: Vec<Slip>,
+    pub fn slips(&self) -> &[Slip] {
+        &self.slips
+    }
+
     /// How likely it is, with all that acts alike, among all explanations found: 0 to 1.
-    pub weight: f64,
+    pub const fn weight(&self) -> f64 {
+        self.weight
+    }
+
     /// Other slips that act in the same way, the likeliest first; the first few.
-    pub alike: Vec<Vec<Slip>>,
+    pub fn alike(&self) -> &[Vec<Slip>] {
+        &self.alike
+    }
+
     /// How many ways there are in all that act like this one, itself included.
-    pub ways: usize,
+    pub const fn ways(&self) -> usize {
+        self.ways
+    }
+
     /// The turns of the scramble as they would have been made; none if only a state is known.
-    pub scrambled: Vec<Turn>,
+    pub fn scrambled(&self) -> &[Turn] {
+        &self.scrambled
+    }
+
     /// The rotations as the puzzle would have been picked up.
-    pub rotated: Vec<Turn>,
-    /// All turns from then on as they would have been made. Begun, scrambled, rotated and played one after another
-    /// give what was observed.
-    pub played: Vec<Turn>,
-    /// The outcome without slips, with the first slip only, and so on; the last is what was observed, but for how
-    /// the puzzle is held.
-    pub passes: Vec<State>,
+    pub fn rotated(&self) -> &[Turn] {
+        &self.rotated
+    }
+
+    /// All turns from then on as they would have been made. Begun, scrambled, rotated and played one after another give what
+    /// was observed.
+    pub fn played(&self) -> &[Turn] {
+        &self.played
+    }
+
+    /// The outcome without slips, with the first slip only, and so on; the last is what was observed, but for how the puzzle
+    /// is held.
+    pub fn passes(&self) -> &[State] {
+        &self.passes
+    }
+
+    /// The same, as likely as is known once others are weighed against it.
+    pub(crate) fn weighing(self, weight: f64) -> Self {
+        Self { weight, ..self }
+    }
 }
 
 /// What was found.
@@ -132,6 +169,12 @@ pub struct Diagnosis {
 /// Why no diagnosis can be made.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
 pub enum WhyError {
+    /// The solver has no method.
+    #[error(transparent)]
+    Method(#[from] MethodError),
+    /// A memo does not solve, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
     /// The memo cannot be carried out.
     #[error(transparent)]
     Execution(#[from] ExecutionError),
@@ -157,7 +200,7 @@ pub enum WhyError {
     Contradiction,
 }
 
-impl Plan {
+impl<'a> Plan<'a> {
     /// The plan of an attempt: the memo that was carried out, or ours if none is given.
     ///
     /// # Errors
@@ -165,23 +208,20 @@ impl Plan {
     /// [`WhyError::NotOneSwap`] or [`WhyError::EdgesExchanged`] where the method has no catalogue of slips.
     pub fn new(
         begun: Begun,
-        size: Size,
         memo: Option<Vec<(Orbit, Vec<Sticker>)>>,
-        conventions: &Conventions,
-        method: &Method,
+        solver: &'a Solver,
     ) -> Result<Self, WhyError> {
+        let size = solver.size();
+        let method = solver.method().map_err(Clone::clone)?;
         let start = match &begun {
             Begun::Scramble(turns) => State::solved(size).after(turns),
             Begun::State(state) => **state,
         };
-        let held = hold(&start, conventions);
-        let ours = Memo::new(&held.state, conventions, method);
+        let held = Held::new(&start, solver.conventions().holding);
+        let ours = solver.memo(&held.state)?;
         let (memo, traces) = match memo {
             Some(memo) => (memo, Vec::new()),
-            None => (
-                ours.parts().iter().map(|trace| (trace.orbit(), trace.targets())).collect(),
-                ours.parts().to_vec(),
-            ),
+            None => (ours.targets(), ours.parts().to_vec()),
         };
         if let Parity::Exchange(_) = method.parity_is() {
             return Err(WhyError::EdgesExchanged);
@@ -195,14 +235,13 @@ impl Plan {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }
         }
-        let (conventions, method) = (conventions.clone(), method.clone());
-        Ok(Self { size, begun, hold: held.rotation, memo, traces, conventions, method })
+        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces })
     }
 
     /// The state before anything was turned.
     pub fn start(&self) -> State {
         match &self.begun {
-            Begun::Scramble(_) => State::solved(self.size),
+            Begun::Scramble(_) => State::solved(self.solver.size()),
             Begun::State(state) => **state,
         }
     }
@@ -217,14 +256,9 @@ impl Plan {
         &self.memo
     }
 
-    /// The conventions.
-    pub const fn conventions(&self) -> &Conventions {
-        &self.conventions
-    }
-
-    /// The method.
-    pub const fn method(&self) -> &Method {
-        &self.method
+    /// Whose plan it is.
+    pub const fn solver(&self) -> &'a Solver {
+        self.solver
     }
 
     fn course(&self) -> Course {
@@ -232,8 +266,8 @@ impl Plan {
             Begun::Scramble(turns) => turns.as_slice(),
             Begun::State(_) => &[],
         };
-        let recalled = recalled(&self.memo, &self.conventions, &self.method);
-        Course::new(scramble, self.hold, recalled, &self.method)
+        let recalled = recalled(&self.memo, self.solver.conventions(), self.method);
+        Course::new(scramble, self.hold, recalled, self.method)
     }
 
     /// All turns that should have been made, from the scramble on.
@@ -262,12 +296,11 @@ fn held_alike(a: &State, b: &State) -> Option<Rotation> {
 /// [`WhyError`] for an outcome of another size, or one that turning cannot lead to.
 ///
 /// ```
-/// use blind::{Begun, Catalogue, Conventions, Depth, Inquiry, Method, Observed, Plan, why};
+/// use blind::{Begun, Catalogue, Conventions, Depth, Inquiry, Observed, Plan, Solver, why};
 /// use cube::{Algorithm, Size, State};
-/// let conventions = Conventions::default();
-/// let method = Method::new(Size::THREE, &conventions).unwrap();
+/// let solver = Solver::new(Size::THREE, Conventions::default());
 /// let scramble = Algorithm::parse("D2 F' R2 B U2 L' D B2 R F U'", Size::THREE).unwrap().flatten();
-/// let plan = Plan::new(Begun::Scramble(scramble), Size::THREE, None, &conventions, &method).unwrap();
+/// let plan = Plan::new(Begun::Scramble(scramble), None, &solver).unwrap();
 /// // The last turn of all was forgotten.
 /// let turns = plan.turns();
 /// let seen = State::solved(Size::THREE).after(&turns[..turns.len() - 1]);
@@ -275,33 +308,34 @@ fn held_alike(a: &State, b: &State) -> Option<Rotation> {
 /// let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 10 };
 /// let diagnosis = why(&plan, &Observed::State(Box::new(seen)), &inquiry, &mut |_| true).unwrap();
 /// let best = &diagnosis.explanations[0];
-/// let again = State::solved(Size::THREE).after(&best.scrambled).after(&best.rotated).after(&best.played);
+/// let again = State::solved(Size::THREE).after(best.scrambled()).after(best.rotated()).after(best.played());
 /// assert_eq!(again, seen);
 /// ```
 pub fn why(
-    plan: &Plan,
+    plan: &Plan<'_>,
     observed: &Observed,
     inquiry: &Inquiry<'_>,
     progress: &mut dyn FnMut(f64) -> bool,
 ) -> Result<Diagnosis, WhyError> {
     let setting = Setting::new(plan, inquiry.catalogue);
     let (tables, planned) = (&setting.tables, &setting.planned);
-    let wanted = Wanted::new(observed, plan.size);
+    let size = plan.solver.size();
+    let wanted = Wanted::new(observed, size);
     let exactly = match (&wanted, observed) {
         (None, Observed::State(state)) => Some(**state),
-        (Some(wanted), _) => match wanted.exactly(plan.size)? {
+        (Some(wanted), _) => match wanted.exactly(size)? {
             Some(perms) => {
-                let named = State::from_orbits(plan.size, Rotation::NONE, &perms)?;
-                Some(State::held(plan.size, plan.conventions.holding).then(&named))
+                let named = State::from_orbits(size, Rotation::NONE, &perms)?;
+                Some(State::held(size, plan.solver.conventions().holding).then(&named))
             }
             None => None,
         },
         (None, _) => None,
     };
     if let Some(state) = exactly
-        && state.size() != plan.size
+        && state.size() != size
     {
-        return Err(WhyError::OtherSize { planned: plan.size, seen: state.size() });
+        return Err(WhyError::OtherSize { planned: size, seen: state.size() });
     }
     let space = Space::new(&setting.course, &plan.traces, &setting.craft, tables);
     let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
@@ -322,8 +356,8 @@ pub fn why(
             }
         }
         (None, Some(wanted)) => {
-            let named = tables.of(&planned.named_in(plan.conventions.holding));
-            as_planned = wanted.fits_held(&named, tables, plan.size.is_odd());
+            let named = tables.of(&planned.named_in(plan.solver.conventions().holding));
+            as_planned = wanted.fits_held(&named, tables, size.is_odd());
             if !as_planned {
                 partial::explain(&space, wanted, &named, [shares[0], shares[1]], &mut found);
             }
@@ -332,7 +366,7 @@ pub fn why(
     }
     let assembly =
         Assembly { plan, space: &space, planned, exactly: exactly.as_ref(), wanted: wanted.as_ref() };
-    Ok(assembly.diagnosis(&found, as_planned, inquiry, broken_off))
+    Ok(assembly.diagnosis(&found, as_planned, inquiry, broken_off)?)
 }
 
 /// What a search is made in.
@@ -345,11 +379,11 @@ struct Setting<'a> {
 }
 
 impl<'a> Setting<'a> {
-    fn new(plan: &'a Plan, catalogue: &'a Catalogue) -> Self {
+    fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Self {
         let course = plan.course();
         let planned = plan.start().after(&course.tape);
-        let craft = Craft::new(&plan.conventions, &plan.method, catalogue);
-        Self { tables: Tables::new(plan.size), course, craft, planned }
+        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue);
+        Self { tables: Tables::new(plan.solver.size()), course, craft, planned }
     }
 
     /// What leads from what should have come out to what did.
@@ -360,7 +394,7 @@ impl<'a> Setting<'a> {
 
 /// From what was found to what is told.
 struct Assembly<'a> {
-    plan: &'a Plan,
+    plan: &'a Plan<'a>,
     space: &'a Space<'a>,
     planned: &'a State,
     exactly: Option<&'a State>,
@@ -374,18 +408,19 @@ impl Assembly<'_> {
         as_planned: bool,
         inquiry: &Inquiry<'_>,
         broken_off: bool,
-    ) -> Diagnosis {
+    ) -> Result<Diagnosis, NotProven> {
         let mut ranking = question::Ranking::new(found, self.space, inquiry.answers);
         let mut explanations = Vec::new();
         if as_planned {
-            explanations.extend(self.explanation(&[], 1.0, 1));
+            explanations.push(self.explanation(&[], 1.0, 1)?);
         }
         for ranked in ranking.groups.iter().take(inquiry.most) {
-            explanations.extend(self.explanation(&ranked.stories, ranked.weight, ranked.count));
+            explanations.push(self.explanation(&ranked.stories, ranked.weight, ranked.count)?);
         }
         let ambiguity = if as_planned { 1 } else { ranking.ambiguity() };
-        let questions = if as_planned { Vec::new() } else { ranking.questions() };
-        Diagnosis {
+        let questions =
+            if as_planned { Vec::new() } else { ranking.questions(Orbit::of(self.plan.solver.size())) };
+        Ok(Diagnosis {
             explanations,
             ambiguity,
             found: found.groups.len() + usize::from(as_planned),
@@ -394,34 +429,37 @@ impl Assembly<'_> {
             questions,
             plan_solves: self.planned.solved_hold().is_some(),
             broken_off,
-        }
+        })
     }
 
-    /// Plays a story and takes it only if it gives what was observed.
-    fn explanation(&self, stories: &[Story], weight: f64, ways: usize) -> Option<Explanation> {
+    /// Plays a story.
+    ///
+    /// # Errors
+    /// [`NotProven`] when it does not give what was observed.
+    fn explanation(&self, stories: &[Story], weight: f64, ways: usize) -> Result<Explanation, NotProven> {
+        let not_proven = NotProven { claim: Claim::Explanation };
         let told = Told::new(self.space, stories.first().copied());
-        let last = told.tapes.last()?;
+        let last = told.tapes.last().ok_or(not_proven)?;
         let passes: Vec<State> =
             told.tapes.iter().map(|tape| self.plan.start().after(tape.turns())).collect();
-        let outcome = passes.last()?;
+        let outcome = passes.last().ok_or(not_proven)?;
         let mut played = last.played().to_vec();
         match (self.exactly, self.wanted) {
             (Some(state), _) => {
-                played.extend(held_alike(outcome, state)?.turns());
+                played.extend(held_alike(outcome, state).ok_or(not_proven)?.turns());
             }
             (None, Some(wanted)) => {
-                let tables = self.space.tables;
-                let named = tables.of(&outcome.named_in(self.plan.conventions.holding));
-                if !wanted.fits_held(&named, tables, self.plan.size.is_odd()) {
-                    return None;
-                }
+                let solver = self.plan.solver;
+                let named = self.space.tables.of(&outcome.named_in(solver.conventions().holding));
+                let fits = wanted.fits_held(&named, self.space.tables, solver.size().is_odd());
+                NotProven::unless(fits, Claim::Explanation)?;
             }
-            (None, None) => return None,
+            (None, None) => return Err(not_proven),
         }
         let alike =
             stories.iter().skip(1).map(|&story| slips_of(&Told::new(self.space, Some(story)))).collect();
         let of = |part: fn(&Tape) -> &[Turn]| part(last).to_vec();
-        Some(Explanation {
+        Ok(Explanation {
             slips: slips_of(&told),
             weight,
             alike,
@@ -436,4 +474,29 @@ impl Assembly<'_> {
 
 fn slips_of(told: &Told) -> Vec<Slip> {
     told.slips.iter().map(|candidate| candidate.slip.clone()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::conventions::Conventions;
+    use cube::Algorithm;
+
+    #[test]
+    fn a_story_that_does_not_give_what_was_seen_is_an_error() {
+        let solver = Solver::new(Size::THREE, Conventions::default());
+        let turns = |text| Algorithm::parse(text, Size::THREE).expect("turns").flatten();
+        let plan = Plan::new(Begun::Scramble(turns("R U F")), None, &solver).expect("a plan");
+        let catalogue = Catalogue::default();
+        let setting = Setting::new(&plan, &catalogue);
+        let space = Space::new(&setting.course, &plan.traces, &setting.craft, &setting.tables);
+        let told = |seen: &State| {
+            let (space, planned) = (&space, &setting.planned);
+            let assembly = Assembly { plan: &plan, space, planned, exactly: Some(seen), wanted: None };
+            assembly.explanation(&[], 1.0, 1)
+        };
+        assert!(told(&plan.outcome()).is_ok());
+        let other = plan.outcome().after(&turns("R"));
+        assert_eq!(told(&other), Err(NotProven { claim: Claim::Explanation }));
+    }
 }

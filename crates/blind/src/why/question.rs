@@ -167,14 +167,14 @@ impl Ranking {
     }
 
     /// The questions that tell most, greedily: each given the ones before it.
-    pub(crate) fn questions(&mut self) -> Vec<Question> {
+    pub(crate) fn questions(&mut self, kinds: &[Orbit]) -> Vec<Question> {
         let leading = &self.groups[..self.groups.len().min(LEADING)];
         let sum: f64 = leading.iter().map(|group| group.weight).sum();
         if leading.len() < 2 || sum <= 0.0 {
             return Vec::new();
         }
         let mut asks: Vec<Ask> = Stage::ALL.into_iter().map(Ask::Stage).collect();
-        asks.extend(crate::kind::KINDS.map(Ask::Kind));
+        asks.extend(kinds.iter().map(|&orbit| Ask::Kind(orbit)));
         asks.extend([Part::Setup, Part::Algorithm, Part::Undo].map(Ask::Part));
         asks.extend([Ask::Parity, Ask::Held]);
         for slip in leading.iter().flat_map(|group| &group.slips).flatten() {

@@ -71,6 +71,27 @@ impl Algorithm {
         Ok(Self { size, nodes: turns.iter().copied().map(Node::Turn).collect() })
     }
 
+    /// No turns at all.
+    pub const fn empty(size: Size) -> Self {
+        Self { size, nodes: Vec::new() }
+    }
+
+    /// The same algorithm for another size, if that has all its turns.
+    ///
+    /// # Errors
+    /// [`crate::NoSuchTurn`] for the first turn that the size does not have.
+    ///
+    /// ```
+    /// use cube::{Algorithm, Size};
+    /// let read = Algorithm::parse("[R: M2]", Size::THREE).unwrap();
+    /// assert_eq!(read.on(Size::new(5).unwrap()).unwrap().to_string(), "[R: M2]");
+    /// assert!(read.on(Size::TWO).is_err());
+    /// ```
+    pub fn on(&self, size: Size) -> Result<Self, crate::NoSuchTurn> {
+        self.flatten().iter().try_for_each(|turn| turn.check(size))?;
+        Ok(Self { size, nodes: self.nodes.clone() })
+    }
+
     /// `[set_up: body]`; `None` when it would be too long, too deep, or the sizes differ.
     pub fn conjugate(set_up: Self, body: Self) -> Option<Self> {
         let size = set_up.size;

@@ -46,7 +46,7 @@ impl Costs {
             } else if let Some(swap) = carrier.swap()
                 && let Some(setup) = swap.setups(target).first()
             {
-                let turns = [setup.as_slice(), swap.turns(), &inverted(setup)].concat();
+                let turns = [setup.turns(), swap.turns(), &inverted(setup.turns())].concat();
                 costs.last[target.index()] = time(&turns);
                 second[target.index()] = time(&turns);
             }
@@ -64,7 +64,7 @@ impl Costs {
             costs.joint = vec![NONE; 576];
             for one in Sticker::all() {
                 for other in Sticker::all() {
-                    let cost = |case: Option<&crate::Case>| case.map_or(NONE, |case| case.milliseconds);
+                    let cost = |case: Option<&crate::Case>| case.map_or(NONE, crate::Case::milliseconds);
                     let at = one.index() * 24 + other.index();
                     costs.pair[at] = if one == other { 0 } else { cost(cycles.case(one, other)) };
                     let by = orbit.stickers_per_piece() - 1;
@@ -95,7 +95,7 @@ impl Costs {
         let clockwise = |from: Sticker, to: Sticker| self.orbit.turned(from, 1) == to;
         let [first, second] = match (clockwise(a, b), clockwise(c, d)) {
             _ if !self.on_one_piece(a, b) || !self.on_one_piece(c, d) => return None,
-            (true, _) if self.orbit == Orbit::Midge => [a, c],
+            (true, _) if self.orbit.stickers_per_piece() == 2 => [a, c],
             (true, false) => [a, c],
             (false, true) => [c, a],
             _ => return None,

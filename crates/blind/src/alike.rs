@@ -1,0 +1,176 @@
+//! The trace over pieces that look alike: centres, four of each colour, told by their colour alone.
+//!
+//! Draw a point for each face, and for each place that holds a wrong colour an arrow from the face of that place to the face of
+//! the colour that lies there. As many arrows come to a point as leave it, so a memo that follows the colours is a walk that
+//! uses every arrow of a part once. A letter is spent on every wrong place but the buffer's, and one more on each part that
+//! does not touch the buffer's face: there the walk has to be begun at one of its places and to come back to it. Less will not
+//! do. A part that touches the buffer's face needs no letter more, even if the buffer is right: its piece looks like the ones
+//! that belong there, so it may be given away and one like it fetched back.
+//!
+//! Which of several arrows is taken where they leave one point is a choice; taken is the first in the solver's order after
+//! which the arrows that are left still hang together with where the walk has come (M. Fleury's rule, 1883, here for
+//! arrows: a walk over all of them remains as long as they hang together, since they are balanced at every point).
+
+use crate::trace::{Role, Step};
+use cube::{Face, Perm, Sticker};
+
+/// A set of faces, a bit each.
+type Faces = u8;
+
+/// Wrong places, the buffer's not among them, as arrows that are still to be used.
+#[derive(Clone)]
+struct Arrows<'a> {
+    order: &'a [Sticker; 24],
+    /// For each face its wrong places, as bits by their rank in the order.
+    from: [u32; 6],
+    /// For each rank the face whose colour lies there.
+    to: [u8; 24],
+    /// How many arrows lead from a face to a face.
+    count: [[u8; 6]; 6],
+    /// For each face those that an arrow joins it with, either way.
+    joined: [Faces; 6],
+}
+
+impl<'a> Arrows<'a> {
+    fn new(seen: &Perm, buffer: Sticker, order: &'a [Sticker; 24]) -> Self {
+        let mut arrows = Self { order, from: [0; 6], to: [0; 24], count: [[0; 6]; 6], joined: [0; 6] };
+        for (rank, &place) in order.iter().enumerate() {
+            let (here, there) = (place.face().index(), seen.at(place).face().index());
+            arrows.to[rank] = there as u8;
+            if here != there && place != buffer {
+                arrows.from[here] |= 1 << rank;
+                arrows.count[here][there] += 1;
+                arrows.joined[here] |= 1 << there;
+                arrows.joined[there] |= 1 << here;
+            }
+        }
+        arrows
+    }
+
+    /// The faces that arrows join with one, itself included.
+    fn part_of(&self, face: usize) -> Faces {
+        let mut part: Faces = 1 << face;
+        let mut new = part;
+        while new != 0 {
+            let mut reached = 0;
+            while new != 0 {
+                reached |= self.joined[new.trailing_zeros() as usize];
+                new &= new - 1;
+            }
+            new = reached & !part;
+            part |= reached;
+        }
+        part
+    }
+
+    /// Uses an arrow; where it leads.
+    fn take(&mut self, face: usize, rank: u32) -> usize {
+        let to = usize::from(self.to[rank as usize]);
+        self.from[face] &= !(1 << rank);
+        self.count[face][to] -= 1;
+        if self.count[face][to] == 0 && self.count[to][face] == 0 {
+            self.joined[face] &= !(1 << to);
+            self.joined[to] &= !(1 << face);
+        }
+        to
+    }
+
+    /// Whether every arrow that is left in a part can still be used by a walk that goes on from the end of this one.
+    fn leaves_a_walk(&self, face: usize, rank: u32, part: Faces) -> bool {
+        let to = usize::from(self.to[rank as usize]);
+        if self.count[face][to] + self.count[to][face] > 1 {
+            return true;
+        }
+        let mut after = self.clone();
+        after.take(face, rank);
+        let left = (0..6).filter(|&other| part >> other & 1 == 1 && after.joined[other] != 0);
+        let left = left.fold(0, |left: Faces, other| left | 1 << other);
+        left & !after.part_of(to) == 0
+    }
+
+    /// Places on a face to which the walk may go on, the preferred first, by their ranks.
+    fn choices(&self, face: usize, part: Faces) -> impl Iterator<Item = u32> + '_ {
+        let mut ranks = self.from[face];
+        std::iter::from_fn(move || {
+            let rank = (ranks != 0).then(|| ranks.trailing_zeros())?;
+            ranks &= ranks - 1;
+            Some(rank)
+        })
+        .filter(move |&rank| self.leaves_a_walk(face, rank, part))
+    }
+
+    /// The first place in the order that still holds a wrong colour.
+    fn first_left(&self) -> Option<u32> {
+        let all = self.from.iter().fold(0, |all, ranks| all | ranks);
+        (all != 0).then(|| all.trailing_zeros())
+    }
+
+    fn place(&self, rank: u32) -> Sticker {
+        self.order[rank as usize]
+    }
+
+    /// Follows the colours from a place until the part is used up; the place where that ends.
+    fn follow(
+        &mut self,
+        mut place: Sticker,
+        colour: Face,
+        part: Faces,
+        push: &mut dyn FnMut(Step),
+    ) -> Sticker {
+        let mut face = colour.index();
+        loop {
+            let Some(rank) = self.choices(face, part).next() else { return place };
+            let target = self.place(rank);
+            push(Step { target, place, role: Role::Follow });
+            place = target;
+            face = self.take(face, rank);
+        }
+    }
+}
+
+/// Memorises places until every face has its colour, with the fewest letters; among those by the order of preference.
+pub(crate) fn trace(seen: &Perm, buffer: Sticker, order: &[Sticker; 24], push: &mut dyn FnMut(Step)) {
+    let mut arrows = Arrows::new(seen, buffer, order);
+    let colour = seen.at(buffer).face();
+    let part = arrows.part_of(buffer.face().index()) | arrows.part_of(colour.index());
+    arrows.follow(buffer, colour, part, push);
+    while let Some(rank) = arrows.first_left() {
+        let begin = arrows.place(rank);
+        let part = arrows.part_of(begin.face().index());
+        push(Step { target: begin, place: begin, role: Role::Break });
+        arrows.take(begin.face().index(), rank);
+        let last = arrows.follow(begin, seen.at(begin).face(), part, push);
+        push(Step { target: begin, place: last, role: Role::Close });
+    }
+}
+
+/// Targets that would have done as well as that of a letter, in the order of preference.
+pub(crate) fn alternatives(
+    seen: &Perm,
+    buffer: Sticker,
+    order: &[Sticker; 24],
+    steps: &[Step],
+    letter: usize,
+) -> Vec<Sticker> {
+    let Some(step) = steps.get(letter) else { return Vec::new() };
+    let mut arrows = Arrows::new(seen, buffer, order);
+    let mut part = arrows.part_of(buffer.face().index()) | arrows.part_of(seen.at(buffer).face().index());
+    let rank_of = |place: Sticker| order.iter().position(|&other| other == place).map(|rank| rank as u32);
+    for earlier in &steps[..letter] {
+        if earlier.role == Role::Break {
+            part = arrows.part_of(earlier.target.face().index());
+        }
+        if let Some(rank) = rank_of(earlier.target).filter(|_| !earlier.role.ends()) {
+            arrows.take(earlier.target.face().index(), rank);
+        }
+    }
+    let ranks: Vec<u32> = match step.role {
+        Role::Follow => arrows.choices(seen.at(step.place).face().index(), part).collect(),
+        Role::Break => {
+            (0..24).filter(|rank| arrows.from.iter().any(|ranks| ranks >> rank & 1 == 1)).collect()
+        }
+        // There is one way to close, and no piece that looks alike is turned.
+        Role::Close | Role::TurnedFirst | Role::TurnedSecond => Vec::new(),
+    };
+    ranks.into_iter().map(|rank| arrows.place(rank)).filter(|&place| place != step.target).collect()
+}
