@@ -2,6 +2,7 @@
 
 mod bench;
 mod engine;
+mod house;
 mod install;
 mod layering;
 mod licences;

@@ -1,9 +1,11 @@
 //! `cargo xtask tidy`: rules of the project that neither the compiler nor clippy knows.
 
+use crate::house::{self, Source};
 use crate::layering::{self, Role};
 use crate::process::{command, output, root};
 use crate::source;
 use anyhow::{Context, Result, bail};
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
 
@@ -24,6 +26,7 @@ pub fn run() -> Result<()> {
     let listed = output(command("git", &["ls-files", "--cached", "--others", "--exclude-standard", "-z"]))?;
     let mut findings = Vec::new();
     let mut looked_at = 0;
+    let mut crates: BTreeMap<String, Vec<Source>> = BTreeMap::new();
     for name in listed.split('\0').filter(|name| !name.is_empty()) {
         let path = root().join(name);
         // Removed but not yet committed, or a link to elsewhere.
@@ -34,10 +37,14 @@ pub fn run() -> Result<()> {
         let mut found = source::check_text(&text);
         if has_ending(name, &["rs"]) {
             found.extend(source::check_rust(&text, may_be_long(name)));
+            if let (Some((folder, _)), Some(source)) = (name.split_once("/src/"), Source::new(name, &text)) {
+                crates.entry(folder.to_owned()).or_default().push(source);
+            }
         }
         findings.extend(found.into_iter().map(|found| format!("{name}:{}: {}", found.line, found.what)));
         looked_at += 1;
     }
+    findings.extend(crates.values().flat_map(|sources| house::problems(sources)));
     let metadata = layering::metadata()?;
     findings.extend(layering::problems(&metadata));
     for package in metadata.workspace_packages() {
