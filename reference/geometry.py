@@ -2,11 +2,12 @@
 
 Source: the standard's definition of the moves (World Cube Association Regulations, articles 12a1, 12a2 and 12a4):
 a face move turns the outer layer 90 degrees clockwise as one looks at that face, nXw turns the n layers next to the
-face X, and x, y, z turn the whole cube as R, U and F do. The slices M, E, S and the lower-case wide moves are not in
-the standard: M turns with L, E with D and S with F, and r means Rw (common practice, no source).
+face X, and x, y, z turn the whole cube as R, U and F do. The slices M, E, S, the lower-case wide moves and the inner
+layers are not in the standard: M turns with L, E with D and S with F, r means Rw, 3X turns the third layer from the face
+X alone and 2-3X the second and the third, as X turns (common practice, no source).
 
 A sticker is a pair of a position and a direction. Positions have coordinates from -(size - 1) to size - 1 in steps of
-two; x points right, y up, z to the viewer. A facelet is numbered face by face in the order U R F D L B, row by row as
+two; x points right, y up, z to the viewer. A facelet is numbered face by face in the order U L F R B D, row by row as
 one looks at the face: U with B at the top, D with F at the top, the side faces with U at the top.
 """
 
@@ -14,7 +15,7 @@ import re
 
 from sympy.combinatorics import Permutation
 
-FACES = "URFDLB"
+FACES = "ULFRBD"
 OUTWARD = {"U": (0, 1, 0), "R": (1, 0, 0), "F": (0, 0, 1), "D": (0, -1, 0), "L": (-1, 0, 0), "B": (0, 0, -1)}
 # For each face: the direction in which a row is read, and the direction from the first row to the last.
 READING = {
@@ -25,7 +26,9 @@ READING = {
     "L": ((0, 0, 1), (0, -1, 0)),
     "B": ((-1, 0, 0), (0, -1, 0)),
 }
-MOVE = re.compile(r"(?P<depth>\d*)(?P<letter>[URFDLB]w?|[urfdlb]|[MESxyz])(?P<suffix>2?'?)$")
+MOVE = re.compile(
+    r"(?P<first>\d*)(?:-(?P<last>\d+))?(?P<letter>[ULFRBD]w?|[ulfrbd]|[MESxyz])(?P<suffix>2?'?)$"
+)
 
 
 def dot(a, b):
@@ -81,15 +84,15 @@ class Cube:
         parts = MOVE.match(text)
         if not parts:
             raise ValueError(f"{text} is no move")
-        letter, depth = parts["letter"], parts["depth"]
+        letter, first, last = parts["letter"], parts["first"], parts["last"]
         if letter in "xyz":
             face, chosen = {"x": "R", "y": "U", "z": "F"}[letter], range(1, self.size + 1)
         elif letter in "MES":
             face, chosen = {"M": "L", "E": "D", "S": "F"}[letter], [(self.size + 1) // 2]
-        elif letter in "URFDLB":
-            face, chosen = letter, [1]
+        elif letter in FACES:
+            face, chosen = letter, range(int(first or 1), int(last or first or 1) + 1)
         else:
-            face, chosen = letter[0].upper(), range(1, int(depth or 2) + 1)
+            face, chosen = letter[0].upper(), range(1, int(first or 2) + 1)
         turn = self.quarter(OUTWARD[face], chosen)
         power = (2 if "2" in parts["suffix"] else 1) * (-1 if "'" in parts["suffix"] else 1)
         self.known[text] = turn**power
@@ -105,10 +108,16 @@ class Cube:
             after[number ^ total] = colour
         return "".join(after)
 
+    def inner_blocks(self):
+        """What stands before the face for each block of neighbouring layers between the two outer ones."""
+        layers = range(2, self.size)
+        return [f"{first}" if first == last else f"{first}-{last}" for first in layers for last in layers if first <= last]
+
     def quarter_turns(self):
         """The names of all quarter turns of this size, in a fixed order."""
         names = list(FACES)
         names += [(f"{depth}" if depth > 2 else "") + face + "w" for depth in range(2, self.size) for face in FACES]
+        names += [layers + face for layers in self.inner_blocks() for face in FACES]
         if self.size == 3:
             names += ["M", "E", "S"]
         return names + ["x", "y", "z"]

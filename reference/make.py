@@ -10,7 +10,7 @@ import sys
 
 from sympy.combinatorics import Permutation, PermutationGroup
 
-from geometry import Cube
+from geometry import FACES, Cube
 
 HERE = pathlib.Path(__file__).parent
 SIZES = range(2, 8)
@@ -26,7 +26,7 @@ def held_generators(size):
 
     On an even size they leave the corner at D, B, L where it is; on an odd size, the fixed centres.
     """
-    faces, depths = ("RUF", size - 1) if size % 2 == 0 else ("URFDLB", (size - 1) // 2)
+    faces, depths = ("RUF", size - 1) if size % 2 == 0 else (FACES, (size - 1) // 2)
     wide = {1: "{}", 2: "{}w"}
     return [wide.get(depth, f"{depth}{{}}w").format(face) for depth in range(1, depths + 1) for face in faces]
 
@@ -34,8 +34,8 @@ def held_generators(size):
 def generators():
     """The text of generators.txt: each quarter turn of each size as a list of images."""
     lines = [
-        "# Source: geometry.py (World Cube Association Regulations 12a1, 12a2, 12a4; M, E, S: common practice, no source).",
-        "# size<TAB>turn<TAB>for each facelet, in the order U R F D L B row by row, the facelet where its sticker goes",
+        "# Source: geometry.py (World Cube Association Regulations 12a1, 12a2, 12a4; M, E, S, inner layers: common practice, no source).",
+        "# size<TAB>turn<TAB>for each facelet, in the order U L F R B D row by row, the facelet where its sticker goes",
     ]
     for size in SIZES:
         cube = Cube(size)
@@ -56,9 +56,9 @@ def sequences():
         cube = Cube(size)
         names = cube.quarter_turns()
         if size > 2:
-            names += ["2" + face + "w" for face in "URFDLB"]
+            names += ["2" + face + "w" for face in FACES]
         if size == 3:
-            names += list("urfdlb")
+            names += list(FACES.lower())
         for _ in range(LINES_A_SIZE):
             moves = []
             for _ in range(MOVES_A_LINE):

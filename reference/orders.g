@@ -10,7 +10,7 @@ held := function(size)
   # it is, an odd size its fixed centres.
   local faces, depths, names, depth, face;
   if size mod 2 = 0 then faces := "RUF"; depths := size - 1;
-  else faces := "URFDLB"; depths := (size - 1) / 2; fi;
+  else faces := "ULFRBD"; depths := (size - 1) / 2; fi;
   names := [];
   for depth in [1 .. depths] do
     for face in faces do

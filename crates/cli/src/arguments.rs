@@ -74,8 +74,8 @@ pub struct StateOptions {
     /// The puzzle: 2 for the 2x2 up to 7 for the 7x7
     #[arg(long, short, default_value = "3", value_name = "SIZE")]
     pub puzzle: String,
-    /// The stickers as one sees them instead of a scramble: faces U R F D L B, row by row, by face letters
-    /// (URFDLB) or by the initials of your colours
+    /// The stickers as one sees them instead of a scramble: faces U L F R B D, row by row, by face letters
+    /// (ULFRBD) or by the initials of your colours
     #[arg(long, value_name = "STICKERS", conflicts_with = "scramble")]
     pub facelets: Option<String>,
     /// The scramble, made with the puzzle held as the colours in your conventions say
@@ -165,7 +165,7 @@ pub struct WhyOptions {
     /// The memo that was carried out; without one ours.
     #[command(flatten)]
     pub memo: MemoOptions,
-    /// The stickers as one sees them now, however the puzzle is held: faces U R F D L B, row by row
+    /// The stickers as one sees them now, however the puzzle is held: faces U L F R B D, row by row
     #[arg(long, value_name = "STICKERS", required_unless_present = "unsolved", conflicts_with = "unsolved")]
     pub seen: Option<String>,
     /// Only what is unsolved: "UF flipped; UFR>DBL>UBR" (at UFR lies what belongs at DBL, …; a ? behind it if you

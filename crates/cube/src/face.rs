@@ -21,10 +21,8 @@ pub enum Face {
 }
 
 impl Face {
-    /// All faces in the order of the letter scheme.
+    /// All faces in the order of the letter scheme, in which every text and table names them.
     pub const ALL: [Self; 6] = [Self::U, Self::L, Self::F, Self::R, Self::B, Self::D];
-    /// All faces in the order of facelet text: U R F D L B.
-    pub const FACELET_ORDER: [Self; 6] = [Self::U, Self::R, Self::F, Self::D, Self::L, Self::B];
 
     /// Place in [`Face::ALL`], 0 to 5.
     pub const fn index(self) -> usize {

@@ -14,8 +14,8 @@ use thiserror::Error;
 /// ```
 /// use cube::{Facelets, Size, State};
 /// let solved = State::solved(Size::TWO).facelets();
-/// assert_eq!(solved.to_string(), "UUUURRRRFFFFDDDDLLLLBBBB");
-/// assert!("UUUURRRRFFFFDDDDLLLLBBBB".parse::<Facelets>().unwrap().state().unwrap().is_solved());
+/// assert_eq!(solved.to_string(), "UUUULLLLFFFFRRRRBBBBDDDD");
+/// assert!("UUUULLLLFFFFRRRRBBBBDDDD".parse::<Facelets>().unwrap().state().unwrap().is_solved());
 /// ```
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Facelets {
@@ -69,7 +69,27 @@ impl Facelets {
         (colours.len() == size.facelets()).then_some(Self { size, colours })
     }
 
-    /// Reads facelets in the order U R F D L B, row by row; white space does not count.
+    /// The colour that a function gives for each face, row and column (from 0) as the face is looked at.
+    ///
+    /// ```
+    /// use cube::{Facelets, Size, State};
+    /// let chequered = Facelets::from_fn(Size::THREE, |face, row, column| {
+    ///     if (row + column) % 2 == 1 { face.opposite() } else { face }
+    /// });
+    /// assert!(chequered.state().is_ok());
+    /// assert_eq!(Facelets::from_fn(Size::TWO, |face, _, _| face), State::solved(Size::TWO).facelets());
+    /// ```
+    pub fn from_fn(size: Size, mut colour: impl FnMut(Face, u8, u8) -> Face) -> Self {
+        let mut colours = Vec::with_capacity(size.facelets());
+        for face in Face::ALL {
+            for row in 0..size.layers() {
+                colours.extend((0..size.layers()).map(|column| colour(face, row, column)));
+            }
+        }
+        Self { size, colours }
+    }
+
+    /// Reads facelets in the order of [`Face::ALL`] (U L F R B D), row by row; white space does not count.
     ///
     /// `alphabet` gives the characters for the colours of the faces U L F R B D of the solved cube.
     ///
@@ -81,12 +101,7 @@ impl Facelets {
             .into_iter()
             .find(|size| size.facelets() == read.len())
             .ok_or(FaceletError::WrongCount(read.len()))?;
-        let per_face = size.facelets() / 6;
-        let mut colours = vec![Face::U; read.len()];
-        for (chunk, face) in read.chunks(per_face).zip(Face::FACELET_ORDER) {
-            colours[face.index() * per_face..(face.index() + 1) * per_face].copy_from_slice(chunk);
-        }
-        Ok(Self { size, colours })
+        Ok(Self { size, colours: read })
     }
 
     /// Reads the colours of each face by itself, in the order of [`Face::ALL`] (U L F R B D), row by row as the face is
@@ -129,6 +144,11 @@ impl Facelets {
         self.size
     }
 
+    /// All colours, face by face in the order of [`Face::ALL`], each row by row.
+    pub fn colours(&self) -> &[Face] {
+        &self.colours
+    }
+
     /// The colours of one face, row by row, N of them in a row.
     pub fn face(&self, face: Face) -> &[Face] {
         let per_face = self.size.facelets() / 6;
@@ -153,13 +173,9 @@ impl Facelets {
         }
     }
 
-    /// The text in the order U R F D L B with these characters for the colours (order U L F R B D).
+    /// The text in the order of [`Face::ALL`] with these characters for the colours (order U L F R B D).
     pub fn text(&self, alphabet: [char; 6]) -> String {
-        Face::FACELET_ORDER
-            .into_iter()
-            .flat_map(|face| self.face(face))
-            .map(|colour| alphabet[colour.index()])
-            .collect()
+        self.colours.iter().map(|colour| alphabet[colour.index()]).collect()
     }
 
     pub(crate) fn cell(&self, at: usize) -> Face {

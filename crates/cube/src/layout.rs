@@ -1,7 +1,7 @@
 //! For each size: what lies under every facelet, and what every turn does. Made from the geometry, once.
 
 use crate::geometry::Spot;
-use crate::{Amount, Axis, Face, Orbit, Perm, Rotation, Size, Sticker, Turn};
+use crate::{Amount, Axis, Face, Motion, Orbit, Perm, Rotation, Size, Sticker};
 use std::sync::OnceLock;
 
 /// What a facelet belongs to.
@@ -41,7 +41,8 @@ pub(crate) struct Layout {
     pub cells: Vec<Cell>,
     /// For each orbit and sticker, the face that the second sticker of a wing is on, and its facelet.
     pub wing_backs: Vec<[usize; 24]>,
-    turns: Vec<TurnTable>,
+    /// By [`Motion::index`].
+    motions: Vec<TurnTable>,
 }
 
 impl Layout {
@@ -50,9 +51,9 @@ impl Layout {
         LAYOUTS[size.index()].get_or_init(|| Self::make(size))
     }
 
-    /// The table of a turn that the size has.
-    pub fn turn(&self, turn: Turn) -> &TurnTable {
-        &self.turns[turn.index()]
+    /// What a motion of this size does.
+    pub fn motion(&self, motion: Motion) -> &TurnTable {
+        &self.motions[motion.index()]
     }
 
     /// The place of a facelet in [`Layout::cells`].
@@ -80,44 +81,49 @@ impl Layout {
             }
         }
         let n = size.layers() as usize;
-        let cells = cells
+        let cells: Vec<Cell> = cells
             .into_iter()
             .enumerate()
             .map(|(i, cell)| cell.unwrap_or(Cell::Fixed(Face::at(i / (n * n)))))
             .collect();
-
-        let mut turns = vec![TurnTable::NOTHING; Turn::INDICES];
-        for turn in Turn::all(size) {
-            turns[turn.index()] = Self::make_turn(size, orbits, turn);
+        let mut motions = vec![TurnTable::NOTHING; Motion::count(size)];
+        for axis in Axis::ALL {
+            // Layers about one axis turn without touching each other: a block is its layers one after another.
+            let single: Vec<TurnTable> =
+                (0..size.layers()).map(|layer| Self::quarter(size, orbits, &cells, axis, layer)).collect();
+            for quarter in Motion::about(size, axis, Amount::Clockwise) {
+                let block = quarter
+                    .layers()
+                    .fold(TurnTable::NOTHING, |so_far, layer| so_far.then(&single[layer as usize]));
+                motions[quarter.index()] = block;
+            }
+            for (amount, before) in [(Amount::Half, Amount::Clockwise), (Amount::Counter, Amount::Half)] {
+                let once = Motion::about(size, axis, Amount::Clockwise);
+                let before = Motion::about(size, axis, before);
+                for ((more, before), once) in Motion::about(size, axis, amount).zip(before).zip(once) {
+                    motions[more.index()] = motions[before.index()].then(&motions[once.index()]);
+                }
+            }
         }
-        Self { orbits, cells, wing_backs, turns }
+        Self { orbits, cells, wing_backs, motions }
     }
 
-    fn make_turn(size: Size, orbits: &[Orbit], turn: Turn) -> TurnTable {
-        let (axis, layers, quarters) = turn.layers(size);
-        let quarter = Self::quarter(size, orbits, axis, layers);
-        (0..quarters).fold(TurnTable::NOTHING, |so_far, _| so_far.then(&quarter))
-    }
-
-    /// A quarter turn of some layers, clockwise as seen from the positive end of the axis.
-    fn quarter(size: Size, orbits: &[Orbit], axis: Axis, layers: u8) -> TurnTable {
+    /// A quarter turn of one layer (from 0 at the positive end), clockwise as seen from the positive end of the axis.
+    fn quarter(size: Size, orbits: &[Orbit], cells: &[Cell], axis: Axis, layer: u8) -> TurnTable {
         let mut table = TurnTable::NOTHING;
         for (&orbit, perm) in orbits.iter().zip(&mut table.orbits) {
-            let places: Vec<usize> =
-                Sticker::all().map(|sticker| Self::facelet(size, orbit.spot(size, sticker))).collect();
             let mut pull = *Perm::IDENTITY.table();
             for sticker in Sticker::all() {
                 let spot = orbit.spot(size, sticker);
-                if layers & (1 << spot.layer(size, axis)) != 0 {
-                    let goes = Self::facelet(size, spot.quarter(axis));
-                    if let Some(to) = places.iter().position(|&place| place == goes) {
-                        pull[to] = sticker.index() as u8;
-                    }
+                if spot.layer(size, axis) == layer
+                    && let Cell::Sticker(_, to) = cells[Self::facelet(size, spot.quarter(axis))]
+                {
+                    pull[to.index()] = sticker.index() as u8;
                 }
             }
             *perm = Perm::unchecked(pull);
         }
-        if size.middle().is_some_and(|middle| layers & (1 << (middle - 1)) != 0) {
+        if size.middle() == Some(layer + 1) {
             table.core = Rotation::about(axis, Amount::Clockwise);
         }
         table
@@ -127,6 +133,7 @@ impl Layout {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::Turn;
 
     #[test]
     fn every_facelet_is_accounted_for() {
@@ -156,7 +163,7 @@ mod tests {
         for size in Size::ALL {
             let layout = Layout::of(size);
             for turn in Turn::all(size) {
-                let table = layout.turn(turn);
+                let table = layout.motion(turn.motion(size).expect("a turn of this size"));
                 for (orbit, perm) in layout.orbits.iter().zip(&table.orbits) {
                     let perm = Perm::new(*perm.table()).expect("a permutation");
                     let square = perm.then(&perm);

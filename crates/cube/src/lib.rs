@@ -21,6 +21,7 @@
 //! Coordinates used by the geometry: x points to R, y to U, z to F.
 
 mod arrangement;
+mod block;
 mod face;
 mod facelets;
 mod fault;
@@ -40,12 +41,13 @@ mod state;
 mod turn;
 
 pub use arrangement::{Arrangement, Corners, Midges};
+pub use block::{Block, Lack, Slice};
 pub use face::{Axis, Face};
 pub use facelets::{FaceletError, Facelets};
 pub use fault::{Fault, Physical, Unreachable};
 pub use metric::{Count, Metric, count};
 pub use notation::{
-    Algorithm, Expected, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,
+    Algorithm, Expected, Form, LowerCase, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,
     display_turns,
 };
 pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
@@ -56,4 +58,4 @@ pub use rotation::Rotation;
 pub use simplify::{inverted, mirrored, rotated, simplified, without_rotations};
 pub use size::Size;
 pub use state::State;
-pub use turn::{Amount, Block, NoSuchTurn, Slice, Turn};
+pub use turn::{Amount, Motion, NoSuchTurn, Turn};

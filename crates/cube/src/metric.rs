@@ -5,13 +5,15 @@ use crate::{Amount, Block, Turn};
 /// A way to count turns.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub enum Metric {
-    /// Outer block turns, a half turn as one (WCA Regulations 12a5, OBTM): rotations count 0, a slice counts 2.
+    /// Outer block turns, a half turn as one (WCA Regulations 12a5, OBTM): rotations count 0, a slice or
+    /// other inner layers count 2, as two outer blocks make them.
     HalfTurn,
     /// As [`Metric::HalfTurn`], but a half turn counts as two quarters.
     QuarterTurn,
-    /// As [`Metric::HalfTurn`], but a slice counts 1 (common practice, no source).
+    /// As [`Metric::HalfTurn`], but a slice or other inner layers count 1 (common practice, no source).
     SliceTurn,
-    /// Everything the hands do, rotations too, counts 1 (WCA Regulations 12a6, ETM); a slice counts 1.
+    /// Everything the hands do, rotations too, counts 1 (WCA Regulations 12a6, ETM); a slice or other inner layers
+    /// count 1.
     Execution,
 }
 
@@ -33,13 +35,15 @@ impl Metric {
     pub const fn of(self, turn: Turn) -> usize {
         let blocks = match turn.block {
             Block::Outer { .. } => 1,
-            Block::Slice(_) => 2,
+            Block::Inner { .. } | Block::Slice(_) => 2,
             Block::Whole(_) => 0,
         };
-        match (self, turn.block) {
-            (Self::Execution, _) | (Self::SliceTurn, Block::Slice(_)) => 1,
-            (Self::QuarterTurn, _) if turn.amount.quarters() == Amount::Half.quarters() => 2 * blocks,
-            _ => blocks,
+        match self {
+            Self::HalfTurn => blocks,
+            Self::QuarterTurn if turn.amount.quarters() == Amount::Half.quarters() => 2 * blocks,
+            Self::QuarterTurn => blocks,
+            Self::SliceTurn if blocks == 0 => 0,
+            Self::SliceTurn | Self::Execution => 1,
         }
     }
 }

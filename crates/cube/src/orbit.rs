@@ -216,7 +216,7 @@ impl Orbit {
         match self {
             Self::Corner => 3,
             Self::Midge => 2,
-            _ => 1,
+            Self::Wing { .. } | Self::XCentre { .. } | Self::TCentre { .. } | Self::Oblique(_) => 1,
         }
     }
 
@@ -227,12 +227,18 @@ impl Orbit {
 
     /// Whether the four pieces of a colour look alike, as centres do.
     pub const fn looks_alike(self) -> bool {
-        matches!(self, Self::XCentre { .. } | Self::TCentre { .. } | Self::Oblique(_))
+        match self {
+            Self::XCentre { .. } | Self::TCentre { .. } | Self::Oblique(_) => true,
+            Self::Corner | Self::Midge | Self::Wing { .. } => false,
+        }
     }
 
     /// Whether the piece lies on an edge of the cube.
     pub const fn is_edge(self) -> bool {
-        matches!(self, Self::Midge | Self::Wing { .. })
+        match self {
+            Self::Midge | Self::Wing { .. } => true,
+            Self::Corner | Self::XCentre { .. } | Self::TCentre { .. } | Self::Oblique(_) => false,
+        }
     }
 
     /// Row and column of the first sticker on each face; a clockwise turn of the face gives the other three.

@@ -15,7 +15,7 @@ impl Facelets {
     /// ```
     /// use cube::{Facelets, Physical};
     /// // The corner at UFR turned in its place.
-    /// let seen: Facelets = "UUUURFRRUFFFDDDDLLLLBBBB".replace("UUUURFRRUFFF", "UUUFURRRFRFF").parse().unwrap();
+    /// let seen: Facelets = "UUUFLLLLFRFFURRRBBBBDDDD".parse().unwrap();
     /// let no = seen.state().unwrap_err();
     /// assert!(matches!(no.physical, Some(Physical::CornerTwisted { .. })));
     /// ```
@@ -197,7 +197,9 @@ impl Facelets {
 fn solved_colours(orbit: Orbit, sticker: Sticker) -> Vec<Face> {
     match orbit {
         Orbit::Wing { .. } => orbit.faces(sticker).to_vec(),
-        _ => orbit.stickers_from(sticker).map(Sticker::face).collect(),
+        Orbit::Corner | Orbit::Midge | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => {
+            orbit.stickers_from(sticker).map(Sticker::face).collect()
+        }
     }
 }
 

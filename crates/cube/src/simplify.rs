@@ -49,7 +49,7 @@ pub fn rotated(turns: &[Turn], rotation: Rotation) -> Vec<Turn> {
 /// An equal sequence of outer turns only, and the rotation that is left to be made after it.
 ///
 /// Slices and wide turns become turns of the layers on the other side; a wide turn stays where the other
-/// side would have more layers to turn. Turns that the size does not have do nothing, as in [`crate::State::after`].
+/// side would have more layers to turn. Inner layers become two outer blocks. Turns that the size does not have do nothing, as in [`crate::State::after`].
 ///
 /// ```
 /// use cube::{Algorithm, Size, display_turns, without_rotations};
@@ -60,36 +60,36 @@ pub fn rotated(turns: &[Turn], rotation: Rotation) -> Vec<Turn> {
 /// ```
 pub fn without_rotations(turns: &[Turn], size: Size) -> (Vec<Turn>, Rotation) {
     let mut outer = Vec::with_capacity(turns.len());
+    let layers = size.layers();
     // How the cube would be held now had all rotations been made: turns are read in that hold.
     let mut held = Rotation::NONE;
-    for turn in turns.iter().filter(|turn| turn.check(size).is_ok()) {
+    for turn in turns {
+        let Ok(motion) = turn.motion(size) else { continue };
+        let follows = turn.block.follows();
+        // How many layers lie before the block, seen from the face that it follows, and behind it.
+        let (above, below) = (motion.layers().start, layers - motion.layers().end);
+        let (before, behind) = if follows.is_positive() { (above, below) } else { (below, above) };
         let back = held.inverse();
-        let push = |outer: &mut Vec<Turn>, face: Face, depth: u8, amount: Amount| {
-            outer.push(Turn::new(Block::Outer { face: back.image(face), depth }, amount));
+        let mut push = |face: Face, depth: u8, amount: Amount| {
+            if depth > 0 {
+                outer.push(Turn::new(Block::Outer { face: back.image(face), depth }, amount));
+            }
         };
-        match turn.block {
-            Block::Outer { face, depth } if 2 * depth <= size.layers() => {
-                push(&mut outer, face, depth, turn.amount);
-            }
-            Block::Outer { face, depth } => {
-                push(&mut outer, face.opposite(), size.layers() - depth, turn.amount);
-                held = held.then(whole(face, turn.amount));
-            }
-            Block::Slice(slice) => {
-                let side = size.layers() / 2;
-                let face = slice.follows();
-                push(&mut outer, face, side, turn.amount.inverse());
-                push(&mut outer, face.opposite(), side, turn.amount);
-                held = held.then(whole(face, turn.amount));
-            }
-            Block::Whole(axis) => held = held.then(Rotation::about(axis, turn.amount)),
+        let (amount, other_way) = (turn.amount, turn.amount.inverse());
+        if 2 * behind >= layers {
+            // Within the near half: turned from there, and what is before it turned back.
+            push(follows, layers - behind, amount);
+            push(follows, before, other_way);
+        } else if 2 * before >= layers {
+            push(follows.opposite(), layers - before, other_way);
+            push(follows.opposite(), behind, amount);
+        } else {
+            // The block stays where it is, and what lies on both sides turns the other way round it.
+            push(follows, before, other_way);
+            push(follows.opposite(), behind, amount);
+            let axis = Rotation::about(motion.axis(), motion.amount());
+            held = held.then(axis);
         }
     }
     (outer, held)
-}
-
-/// The whole cube turned as a face turns.
-fn whole(face: Face, amount: Amount) -> Rotation {
-    let amount = if face.is_positive() { amount } else { amount.inverse() };
-    Rotation::about(face.axis(), amount)
 }

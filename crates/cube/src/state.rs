@@ -1,7 +1,7 @@
 //! States: what lies where on a cube.
 
 use crate::layout::Layout;
-use crate::{NoSuchTurn, Orbit, Perm, Rotation, Size, Sticker, Turn};
+use crate::{Motion, NoSuchTurn, Orbit, Perm, Rotation, Size, Sticker, Turn};
 
 /// A state of a cube of one size, always one that turning can reach.
 ///
@@ -63,14 +63,12 @@ impl State {
     /// # Errors
     /// [`NoSuchTurn`] when the size does not have it; the state is then as before.
     pub fn turn(&mut self, turn: Turn) -> Result<(), NoSuchTurn> {
-        turn.check(self.size)?;
-        self.apply(Layout::of(self.size), turn);
+        self.apply(Layout::of(self.size), turn.motion(self.size)?);
         Ok(())
     }
 
-    /// Makes a turn that is known to exist.
-    fn apply(&mut self, layout: &Layout, turn: Turn) {
-        let table = layout.turn(turn);
+    fn apply(&mut self, layout: &Layout, motion: Motion) {
+        let table = layout.motion(motion);
         for (perm, pull) in self.orbits[..layout.orbits.len()].iter_mut().zip(&table.orbits) {
             *perm = perm.then(pull);
         }
@@ -84,8 +82,8 @@ impl State {
     pub fn after(mut self, turns: &[Turn]) -> Self {
         let layout = Layout::of(self.size);
         for &turn in turns {
-            if turn.check(self.size).is_ok() {
-                self.apply(layout, turn);
+            if let Ok(motion) = turn.motion(self.size) {
+                self.apply(layout, motion);
             }
         }
         self
@@ -164,7 +162,7 @@ impl State {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Algorithm;
+    use crate::{Algorithm, Lack};
 
     #[test]
     fn holding_is_a_matter_of_names() {
@@ -181,7 +179,8 @@ mod tests {
     fn a_turn_that_a_size_lacks_is_refused() {
         let slice = Algorithm::parse("M", Size::THREE).unwrap().flatten()[0];
         let mut state = State::solved(Size::TWO);
-        assert_eq!(state.turn(slice), Err(NoSuchTurn::NoSlice(Size::TWO)));
+        let refused = NoSuchTurn { turn: slice, size: Size::TWO, lack: Lack::Middle };
+        assert_eq!(state.turn(slice), Err(refused));
         assert!(state.is_solved());
     }
 }

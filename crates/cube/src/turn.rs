@@ -1,7 +1,8 @@
 //! Turns: which layers move, which way and how far.
 
-use crate::{Axis, Face, Rotation, Size};
+use crate::{Axis, Block, Face, Lack, Rotation, Size};
 use std::fmt;
+use std::ops::Range;
 use thiserror::Error;
 
 /// How far a block of layers turns, clockwise as seen from its face.
@@ -46,108 +47,38 @@ impl Amount {
     }
 }
 
-/// A middle layer of an odd cube.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, PartialOrd, Ord)]
-pub enum Slice {
-    /// Between L and R, turning as L does.
-    M,
-    /// Between U and D, turning as D does.
-    E,
-    /// Between F and B, turning as F does.
-    S,
-}
-
-impl Slice {
-    /// All three.
-    pub const ALL: [Self; 3] = [Self::M, Self::E, Self::S];
-
-    /// The face whose direction of turning the slice follows.
-    pub const fn follows(self) -> Face {
-        match self {
-            Self::M => Face::L,
-            Self::E => Face::D,
-            Self::S => Face::F,
-        }
-    }
-
-    const fn on(axis: Axis) -> Self {
-        match axis {
-            Axis::X => Self::M,
-            Axis::Y => Self::E,
-            Axis::Z => Self::S,
-        }
-    }
-
-    const fn letter(self) -> char {
-        match self {
-            Self::M => 'M',
-            Self::E => 'E',
-            Self::S => 'S',
-        }
-    }
-}
-
-/// What turns as one.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, PartialOrd, Ord)]
-pub enum Block {
-    /// So many layers counted from a face; one is a face turn, more a wide turn.
-    Outer {
-        /// The face that the layers are counted from.
-        face: Face,
-        /// How many layers, 1 or more.
-        depth: u8,
-    },
-    /// The middle layer.
-    Slice(Slice),
-    /// The whole cube (x, y, z): a rotation.
-    Whole(Axis),
-}
-
-impl Block {
-    /// A face turn's block.
-    pub const fn face(face: Face) -> Self {
-        Self::Outer { face, depth: 1 }
-    }
-
-    /// The axis it turns about.
-    pub const fn axis(self) -> Axis {
-        self.follows().axis()
-    }
-
-    /// The face as seen from which "clockwise" is meant.
-    pub const fn follows(self) -> Face {
-        match self {
-            Self::Outer { face, .. } => face,
-            Self::Slice(slice) => slice.follows(),
-            Self::Whole(axis) => axis.positive(),
-        }
-    }
-}
-
-/// A size that does not have the layers a turn asks for.
+/// A turn that a size does not have.
+///
+/// ```
+/// use cube::{Algorithm, Lack, Size};
+/// let wide = Algorithm::parse("R 3Rw", Size::new(4).unwrap()).unwrap();
+/// let no = wide.on(Size::THREE).unwrap_err();
+/// assert_eq!(no.to_string(), "3Rw: 3 layers are too many to turn on a 3x3; at most 2 turn together");
+/// assert_eq!(no.lack, Lack::Depth { depth: 3, most: 2 });
+/// ```
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
-pub enum NoSuchTurn {
-    /// M, E or S on a cube without a middle layer.
-    #[error("a {0} has no middle layer, so it has no slice turns")]
-    NoSlice(Size),
-    /// A wide turn of as many layers as the cube has, or more.
-    #[error("{}", too_deep(*.depth, *.size))]
-    TooDeep {
-        /// Layers asked for.
-        depth: u8,
-        /// The cube.
-        size: Size,
-    },
+#[error("{turn}: {}", sentence(*.lack, *.size))]
+pub struct NoSuchTurn {
+    /// The turn.
+    pub turn: Turn,
+    /// The size.
+    pub size: Size,
+    /// What the size lacks.
+    pub lack: Lack,
 }
 
-fn too_deep(depth: u8, size: Size) -> String {
-    match (depth, size) {
-        (0, _) => "no layer turns".to_owned(),
-        (_, Size::TWO) => "a 2x2 has no wide turns; to turn both layers is a rotation (x y z)".to_owned(),
-        _ => format!(
-            "{depth} layers are too many to turn on a {size}; at most {} turn together",
-            size.layers() - 1
-        ),
+fn sentence(lack: Lack, size: Size) -> String {
+    match lack {
+        Lack::Middle => format!("a {size} has no middle layer, so it has no slice turns"),
+        Lack::Wide => format!("a {size} has no wide turns; to turn both layers is a rotation (x y z)"),
+        Lack::Depth { depth: 0, .. } => "no layer turns".to_owned(),
+        Lack::Depth { depth, most } => {
+            format!("{depth} layers are too many to turn on a {size}; at most {most} turn together")
+        }
+        Lack::Inner => format!("a {size} has no inner layers"),
+        Lack::Layers { most: 2 } => format!("the only inner layer of a {size} is layer 2"),
+        Lack::Layers { most } => format!("the inner layers of a {size} are 2 to {most}"),
+        Lack::Backwards => "of inner layers the one nearer to the face is named first, as in 2-3R".to_owned(),
     }
 }
 
@@ -180,36 +111,54 @@ impl Turn {
 
     /// The 18 face turns.
     pub fn faces() -> impl Iterator<Item = Self> {
-        Face::ALL
-            .into_iter()
-            .flat_map(|face| Amount::ALL.into_iter().map(move |amount| Self::face(face, amount)))
+        Face::ALL.into_iter().flat_map(|face| Self::of(Block::face(face)))
     }
 
-    /// Every turn that a size has: face, wide, slice turns and rotations.
+    /// The three turns of a block.
+    pub fn of(block: Block) -> impl Iterator<Item = Self> {
+        Amount::ALL.into_iter().map(move |amount| Self::new(block, amount))
+    }
+
+    /// Every turn that a size has: of outer and inner blocks, of slices, and rotations.
     pub fn all(size: Size) -> impl Iterator<Item = Self> {
-        let outer = Face::ALL
-            .into_iter()
-            .flat_map(move |face| (1..size.layers()).map(move |depth| Block::Outer { face, depth }));
-        let slices = Slice::ALL.into_iter().filter(move |_| size.is_odd()).map(Block::Slice);
-        let whole = Axis::ALL.into_iter().map(Block::Whole);
-        outer
-            .chain(slices)
-            .chain(whole)
-            .flat_map(|block| Amount::ALL.into_iter().map(move |amount| Self::new(block, amount)))
+        Block::all(size).flat_map(Self::of)
     }
 
     /// Whether a cube of this size can make the turn.
     ///
     /// # Errors
-    /// [`NoSuchTurn`] for a slice without a middle layer or a wide turn of too many layers
-    /// (WCA Regulations 12a2: 1 < n < N).
+    /// [`NoSuchTurn`] for a slice without a middle layer, a wide turn of too many layers
+    /// (WCA Regulations 12a2: 1 < n < N), or inner layers that are not between 2 and N - 1 in this order.
+    ///
+    /// ```
+    /// use cube::{Amount, Block, Face, Size, Turn};
+    /// let inner = Turn::new(Block::layer(Face::R, 3), Amount::Clockwise);
+    /// assert!(inner.check(Size::new(4).unwrap()).is_ok());
+    /// assert_eq!(inner.check(Size::THREE).unwrap_err().to_string(), "3R: the only inner layer of a 3x3 is layer 2");
+    /// ```
     pub const fn check(self, size: Size) -> Result<(), NoSuchTurn> {
-        match self.block {
-            Block::Outer { depth, .. } if depth == 0 || depth >= size.layers() => {
-                Err(NoSuchTurn::TooDeep { depth, size })
+        match self.block.span(size) {
+            Ok(_) => Ok(()),
+            Err(lack) => Err(NoSuchTurn { turn: self, size, lack }),
+        }
+    }
+
+    /// What it does to a cube of this size, whatever it is called.
+    ///
+    /// # Errors
+    /// [`NoSuchTurn`] as for [`Turn::check`].
+    pub const fn motion(self, size: Size) -> Result<Motion, NoSuchTurn> {
+        match self.block.span(size) {
+            Ok((first, last)) => {
+                let face = self.block.follows();
+                Ok(if face.is_positive() {
+                    Motion { axis: face.axis(), low: first - 1, high: last, amount: self.amount }
+                } else {
+                    let (low, high) = (size.layers() - last, size.layers() + 1 - first);
+                    Motion { axis: face.axis(), low, high, amount: self.amount.inverse() }
+                })
             }
-            Block::Slice(_) if !size.is_odd() => Err(NoSuchTurn::NoSlice(size)),
-            _ => Ok(()),
+            Err(lack) => Err(NoSuchTurn { turn: self, size, lack }),
         }
     }
 
@@ -228,81 +177,115 @@ impl Turn {
     pub fn rotation(self) -> Rotation {
         match self.block {
             Block::Whole(axis) => Rotation::about(axis, self.amount),
-            _ => Rotation::NONE,
+            Block::Outer { .. } | Block::Inner { .. } | Block::Slice(_) => Rotation::NONE,
         }
     }
 
     /// The same turn seen in a mirror that exchanges the two ends of an axis.
     #[must_use]
     pub const fn mirrored(self, mirror: Axis) -> Self {
-        let along = self.block.axis() as u8 == mirror as u8;
-        match self.block {
-            Block::Outer { face, depth } => {
-                let face = if along { face.opposite() } else { face };
-                Self::new(Block::Outer { face, depth }, self.amount.inverse())
-            }
-            _ if along => self,
-            _ => self.inverse(),
-        }
+        let follows = self.block.follows();
+        let along = follows.axis() as u8 == mirror as u8;
+        // A mirror turns clockwise into counter-clockwise.
+        Self::new(self.block, self.amount.inverse()).carried(if along { follows.opposite() } else { follows })
     }
 
     /// The turn that does to a cube held another way what this one does to it now.
     #[must_use]
     pub fn rotated(self, rotation: Rotation) -> Self {
-        let image = rotation.image(self.block.follows());
-        let block = match self.block {
-            Block::Outer { depth, .. } => Block::Outer { face: image, depth },
-            Block::Slice(_) => Block::Slice(Slice::on(image.axis())),
-            Block::Whole(_) => Block::Whole(image.axis()),
-        };
-        let amount = if block.follows() == image { self.amount } else { self.amount.inverse() };
-        Self::new(block, amount)
+        self.carried(rotation.image(self.block.follows()))
     }
 
-    /// Axis, layers as bits from the positive end, and quarter turns clockwise as seen from that end.
-    pub(crate) fn layers(self, size: Size) -> (Axis, u8, u8) {
-        let count = size.layers();
-        let all = (1u16 << count) - 1;
-        let follows = self.block.follows();
-        let bits = match self.block {
-            Block::Outer { face, depth } => {
-                let near = (1u16 << depth) - 1;
-                if face.is_positive() { near } else { (near << (count - depth)) & all }
-            }
-            Block::Slice(_) => 1 << (count / 2),
-            Block::Whole(_) => all,
-        };
-        let quarters =
-            if follows.is_positive() { self.amount.quarters() } else { 4 - self.amount.quarters() };
-        (follows.axis(), bits as u8, quarters)
+    /// The turn that is to another face as this one is to the face that its block follows.
+    const fn carried(self, face: Face) -> Self {
+        let block = self.block.carried(face);
+        let same = block.follows() as u8 == face as u8;
+        Self::new(block, if same { self.amount } else { self.amount.inverse() })
     }
-
-    /// A small number that tells the turns of all sizes apart, below [`Turn::INDICES`].
-    pub(crate) const fn index(self) -> usize {
-        let block = match self.block {
-            Block::Outer { face, depth } => face.index() * 6 + depth as usize - 1,
-            Block::Slice(slice) => 36 + slice as usize,
-            Block::Whole(axis) => 39 + axis.index(),
-        };
-        block * 3 + self.amount.quarters() as usize - 1
-    }
-
-    pub(crate) const INDICES: usize = 42 * 3;
 }
 
 impl fmt::Display for Turn {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.block {
-            Block::Outer { face, depth: 1 } => write!(f, "{face}")?,
-            Block::Outer { face, depth: 2 } => write!(f, "{face}w")?,
-            Block::Outer { face, depth } => write!(f, "{depth}{face}w")?,
-            Block::Slice(slice) => write!(f, "{}", slice.letter())?,
-            Block::Whole(axis) => write!(f, "{}", axis.letter())?,
-        }
+        write!(f, "{}", self.block)?;
         f.write_str(match self.amount {
             Amount::Clockwise => "",
             Amount::Half => "2",
             Amount::Counter => "'",
         })
+    }
+}
+
+/// What a turn does to a cube of one size: neighbouring layers that turn about an axis.
+///
+/// Turns that do the same have the same motion, as `M'` and `2R` on a 3x3.
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+pub struct Motion {
+    axis: Axis,
+    low: u8,
+    high: u8,
+    amount: Amount,
+}
+
+impl Motion {
+    /// The axis about which the layers turn.
+    pub const fn axis(self) -> Axis {
+        self.axis
+    }
+
+    /// The layers that turn, counted from 0 at the positive end of the axis (R, U or F).
+    pub const fn layers(self) -> Range<u8> {
+        self.low..self.high
+    }
+
+    /// How far they turn, as seen from the positive end.
+    pub const fn amount(self) -> Amount {
+        self.amount
+    }
+
+    /// A number that tells the motions of a size apart, below [`Motion::count`]: for tables.
+    pub const fn index(self) -> usize {
+        let layers = self.high as usize * (self.high as usize - 1) / 2 + self.low as usize;
+        (layers * 3 + self.axis.index()) * 3 + self.amount.quarters() as usize - 1
+    }
+
+    /// How many motions a size has: for each axis and amount, each choice of a first and a last layer.
+    pub const fn count(size: Size) -> usize {
+        let layers = size.layers() as usize;
+        9 * (layers * (layers + 1) / 2)
+    }
+
+    /// All motions of a size about an axis by an amount.
+    pub(crate) fn about(size: Size, axis: Axis, amount: Amount) -> impl Iterator<Item = Self> {
+        (0..size.layers())
+            .flat_map(move |low| (low + 1..=size.layers()).map(move |high| Self { axis, low, high, amount }))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn the_motions_of_the_turns_of_a_size_are_all_that_there_are() {
+        for size in Size::ALL {
+            let numbers: BTreeSet<usize> =
+                Turn::all(size).map(|turn| turn.motion(size).expect("a turn of this size").index()).collect();
+            assert_eq!(numbers, (0..Motion::count(size)).collect(), "{size}");
+        }
+    }
+
+    #[test]
+    fn what_is_the_same_has_the_same_motion() {
+        let size = Size::new(5).unwrap();
+        let motion = |text: &str| {
+            let turns = crate::Algorithm::parse(text, size).unwrap().flatten();
+            turns[0].motion(size).unwrap()
+        };
+        for (one, other) in [("M", "3L"), ("M", "3R'"), ("2-3R", "3-4L'"), ("E2", "3U2"), ("2B", "4F'")] {
+            assert_eq!(motion(one), motion(other), "{one} and {other}");
+        }
+        assert_ne!(motion("2R"), motion("2L"));
+        assert_ne!(motion("Rw"), motion("2R"));
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::place::Place;
 use crate::space::{Camera, Point, add, cross, dot, facelet, frame, held, normal, scaled, turned};
-use cube::{Amount, Axis, Block, Face, Facelets, Rotation, Size, Slice, Turn};
+use cube::{Amount, Axis, Face, Facelets, Rotation, Size, Turn};
 
 /// How far from the middle of a facelet its sticker reaches; the facelet itself reaches to 1.
 const REACH: f64 = 0.86;
@@ -31,18 +31,7 @@ impl Turning {
 
     /// Whether a layer, counted from 0 at the positive end of the turn's axis, moves.
     fn moves(self, size: Size, layer: u8) -> bool {
-        if self.turn.check(size).is_err() {
-            return false;
-        }
-        let last = size.layers() - 1;
-        match self.turn.block {
-            Block::Outer { face, depth } => {
-                let from_face = if face.is_positive() { layer } else { last - layer };
-                from_face < depth
-            }
-            Block::Slice(Slice::M | Slice::E | Slice::S) => 2 * layer == last,
-            Block::Whole(_) => true,
-        }
+        self.turn.motion(size).is_ok_and(|motion| motion.layers().contains(&layer))
     }
 }
 

@@ -187,7 +187,7 @@ fn near_turns(size: Size) -> impl Iterator<Item = Turn> {
         Block::Outer { face, depth } => {
             2 * depth < size.layers() || (2 * depth == size.layers() && face.is_positive())
         }
-        _ => false,
+        Block::Inner { .. } | Block::Slice(_) | Block::Whole(_) => false,
     })
 }
 
@@ -285,7 +285,7 @@ fn cut(turn: Turn, size: Size) -> Option<(Axis, u8)> {
     match turn.block {
         Block::Outer { face, depth } if face.is_positive() => Some((face.axis(), depth)),
         Block::Outer { face, depth } => Some((face.axis(), size.layers().saturating_sub(depth))),
-        _ => None,
+        Block::Inner { .. } | Block::Slice(_) | Block::Whole(_) => None,
     }
 }
 
@@ -358,7 +358,9 @@ mod tests {
             for hold in Rotation::all() {
                 let held = State::held(size, hold);
                 assert!(within_one_turn(&held));
-                for turn in Turn::all(size).filter(|turn| !matches!(turn.block, Block::Slice(_))) {
+                for turn in Turn::all(size)
+                    .filter(|turn| !matches!(turn.block, Block::Inner { .. } | Block::Slice(_)))
+                {
                     assert!(within_one_turn(&held.after(&[turn])), "{turn} on {size}");
                 }
             }

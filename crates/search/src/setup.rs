@@ -10,7 +10,7 @@ pub fn usual_turns(size: Size) -> Vec<Turn> {
         .filter(|turn| match turn.block {
             Block::Outer { depth, .. } => depth == 1 || (depth == 2 && size.layers() >= 3),
             Block::Slice(_) => true,
-            Block::Whole(_) => false,
+            Block::Inner { .. } | Block::Whole(_) => false,
         })
         .collect()
 }
@@ -23,7 +23,7 @@ pub fn effort(turn: Turn) -> u32 {
         Block::Outer { depth: 1, .. } => 0,
         Block::Outer { face: Face::L | Face::B, .. } => 6,
         Block::Outer { .. } => 4,
-        Block::Slice(_) | Block::Whole(_) => 5,
+        Block::Inner { .. } | Block::Slice(_) | Block::Whole(_) => 5,
     };
     far + u32::from(turn.amount == Amount::Half)
 }

@@ -3,7 +3,7 @@
 //! Source of the method: H. Kociemba, "The Two-Phase Algorithm" (published on his own pages, from memory). Solutions are
 //! near the shortest, not the shortest. The tables (3 MB) are made at the first call.
 
-use cube::{Algorithm, Size, State, Turn};
+use cube::{Algorithm, Face, Size, State, Turn};
 use thiserror::Error;
 
 /// The most turns that a solution may take (half turns count one).
@@ -73,11 +73,18 @@ pub fn solve(state: &State, limit: Limit) -> Result<Vec<Turn>, Solve3Error> {
         return Ok(Vec::new());
     }
     // Face turns do not move the centres: what solves the cube as its centres name it solves it as it is held.
-    let answer = min2phase::solve(&state.named_in(state.core()).facelets().to_string(), limit.turns());
+    let answer = min2phase::solve(&as_its_solver_reads(&state.named_in(state.core())), limit.turns());
     let turns = Algorithm::parse(answer.trim(), Size::THREE).map_err(|_| Solve3Error::NotFound)?.flatten();
     if turns.len() <= limit.turns() as usize && state.after(&turns) == goal {
         Ok(turns)
     } else {
         Err(Solve3Error::Refuted)
     }
+}
+
+/// The colours as `min2phase` reads them: faces in the order U R F D L B, by their letters.
+fn as_its_solver_reads(state: &State) -> String {
+    const ORDER: [Face; 6] = [Face::U, Face::R, Face::F, Face::D, Face::L, Face::B];
+    let facelets = state.facelets();
+    ORDER.iter().flat_map(|&face| facelets.face(face)).map(|colour| colour.letter()).collect()
 }

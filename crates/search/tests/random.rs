@@ -24,10 +24,10 @@ fn the_generator_is_chacha20() {
 #[test]
 fn states_of_a_seed() {
     let mut generator = seeded(42);
-    assert_eq!(state2(&mut generator).facelets().to_string(), "UBBBRDLUDULDBFRLRRFULFFD");
+    assert_eq!(state2(&mut generator).facelets().to_string(), "UBBBRRFUDULDRDLULFFDBFRL");
     assert_eq!(
         state3(&mut generator).facelets().to_string(),
-        "BFRFUDUBLFRBBRDDURLLDUFDFURLLFRDFFDDLRBRLBRBUULDLBUBFU"
+        "BFRFUDUBLLRBRLBRBULLDUFDFURFRBBRDDURULDLBUBFULLFRDFFDD"
     );
 }
 

@@ -34,7 +34,7 @@ fn near_states() {
     assert_eq!(solve(&State::solved(Size::THREE), Limit::TIGHT), Ok(Vec::new()));
     for &first in &turns {
         let one = State::solved(Size::THREE).after(&[first]);
-        let most = if matches!(first.block, cube::Block::Slice(_)) { 2 } else { 1 };
+        let most = cube::Metric::HalfTurn.of(first).max(1);
         assert!(check(&one, Limit::TIGHT) <= most, "{first}");
         for &second in &turns {
             check(&one.after(&[second]), Limit::TIGHT);

@@ -3,7 +3,7 @@
 use crate::Voice;
 use blind::sheet::{CycleCase, Origin, Pattern, Report, Row, SheetError, Verdict};
 use blind::{Conventions, Letters, nearest};
-use cube::{NoSuchTurn, Orbit, Sticker, display_turns};
+use cube::{Orbit, Sticker, display_turns};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
 use std::collections::BTreeMap;
@@ -192,9 +192,8 @@ impl Voice {
         match error {
             TurnSetError::Empty => self.word("turns-empty"),
             TurnSetError::Size(size) => self.say("turns-size", &[("size", size.to_string().into())]),
-            TurnSetError::NoSuchTurn { turn: missing, reason } => {
-                let (NoSuchTurn::NoSlice(size) | NoSuchTurn::TooDeep { size, .. }) = reason;
-                let blanks = [("turn", turn(*missing).into()), ("size", size.to_string().into())];
+            TurnSetError::NoSuchTurn(no) => {
+                let blanks = [("turn", no.turn.to_string().into()), ("size", no.size.to_string().into())];
                 self.say("turns-not-there", &blanks)
             }
             TurnSetError::NoInverse(lonely) => {

@@ -1,7 +1,7 @@
 //! What is wrong with a sequence of moves or a list of facelets.
 
 use crate::Voice;
-use cube::{Expected, FaceletError, NoSuchTurn, ParseError, ParseErrorKind, Size};
+use cube::{Expected, FaceletError, Lack, NoSuchTurn, ParseError, ParseErrorKind};
 
 impl Voice {
     /// A mistake in a sequence of moves, with its place and what would be right.
@@ -40,29 +40,28 @@ impl Voice {
                 "moves-wrong-case",
                 &[("found", found.to_string().into()), ("rather", rather.to_string().into())],
             ),
-            ParseErrorKind::NoSuchTurn { turn, reason } => {
-                let reason = self.no_such_turn(*reason);
+            ParseErrorKind::NoSuchTurn(no) => {
+                let reason = self.lack(*no);
                 self.say(
                     "moves-no-such-turn",
-                    &[("turn", turn.to_string().into()), ("reason", reason.into())],
+                    &[("turn", no.turn.to_string().into()), ("reason", reason.into())],
                 )
             }
         }
     }
 
     /// Why a size does not have a turn.
-    pub fn no_such_turn(&self, reason: NoSuchTurn) -> String {
-        match reason {
-            NoSuchTurn::NoSlice(size) => self.say("turn-no-slice", &[("size", size.to_string().into())]),
-            NoSuchTurn::TooDeep { size: Size::TWO, .. } => self.word("turn-no-wide"),
-            NoSuchTurn::TooDeep { depth, size } => self.say(
-                "turn-too-deep",
-                &[
-                    ("depth", depth.into()),
-                    ("size", size.to_string().into()),
-                    ("most", (size.layers() - 1).into()),
-                ],
-            ),
+    fn lack(&self, no: NoSuchTurn) -> String {
+        let size = ("size", no.size.to_string().into());
+        match no.lack {
+            Lack::Middle => self.say("turn-no-slice", &[size]),
+            Lack::Wide => self.say("turn-no-wide", &[size]),
+            Lack::Depth { depth, most } => {
+                self.say("turn-too-deep", &[("depth", depth.into()), size, ("most", most.into())])
+            }
+            Lack::Inner => self.say("turn-no-inner", &[size]),
+            Lack::Layers { most } => self.say("turn-other-layers", &[size, ("most", most.into())]),
+            Lack::Backwards => self.word("turn-layers-backwards"),
         }
     }
 
@@ -111,8 +110,9 @@ const fn expected_message(expected: Expected) -> &'static str {
         Expected::TurnOrClose => "expected-turn-or-close",
         Expected::Separator => "expected-separator",
         Expected::CloseSquare => "expected-close-square",
-        Expected::WideTurn => "expected-wide-turn",
+        Expected::Face => "expected-face",
         Expected::Layers => "expected-layers",
+        Expected::Space => "expected-space",
         Expected::Quarters => "expected-quarters",
         Expected::Repeats => "expected-repeats",
     }

@@ -29,7 +29,7 @@ pub struct Brush {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Painted {
-    /// The colours by the letters of the faces, in the order U R F D L B.
+    /// The colours by the letters of the faces, in the order U L F R B D.
     pub facelets: String,
     /// The net as SVG; each sticker has `data-cell`.
     pub svg: String,

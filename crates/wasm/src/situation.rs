@@ -25,7 +25,7 @@ pub struct Source {
     pub conventions: String,
     /// The scramble as it was typed.
     pub scramble: String,
-    /// The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+    /// The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
     /// and not the scramble.
     pub facelets: String,
     /// On a 2x2: pick it up so that the memo is shortest.

@@ -294,7 +294,7 @@ fn what_is_no_puzzle_is_said() {
         ("scramble", json!("R U K"), "column 5"),
         ("conventions", json!("[bufer]"), "Line 1"),
         ("facelets", json!("UUUU"), "fit no cube"),
-        ("facelets", json!("UUUURRRRFFFFDDDDLLLLBBBB"), "2x2"),
+        ("facelets", json!("UUUULLLLFFFFRRRRBBBBDDDD"), "2x2"),
     ] {
         let mut source = source("R");
         source[key] = value;

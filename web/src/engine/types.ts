@@ -948,7 +948,7 @@ export type Only = "all" | "right" | "missing" | "wrong" | "slow";
  */
 export type Painted = {
 /**
- * The colours by the letters of the faces, in the order U R F D L B.
+ * The colours by the letters of the faces, in the order U L F R B D.
  */
 facelets: string,
 /**
@@ -1297,7 +1297,7 @@ conventions: string,
  */
 scramble: string,
 /**
- * The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+ * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
  * and not the scramble.
  */
 facelets: string,

@@ -560,6 +560,11 @@ fn other_faces(turn: Turn) -> Vec<Turn> {
             .filter(|&other| other != face)
             .map(|face| Turn::new(Block::Outer { face, depth }, turn.amount))
             .collect(),
+        Block::Inner { face, first, last } => Face::ALL
+            .into_iter()
+            .filter(|&other| other != face)
+            .map(|face| Turn::new(Block::Inner { face, first, last }, turn.amount))
+            .collect(),
         Block::Slice(slice) => cube::Slice::ALL
             .into_iter()
             .filter(|&other| other != slice)

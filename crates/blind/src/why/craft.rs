@@ -47,15 +47,18 @@ impl<'a> Craft<'a> {
 
     /// The same amount of turning on the other faces, or slices.
     pub(crate) fn other_faces(turn: Turn) -> impl Iterator<Item = Turn> {
-        let faces = Face::ALL.into_iter().filter_map(move |face| match turn.block {
-            Block::Outer { face: own, depth } if own != face => Some(Block::Outer { face, depth }),
-            _ => None,
-        });
-        let slices = Slice::ALL.into_iter().filter_map(move |slice| match turn.block {
-            Block::Slice(own) if own != slice => Some(Block::Slice(slice)),
-            _ => None,
-        });
-        faces.chain(slices).map(move |block| Turn::new(block, turn.amount))
+        let blocks: Vec<Block> = match turn.block {
+            Block::Outer { depth, .. } => Face::ALL.map(|face| Block::Outer { face, depth }).to_vec(),
+            Block::Inner { first, last, .. } => {
+                Face::ALL.map(|face| Block::Inner { face, first, last }).to_vec()
+            }
+            Block::Slice(_) => Slice::ALL.map(Block::Slice).to_vec(),
+            Block::Whole(_) => Vec::new(),
+        };
+        blocks
+            .into_iter()
+            .filter(move |&block| block != turn.block)
+            .map(move |block| Turn::new(block, turn.amount))
     }
 
     /// One layer more for a face turn, one less for a wide turn, if the size has it.

@@ -3,7 +3,7 @@
 //! Stickers of corners and midges side by side in one table, and how the fixed centres are turned as a number. What is
 //! looked up is an element up to how the puzzle is held, packed into 128 bits.
 
-use cube::{Orbit, Perm, Rotation, Size, State, Sticker, Turn};
+use cube::{Motion, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
 
 /// Corner stickers, then midge stickers.
 const STICKERS: usize = 48;
@@ -76,7 +76,7 @@ pub(crate) struct Tables {
     inverse: [u8; 24],
     rotations: Vec<Rotation>,
     held: Vec<Element>,
-    turns: Vec<Option<Element>>,
+    turns: Vec<Element>,
     /// The place of one sticker of each piece.
     places: [u8; PIECES],
     /// For each corner sticker the rotation that takes the corner sticker 0 from its place.
@@ -91,16 +91,6 @@ pub(crate) struct Right {
     held: [[u8; PIECES]; 24],
     inverse: Element,
     core: u8,
-}
-
-fn turn_index(turn: Turn) -> usize {
-    let follows = turn.block.follows().index();
-    let block = match turn.block {
-        cube::Block::Outer { depth, .. } => follows * 6 + depth as usize - 1,
-        cube::Block::Slice(_) => 36 + follows,
-        cube::Block::Whole(_) => 42 + follows,
-    };
-    block * 3 + turn.amount.quarters() as usize - 1
 }
 
 impl Tables {
@@ -131,7 +121,7 @@ impl Tables {
             inverse,
             rotations,
             held: Vec::new(),
-            turns: vec![None; 48 * 3],
+            turns: vec![Element::IDENTITY; Motion::count(size)],
             places,
             anchor: [0; 24],
             piece,
@@ -142,7 +132,9 @@ impl Tables {
             tables.anchor[element.pull[0] as usize] = number as u8;
         }
         for turn in Turn::all(size) {
-            tables.turns[turn_index(turn)] = Some(tables.of(&State::solved(size).after(&[turn])));
+            if let Ok(motion) = turn.motion(size) {
+                tables.turns[motion.index()] = tables.of(&State::solved(size).after(&[turn]));
+            }
         }
         tables
     }
@@ -168,7 +160,7 @@ impl Tables {
 
     /// A turn; the identity for one that the size does not have.
     pub(crate) fn turn(&self, turn: Turn) -> &Element {
-        self.turns.get(turn_index(turn)).and_then(Option::as_ref).unwrap_or(&Element::IDENTITY)
+        turn.motion(self.size).map_or(&Element::IDENTITY, |motion| &self.turns[motion.index()])
     }
 
     /// Turns one after another.

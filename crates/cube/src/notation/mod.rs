@@ -1,16 +1,16 @@
 //! Sequences of turns as people write them: a tree of turns, groups, conjugates and commutators.
 //!
-//! Face and wide turns, rotations: WCA Regulations, article 12. `M E S`, lower-case wide turns, brackets and repeats:
-//! common practice, no source.
+//! Face and wide turns, rotations: WCA Regulations, article 12. `M E S`, inner layers (`2R`, `2-3R`), lower-case turns,
+//! brackets and repeats: common practice, no source.
 
 mod parse;
 mod print;
 
-pub use parse::{Expected, ParseError, ParseErrorKind};
+pub use parse::{Expected, LowerCase, ParseError, ParseErrorKind};
 pub use print::display_turns;
 
 use crate::simplify::{inverted, simplified};
-use crate::{Axis, Rotation, Size, Turn};
+use crate::{Axis, NoSuchTurn, Rotation, Size, Turn};
 
 /// The longest text that is read, in bytes.
 pub const MAX_TEXT: usize = 64 * 1024;
@@ -65,8 +65,8 @@ impl Algorithm {
     /// An algorithm of turns one after another, without brackets; turns that the size lacks are an error.
     ///
     /// # Errors
-    /// [`crate::NoSuchTurn`] for the first turn that the size does not have.
-    pub fn from_turns(size: Size, turns: &[Turn]) -> Result<Self, crate::NoSuchTurn> {
+    /// [`NoSuchTurn`] for the first turn that the size does not have.
+    pub fn from_turns(size: Size, turns: &[Turn]) -> Result<Self, NoSuchTurn> {
         turns.iter().try_for_each(|turn| turn.check(size))?;
         Ok(Self { size, nodes: turns.iter().copied().map(Node::Turn).collect() })
     }
@@ -76,19 +76,20 @@ impl Algorithm {
         Self { size, nodes: Vec::new() }
     }
 
-    /// The same algorithm for another size, if that has all its turns.
+    /// The same algorithm for a cube of another size.
     ///
     /// # Errors
-    /// [`crate::NoSuchTurn`] for the first turn that the size does not have.
+    /// [`NoSuchTurn`] for the first turn that the size does not have.
     ///
     /// ```
     /// use cube::{Algorithm, Size};
-    /// let read = Algorithm::parse("[R: M2]", Size::THREE).unwrap();
-    /// assert_eq!(read.on(Size::new(5).unwrap()).unwrap().to_string(), "[R: M2]");
-    /// assert!(read.on(Size::TWO).is_err());
+    /// let five = Size::new(5).unwrap();
+    /// let written = Algorithm::parse("[2-3R: (U M)2]", five).unwrap();
+    /// assert_eq!(written.on(Size::new(7).unwrap()).unwrap().to_string(), written.to_string());
+    /// assert_eq!(written.on(Size::THREE).unwrap_err().turn.to_string(), "2-3R");
     /// ```
-    pub fn on(&self, size: Size) -> Result<Self, crate::NoSuchTurn> {
-        self.flatten().iter().try_for_each(|turn| turn.check(size))?;
+    pub fn on(&self, size: Size) -> Result<Self, NoSuchTurn> {
+        check(&self.nodes, size)?;
         Ok(Self { size, nodes: self.nodes.clone() })
     }
 
@@ -172,6 +173,16 @@ impl Algorithm {
     fn map(&self, change: &dyn Fn(Turn) -> Turn) -> Self {
         Self { size: self.size, nodes: map(&self.nodes, change) }
     }
+}
+
+fn check(nodes: &[Node], size: Size) -> Result<(), NoSuchTurn> {
+    nodes.iter().try_for_each(|node| match node {
+        Node::Turn(turn) => turn.check(size),
+        Node::Bracket { form: Form::Group(body), .. } => check(body, size),
+        Node::Bracket { form: Form::Conjugate(a, b) | Form::Commutator(a, b), .. } => {
+            check(a, size).and_then(|()| check(b, size))
+        }
+    })
 }
 
 fn map(nodes: &[Node], change: &dyn Fn(Turn) -> Turn) -> Vec<Node> {

@@ -16,10 +16,12 @@ pub enum Expected {
     Separator,
     /// The square bracket that closes a conjugate or commutator.
     CloseSquare,
-    /// After a number of layers: a face, wide.
-    WideTurn,
-    /// A number of layers of 2 or more.
+    /// After a number of layers: a face.
+    Face,
+    /// A number of layers between 2 and what a cube may have.
     Layers,
+    /// A space between a prime and a number, which would else be taken for an amount or for repeats.
+    Space,
     /// A number of quarter turns of 1 to 3.
     Quarters,
     /// A number of repeats of 1 or more.
@@ -33,8 +35,9 @@ impl fmt::Display for Expected {
             Self::TurnOrClose => "a turn or `)`",
             Self::Separator => "`,` or `:` between the two parts of a square bracket",
             Self::CloseSquare => "a turn or `]`",
-            Self::WideTurn => "a wide turn (as 3Rw) after a number of layers",
-            Self::Layers => "2 or more layers for a wide turn (as 3Rw)",
+            Self::Face => "a face after a number of layers (as 2R, 2-3R, 3Rw)",
+            Self::Layers => "a number of layers, 2 or more (as 2R, 2-3R, 3Rw)",
+            Self::Space => "a space between a prime and a number of layers (`R' 2U`; a half turn is `R2'`)",
             Self::Quarters => "an amount of 1, 2 or 3 quarter turns",
             Self::Repeats => "a number of repeats, 1 or more",
         })
@@ -70,13 +73,33 @@ pub enum ParseErrorKind {
         rather: char,
     },
     /// A turn that this size does not have.
-    #[error("{turn}: {reason}")]
-    NoSuchTurn {
-        /// The turn.
-        turn: Turn,
-        /// Why not.
-        reason: NoSuchTurn,
-    },
+    #[error(transparent)]
+    NoSuchTurn(NoSuchTurn),
+}
+
+/// What a lower-case face letter stands for.
+///
+/// The notation of the standard has none. Most write `r` for `Rw`; some who solve bigger puzzles write it for the inner
+/// layer alone (both common practice, no source).
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]
+pub enum LowerCase {
+    /// `r` is `Rw`, `3r` is `3Rw`.
+    #[default]
+    Wide,
+    /// `r` is `2R`, `3r` is `3R`, `2-3r` is `2-3R`, on sizes of 4 and more.
+    ///
+    /// A 3x3 has one inner layer, which M, E and S name, and a 2x2 none; there `r` is `Rw` as always.
+    Inner,
+}
+
+impl LowerCase {
+    /// Whether a lower-case letter stands for inner layers on a size.
+    pub const fn is_inner(self, size: Size) -> bool {
+        match self {
+            Self::Wide => false,
+            Self::Inner => size.layers() > 3,
+        }
+    }
 }
 
 /// What is wrong with a text, and where.
@@ -96,19 +119,46 @@ pub struct ParseError {
 impl Algorithm {
     /// Reads an algorithm for a cube of this size.
     ///
-    /// Turns may stand with or without spaces; a prime is `'`, `’`, `‘`, `′`, `ʹ` or `` ` ``; `//` begins a comment that
-    /// goes on to the end of the line. A lower-case face is a wide turn of two layers.
+    /// Turns may stand with or without spaces; a prime is `'`, `’`, `‘`, `′`, `ʹ`, `´` or `` ` ``; `//` begins a comment that
+    /// goes on to the end of the line. `2R` is one inner layer, `2-3R` a block of them, `3Rw` the three outer ones. A
+    /// lower-case face is a wide turn of two layers; [`Algorithm::parse_as`] reads it otherwise. Full-width signs are read
+    /// as plain ones.
+    ///
+    /// A number that stands directly after a turn is its amount, and one directly after a closing bracket says how often the
+    /// bracket is made; with a space between, it counts the layers of the next turn. So `(R U)2R` is `R U R U R`, and
+    /// `(R U) 2R` is R, U, and then the second layer from R. After a prime a number needs the space.
     ///
     /// # Errors
     /// [`ParseError`] with line and column: the first place where the text is no algorithm, asks for a turn that
     /// the size does not have, or passes [`MAX_TEXT`], [`MAX_MOVES`] or [`MAX_DEPTH`].
     ///
     /// ```
-    /// use cube::{Algorithm, Size};
+    /// use cube::{Algorithm, Size, display_turns};
     /// let error = Algorithm::parse("R U\nF K", Size::THREE).unwrap_err();
     /// assert_eq!((error.line, error.column), (2, 3));
+    /// let four = Size::new(4).unwrap();
+    /// let turns = |text| display_turns(&Algorithm::parse(text, four).unwrap().flatten()).to_string();
+    /// assert_eq!(turns("(R U)2R"), "R U R U R");
+    /// assert_eq!(turns("(R U) 2R"), "R U 2R");
     /// ```
     pub fn parse(text: &str, size: Size) -> Result<Self, ParseError> {
+        Self::parse_as(text, size, LowerCase::Wide)
+    }
+
+    /// As [`Algorithm::parse`], where it is said what a lower-case face letter stands for.
+    ///
+    /// # Errors
+    /// As [`Algorithm::parse`].
+    ///
+    /// ```
+    /// use cube::{Algorithm, LowerCase, Size};
+    /// let four = Size::new(4).unwrap();
+    /// let read = |size, lower_case| Algorithm::parse_as("r U2 r'", size, lower_case).unwrap().to_string();
+    /// assert_eq!(read(four, LowerCase::Wide), "Rw U2 Rw'");
+    /// assert_eq!(read(four, LowerCase::Inner), "2R U2 2R'");
+    /// assert_eq!(read(Size::THREE, LowerCase::Inner), "Rw U2 Rw'");
+    /// ```
+    pub fn parse_as(text: &str, size: Size, lower_case: LowerCase) -> Result<Self, ParseError> {
         if text.len() > MAX_TEXT {
             return Err(ParseError {
                 line: 1,
@@ -117,9 +167,24 @@ impl Algorithm {
                 kind: ParseErrorKind::TooLong(text.len()),
             });
         }
-        let mut reader = Reader { letters: text.chars().collect(), at: 0, size };
-        let nodes = reader.sequence()?;
+        let mut reader = Reader::new(text, lower_case.is_inner(size));
+        let nodes = reader.sequence(size)?;
         Ok(Self { size, nodes })
+    }
+}
+
+impl Block {
+    /// The block that a text names, as it stands in algorithms: `R`, `Rw` or `r`, `3Rw`, `2R`, `2-3R`, `M`, `x`.
+    ///
+    /// ```
+    /// use cube::{Block, Face};
+    /// assert_eq!(Block::parse("2-3R"), Some(Block::Inner { face: Face::R, first: 2, last: 3 }));
+    /// assert_eq!(Block::parse("R2"), None);
+    /// ```
+    pub fn parse(text: &str) -> Option<Self> {
+        let mut reader = Reader::new(text, false);
+        let block = reader.block(Expected::Turn).ok()?;
+        reader.peek().is_none().then_some(block)
     }
 }
 
@@ -138,10 +203,31 @@ struct Open {
 struct Reader {
     letters: Vec<char>,
     at: usize,
-    size: Size,
+    /// Whether a lower-case face is an inner layer.
+    lower_is_inner: bool,
+}
+
+/// The layers that stand before a face.
+#[derive(Clone, Copy)]
+enum Layers {
+    Unsaid,
+    One(u8),
+    Range(u8, u8),
+}
+
+/// A full-width sign as the plain one (Unicode, Halfwidth and Fullwidth Forms: U+FF01 to U+FF5E in the order of ASCII).
+const fn plain(letter: char) -> char {
+    match letter {
+        '\u{ff01}'..='\u{ff5e}' => (letter as u32 - 0xff01 + 0x21) as u8 as char,
+        _ => letter,
+    }
 }
 
 impl Reader {
+    fn new(text: &str, lower_is_inner: bool) -> Self {
+        Self { letters: text.chars().collect(), at: 0, lower_is_inner }
+    }
+
     fn error(&self, at: usize, kind: ParseErrorKind) -> ParseError {
         let before = &self.letters[..at.min(self.letters.len())];
         let line = before.iter().filter(|&&letter| letter == '\n').count() + 1;
@@ -151,18 +237,19 @@ impl Reader {
     }
 
     fn unexpected(&self, expected: Expected) -> ParseError {
-        self.error(self.at, ParseErrorKind::Unexpected { found: self.peek(), expected })
+        let found = self.letters.get(self.at).copied();
+        self.error(self.at, ParseErrorKind::Unexpected { found, expected })
     }
 
     fn peek(&self) -> Option<char> {
-        self.letters.get(self.at).copied()
+        self.letters.get(self.at).copied().map(plain)
     }
 
     fn skip_blank(&mut self) {
         while let Some(letter) = self.peek() {
             if letter.is_whitespace() {
                 self.at += 1;
-            } else if letter == '/' && self.letters.get(self.at + 1) == Some(&'/') {
+            } else if letter == '/' && self.letters.get(self.at + 1).copied().map(plain) == Some('/') {
                 while self.peek().is_some_and(|letter| letter != '\n') {
                     self.at += 1;
                 }
@@ -172,7 +259,7 @@ impl Reader {
         }
     }
 
-    fn sequence(&mut self) -> Result<Vec<Node>, ParseError> {
+    fn sequence(&mut self, size: Size) -> Result<Vec<Node>, ParseError> {
         let mut open: Vec<Open> = Vec::new();
         let mut nodes = Vec::new();
         let mut turns = 0usize;
@@ -233,9 +320,8 @@ impl Reader {
                     nodes.push(Node::Bracket { form, times, inverse });
                 }
                 _ => {
-                    let turn = self.turn(&open)?;
-                    turn.check(self.size)
-                        .map_err(|reason| self.error(start, ParseErrorKind::NoSuchTurn { turn, reason }))?;
+                    let turn = self.turn(Self::expected(&open))?;
+                    turn.check(size).map_err(|no| self.error(start, ParseErrorKind::NoSuchTurn(no)))?;
                     nodes.push(Node::Turn(turn));
                     turns += 1;
                     if turns > MAX_MOVES {
@@ -267,12 +353,16 @@ impl Reader {
         (self.at > start).then_some(number)
     }
 
-    fn prime(&mut self) -> bool {
-        let found = self.peek().is_some_and(|letter| matches!(letter, '\'' | '’' | '‘' | '′' | 'ʹ' | '`'));
+    fn prime(&mut self) -> Result<bool, ParseError> {
+        let found =
+            self.peek().is_some_and(|letter| matches!(letter, '\'' | '’' | '‘' | '′' | 'ʹ' | '´' | '`'));
         if found {
             self.at += 1;
+            if self.peek().is_some_and(|letter| letter.is_ascii_digit()) {
+                return Err(self.unexpected(Expected::Space));
+            }
         }
-        found
+        Ok(found)
     }
 
     fn repeats(&mut self) -> Result<(u32, bool), ParseError> {
@@ -282,63 +372,100 @@ impl Reader {
             self.at = start;
             return Err(self.unexpected(Expected::Repeats));
         }
-        Ok((times, self.prime()))
+        Ok((times, self.prime()?))
     }
 
-    fn turn(&mut self, open: &[Open]) -> Result<Turn, ParseError> {
+    /// A number of layers, or the number of a layer, if one stands here.
+    fn layer(&mut self) -> Result<Option<u8>, ParseError> {
         let start = self.at;
-        let layers = self.number();
-        let Some(letter) = self.peek() else {
-            return Err(self.unexpected(Expected::WideTurn));
+        match self.number().map(u8::try_from) {
+            None => Ok(None),
+            Some(Ok(number)) => Ok(Some(number)),
+            Some(Err(_)) => {
+                self.at = start;
+                Err(self.unexpected(Expected::Layers))
+            }
+        }
+    }
+
+    fn layers(&mut self) -> Result<Layers, ParseError> {
+        let Some(first) = self.layer()? else { return Ok(Layers::Unsaid) };
+        if !self.peek().is_some_and(|letter| matches!(letter, '-' | '‐' | '‑' | '–')) {
+            return Ok(Layers::One(first));
+        }
+        self.at += 1;
+        let last = self.layer()?.ok_or_else(|| self.unexpected(Expected::Layers))?;
+        Ok(Layers::Range(first, last))
+    }
+
+    /// What turns; where nothing of the sort stands, `expected` would be right.
+    fn block(&mut self, expected: Expected) -> Result<Block, ParseError> {
+        let start = self.at;
+        let layers = self.layers()?;
+        let letter = self.peek();
+        if let Some(face) = letter.and_then(|letter| Face::from_letter(letter.to_ascii_uppercase())) {
+            return self.block_of_face(start, layers, face);
+        }
+        if !matches!(layers, Layers::Unsaid) {
+            return Err(self.unexpected(Expected::Face));
+        }
+        let block = match letter {
+            Some('M') => Block::Slice(Slice::M),
+            Some('E') => Block::Slice(Slice::E),
+            Some('S') => Block::Slice(Slice::S),
+            Some('x') => Block::Whole(Axis::X),
+            Some('y') => Block::Whole(Axis::Y),
+            Some('z') => Block::Whole(Axis::Z),
+            Some(found @ ('m' | 'e' | 's')) => {
+                let rather = found.to_ascii_uppercase();
+                return Err(self.error(start, ParseErrorKind::WrongCase { found, rather }));
+            }
+            Some(found @ ('X' | 'Y' | 'Z')) => {
+                let rather = found.to_ascii_lowercase();
+                return Err(self.error(start, ParseErrorKind::WrongCase { found, rather }));
+            }
+            _ => return Err(self.unexpected(expected)),
         };
-        let face = Face::from_letter(letter.to_ascii_uppercase());
-        let block = match (letter, face) {
-            (_, Some(face)) => {
-                self.at += 1;
-                let mut wide = letter.is_ascii_lowercase();
-                if !wide && self.peek() == Some('w') {
-                    self.at += 1;
-                    wide = true;
-                }
-                if layers.is_some() && !wide {
-                    self.at -= 1;
-                    return Err(self.unexpected(Expected::WideTurn));
-                }
-                let depth = match layers {
-                    _ if !wide => 1,
-                    None => 2,
-                    Some(layers) => match u8::try_from(layers) {
-                        Ok(layers) if layers >= 2 => layers,
-                        _ => {
-                            self.at = start;
-                            return Err(self.unexpected(Expected::Layers));
-                        }
-                    },
-                };
-                Block::Outer { face, depth }
+        self.at += 1;
+        Ok(block)
+    }
+
+    /// The block of a face that stands here, after the layers that stand at `start`.
+    fn block_of_face(&mut self, start: usize, layers: Layers, face: Face) -> Result<Block, ParseError> {
+        let lower = self.peek().is_some_and(|letter| letter.is_ascii_lowercase());
+        let letter_at = self.at;
+        self.at += 1;
+        let inner = |first, last| Ok(Block::Inner { face, first, last });
+        if lower && self.lower_is_inner {
+            return match layers {
+                Layers::Unsaid => inner(2, 2),
+                Layers::One(layer) => inner(layer, layer),
+                Layers::Range(first, last) => inner(first, last),
+            };
+        }
+        let mut wide = lower;
+        if !lower && self.peek() == Some('w') && !matches!(layers, Layers::Range(..)) {
+            self.at += 1;
+            wide = true;
+        }
+        match layers {
+            Layers::Unsaid => Ok(Block::Outer { face, depth: if wide { 2 } else { 1 } }),
+            Layers::One(layer) if !wide => inner(layer, layer),
+            Layers::One(depth) if depth >= 2 => Ok(Block::Outer { face, depth }),
+            Layers::One(_) => {
+                self.at = start;
+                Err(self.unexpected(Expected::Layers))
             }
-            _ if layers.is_some() => return Err(self.unexpected(Expected::WideTurn)),
-            ('M' | 'E' | 'S' | 'x' | 'y' | 'z', _) => {
-                self.at += 1;
-                match letter {
-                    'M' => Block::Slice(Slice::M),
-                    'E' => Block::Slice(Slice::E),
-                    'S' => Block::Slice(Slice::S),
-                    'x' => Block::Whole(Axis::X),
-                    'y' => Block::Whole(Axis::Y),
-                    _ => Block::Whole(Axis::Z),
-                }
+            Layers::Range(..) if wide => {
+                self.at = letter_at;
+                Err(self.unexpected(Expected::Face))
             }
-            ('m' | 'e' | 's', _) => {
-                let rather = letter.to_ascii_uppercase();
-                return Err(self.error(start, ParseErrorKind::WrongCase { found: letter, rather }));
-            }
-            ('X' | 'Y' | 'Z', _) => {
-                let rather = letter.to_ascii_lowercase();
-                return Err(self.error(start, ParseErrorKind::WrongCase { found: letter, rather }));
-            }
-            _ => return Err(self.unexpected(Self::expected(open))),
-        };
+            Layers::Range(first, last) => inner(first, last),
+        }
+    }
+
+    fn turn(&mut self, expected: Expected) -> Result<Turn, ParseError> {
+        let block = self.block(expected)?;
         let amount_at = self.at;
         let quarters = self.number().unwrap_or(1);
         let amount = if quarters <= 3 { Amount::from_quarters(i64::from(quarters)) } else { None };
@@ -346,7 +473,7 @@ impl Reader {
             self.at = amount_at;
             return Err(self.unexpected(Expected::Quarters));
         };
-        let amount = if self.prime() { amount.inverse() } else { amount };
+        let amount = if self.prime()? { amount.inverse() } else { amount };
         Ok(Turn::new(block, amount))
     }
 }

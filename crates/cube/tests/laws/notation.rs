@@ -2,7 +2,7 @@
 
 use crate::strategies::{Written, axes, rotations, sized_turns, sized_written, sizes, text};
 use cube::{
-    Algorithm, Axis, Expected, MAX_DEPTH, MAX_MOVES, MAX_TEXT, NoSuchTurn, ParseErrorKind, Size, State,
+    Algorithm, Axis, Expected, Lack, LowerCase, MAX_DEPTH, MAX_MOVES, MAX_TEXT, ParseErrorKind, Size, State,
     display_turns, inverted, mirrored, rotated, simplified,
 };
 use proptest::prelude::*;
@@ -32,7 +32,8 @@ proptest! {
         prop_assert_eq!(read.flatten(), turns.clone());
         prop_assert_eq!(Algorithm::from_turns(size, &turns).unwrap(), read);
         // Without the spaces too, unless a number of layers would then be taken for an amount.
-        if !printed.contains(['3', '4', '5', '6']) {
+        let numbered = printed.split(' ').any(|turn| turn.starts_with(|sign: char| sign.is_ascii_digit()));
+        if !numbered {
             let close = Algorithm::parse(&printed.replace(' ', ""), size).unwrap();
             prop_assert_eq!(close.flatten(), turns);
         }
@@ -88,14 +89,14 @@ proptest! {
 
     #[test]
     fn no_text_of_its_own_letters_makes_it_panic(
-        text in "[ULFRBDulfrbdwMESmesxyzXYZ0-9'’′2 \n/()\\[\\]:,]{0,60}", size in sizes()
+        text in "[ULFRBDulfrbdwMESmesxyzXYZ0-9'’′2 \n/()\\[\\]:,–ＲＵ２＇（）-]{0,60}", size in sizes()
     ) {
         check_any(&text, size)?;
     }
 
     #[test]
     fn whatever_is_read_is_printed_so_that_it_reads_back(
-        text in "([ULFRBDxyzMES]w?[23]?['’]? ?|\\(|\\)2?|\\[R[:,]|\\]){0,20}", size in sizes()
+        text in "(([234](-[345])?)?[ULFRBDxyzMESr]w?[23]?['’]? ?|\\(|\\)2?|\\[R[:,]|\\]){0,20}", size in sizes()
     ) {
         check_any(&text, size)?;
     }
@@ -168,6 +169,20 @@ fn texts_that_are_read() {
         (3, "[R // set-up\n: U // turn\n]", "R U R'"),
         (3, "[:R][,]", "R"),
         (3, "(RU)2F", "R U R U F"),
+        (3, "2R 2U2'", "2R 2U2"),
+        (4, "2R 3U' 2-3F2", "2R 3U' 2-3F2"),
+        (7, "2-6B 3-3D 02L", "2-6B 3D 2L"),
+        (5, "2–3R 3‑4U", "2-3R 3-4U"),
+        // What stands right behind a turn or a bracket belongs to it; behind a space it begins a turn.
+        (4, "R2R", "R2 R"),
+        (4, "R 2R", "R 2R"),
+        (4, "(R U)2R", "R U R U R"),
+        (4, "(R U) 2R", "R U 2R"),
+        (4, "(R U)2 2R", "R U R U 2R"),
+        (4, "2R2U", "2R2 U"),
+        (4, "2R 2U'(2R)", "2R 2U' 2R"),
+        (3, "［Ｒ：Ｕ＇］２　Ｍ／／…", "R U' R' R U' R' M"),
+        (3, "R´ U＇", "R' U'"),
     ];
     for (layers, written, meant) in table {
         match Algorithm::parse(written, size(layers)) {
@@ -239,12 +254,35 @@ fn texts_that_are_refused() {
         (3, "R4", 1, 2, "`4` stands here, but an amount of 1, 2 or 3 quarter turns was expected"),
         (3, "U R0", 1, 4, "`0` stands here, but an amount of 1, 2 or 3 quarter turns was expected"),
         (3, "R22", 1, 2, "`2` stands here, but an amount of 1, 2 or 3 quarter turns was expected"),
-        (4, "3R", 1, 2, "`R` stands here, but a wide turn (as 3Rw) after a number of layers was expected"),
-        (3, "2M", 1, 2, "`M` stands here, but a wide turn (as 3Rw) after a number of layers was expected"),
-        (3, "R 2", 1, 4, "the text ends, but a wide turn (as 3Rw) after a number of layers was expected"),
+        (
+            3,
+            "2M",
+            1,
+            2,
+            "`M` stands here, but a face after a number of layers (as 2R, 2-3R, 3Rw) was expected",
+        ),
+        (
+            3,
+            "R 2",
+            1,
+            4,
+            "the text ends, but a face after a number of layers (as 2R, 2-3R, 3Rw) was expected",
+        ),
         // WCA Regulations 12a2+: 1Rw is valid on no cube, 3Rw only from the 4x4 up.
-        (4, "1Rw", 1, 1, "`1` stands here, but 2 or more layers for a wide turn (as 3Rw) was expected"),
-        (4, "U 0Rw", 1, 3, "`0` stands here, but 2 or more layers for a wide turn (as 3Rw) was expected"),
+        (
+            4,
+            "1Rw",
+            1,
+            1,
+            "`1` stands here, but a number of layers, 2 or more (as 2R, 2-3R, 3Rw) was expected",
+        ),
+        (
+            4,
+            "U 0Rw",
+            1,
+            3,
+            "`0` stands here, but a number of layers, 2 or more (as 2R, 2-3R, 3Rw) was expected",
+        ),
         (3, "3Rw", 1, 1, "3Rw: 3 layers are too many to turn on a 3x3; at most 2 turn together"),
         (2, "3Rw", 1, 1, "3Rw: a 2x2 has no wide turns; to turn both layers is a rotation (x y z)"),
         (2, "R r", 1, 3, "Rw: a 2x2 has no wide turns; to turn both layers is a rotation (x y z)"),
@@ -252,6 +290,56 @@ fn texts_that_are_refused() {
         (3, "m", 1, 1, "`m` is no turn; `M` is"),
         (2, "R M", 1, 3, "M: a 2x2 has no middle layer, so it has no slice turns"),
         (4, "[R: S2]", 1, 5, "S2: a 4x4 has no middle layer, so it has no slice turns"),
+        (2, "R 2R", 1, 3, "2R: a 2x2 has no inner layers"),
+        (3, "3R'", 1, 1, "3R': the only inner layer of a 3x3 is layer 2"),
+        (3, "2-3R", 1, 1, "2-3R: the only inner layer of a 3x3 is layer 2"),
+        (4, "U 1R", 1, 3, "1R: the inner layers of a 4x4 are 2 to 3"),
+        (4, "0R", 1, 1, "0R: the inner layers of a 4x4 are 2 to 3"),
+        (7, "7R2", 1, 1, "7R2: the inner layers of a 7x7 are 2 to 6"),
+        (5, "1-3R", 1, 1, "1-3R: the inner layers of a 5x5 are 2 to 4"),
+        (5, "3-2R", 1, 1, "3-2R: of inner layers the one nearer to the face is named first, as in 2-3R"),
+        (
+            5,
+            "2-3Rw",
+            1,
+            5,
+            "`w` stands here, but a turn (U L F R B D, wide, M E S, x y z) or an opening bracket was expected",
+        ),
+        (
+            5,
+            "2-3r",
+            1,
+            4,
+            "`r` stands here, but a face after a number of layers (as 2R, 2-3R, 3Rw) was expected",
+        ),
+        (
+            5,
+            "2-R",
+            1,
+            3,
+            "`R` stands here, but a number of layers, 2 or more (as 2R, 2-3R, 3Rw) was expected",
+        ),
+        (
+            5,
+            "R2-3R",
+            1,
+            3,
+            "`-` stands here, but a turn (U L F R B D, wide, M E S, x y z) or an opening bracket was expected",
+        ),
+        (
+            4,
+            "R'2U",
+            1,
+            3,
+            "`2` stands here, but a space between a prime and a number of layers (`R' 2U`; a half turn is `R2'`) was expected",
+        ),
+        (
+            4,
+            "(R)'２Ｕ",
+            1,
+            5,
+            "`２` stands here, but a space between a prime and a number of layers (`R' 2U`; a half turn is `R2'`) was expected",
+        ),
     ];
     for (layers, written, line, column, sentence) in table {
         match Algorithm::parse(written, size(layers)) {
@@ -268,8 +356,62 @@ fn texts_that_are_refused() {
 #[test]
 fn more_layers_than_can_be_counted_are_refused() {
     for layers in ["256", "300", "4294967296", "99999999999999999999"] {
-        let error = Algorithm::parse(&format!("{layers}Rw"), size(7)).unwrap_err();
-        assert!(matches!(error.kind, ParseErrorKind::Unexpected { expected: Expected::Layers, .. }));
+        for turn in [format!("{layers}Rw"), format!("{layers}R"), format!("2-{layers}R")] {
+            let error = Algorithm::parse(&turn, size(7)).unwrap_err();
+            assert!(matches!(error.kind, ParseErrorKind::Unexpected { expected: Expected::Layers, .. }));
+        }
+    }
+}
+
+/// Common practice, no source: some write `r` for the inner layer alone.
+#[test]
+fn a_lower_case_face_may_be_an_inner_layer() {
+    let table = [
+        (4, "r u' f2", "2R 2U' 2F2"),
+        (5, "Rw r 3r 2-3r'", "Rw 2R 3R 2-3R'"),
+        (7, "6b [r: U]", "6B 2R U 2R'"),
+        (3, "r u'", "Rw Uw'"),
+        (3, "2r", "Rw"),
+    ];
+    for (layers, written, meant) in table {
+        let read = Algorithm::parse_as(written, size(layers), LowerCase::Inner).unwrap();
+        assert_eq!(text(&read.flatten()), meant, "{written}");
+        assert_eq!(Algorithm::parse(&read.to_string(), size(layers)).unwrap(), read);
+    }
+    let refused = |layers, written| {
+        Algorithm::parse_as(written, size(layers), LowerCase::Inner).unwrap_err().kind.to_string()
+    };
+    assert_eq!(refused(2, "r"), "Rw: a 2x2 has no wide turns; to turn both layers is a rotation (x y z)");
+    assert_eq!(refused(4, "4r"), "4R: the inner layers of a 4x4 are 2 to 3");
+}
+
+#[test]
+fn an_algorithm_fits_another_size_if_that_has_its_turns() {
+    let read = |text: &str, layers| Algorithm::parse(text, size(layers)).unwrap();
+    let written = read("(R [2R: Uw])2 2-3F", 5);
+    for layers in [5, 6, 7] {
+        let again = written.on(size(layers)).unwrap();
+        assert_eq!((again.size(), again.to_string()), (size(layers), written.to_string()));
+        assert_eq!(again, read(&written.to_string(), layers));
+    }
+    for (written, made, layers, missing) in
+        [("R M", 3, 4, "M"), ("(U [R, 2-3D'])", 4, 3, "2-3D'"), ("R [Fw: U]", 3, 2, "Fw")]
+    {
+        let no = read(written, made).on(size(layers)).unwrap_err();
+        assert_eq!((no.turn.to_string().as_str(), no.size), (missing, size(layers)));
+    }
+}
+
+proptest! {
+    #[test]
+    fn on_another_size_is_what_its_text_is_there((_, Written { text, .. }) in sized_written(), size in sizes(), other in sizes()) {
+        if let Ok(read) = Algorithm::parse(&text, size) {
+            let again = Algorithm::parse(&text, other);
+            match read.on(other) {
+                Ok(fits) => prop_assert_eq!(Ok(fits), again),
+                Err(no) => prop_assert_eq!(again.unwrap_err().kind, ParseErrorKind::NoSuchTurn(no)),
+            }
+        }
     }
 }
 
@@ -335,8 +477,8 @@ fn errors_say_what_was_expected_as_data_too() {
     let error = Algorithm::parse("[R U]", Size::THREE).unwrap_err();
     assert_eq!(error.kind, ParseErrorKind::Unexpected { found: Some(']'), expected: Expected::Separator });
     let error = Algorithm::parse("R\nM", Size::TWO).unwrap_err();
-    let ParseErrorKind::NoSuchTurn { reason, .. } = error.kind else { panic!("{error}") };
-    assert_eq!(reason, NoSuchTurn::NoSlice(Size::TWO));
+    let ParseErrorKind::NoSuchTurn(no) = error.kind else { panic!("{error}") };
+    assert_eq!((no.turn.to_string().as_str(), no.size, no.lack), ("M", Size::TWO, Lack::Middle));
     assert_eq!(error.offset, 2);
 }
 

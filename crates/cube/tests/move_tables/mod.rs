@@ -4,11 +4,17 @@ use cube::{Algorithm, Face, Facelets, Size, State};
 
 /// The names of the quarter turns of a size, in the order of `reference/generators.txt`.
 fn quarter_turns(size: Size) -> Vec<String> {
-    let faces = || Face::FACELET_ORDER.into_iter().map(Face::letter);
+    let faces = || Face::ALL.into_iter().map(Face::letter);
     let mut names: Vec<String> = faces().map(String::from).collect();
     for depth in 2..size.layers() {
         let number = if depth > 2 { depth.to_string() } else { String::new() };
         names.extend(faces().map(|face| format!("{number}{face}w")));
+    }
+    for first in 2..size.layers() {
+        for last in first..size.layers() {
+            let layers = if first == last { first.to_string() } else { format!("{first}-{last}") };
+            names.extend(faces().map(|face| format!("{layers}{face}")));
+        }
     }
     if size == Size::THREE {
         names.extend(["M", "E", "S"].map(String::from));
@@ -24,12 +30,12 @@ enum Label {
     Sticker(cube::Orbit, cube::Sticker, bool),
 }
 
-/// For each facelet, in the order U R F D L B row by row, the facelet where its sticker goes.
+/// For each facelet, in the order U L F R B D row by row, the facelet where its sticker goes.
 fn images(size: Size, turn: &str) -> Vec<usize> {
     let turns = Algorithm::parse(turn, size).expect("a turn of this size").flatten();
     let state = State::solved(size).after(&turns);
     let back = state.core().inverse();
-    let cells = Face::FACELET_ORDER.into_iter().flat_map(|face| {
+    let cells = Face::ALL.into_iter().flat_map(|face| {
         (0..size.layers()).flat_map(move |row| (0..size.layers()).map(move |column| (face, row, column)))
     });
     let (mut home, mut now) = (Vec::new(), Vec::new());
@@ -51,7 +57,7 @@ fn images(size: Size, turn: &str) -> Vec<usize> {
 pub fn text() -> String {
     let mut lines = vec![
         "# Source: the tables of the crate cube, written by `cargo run -p cube --example move_tables`.".to_owned(),
-        "# size<TAB>turn<TAB>for each facelet, in the order U R F D L B row by row, the facelet where its sticker goes"
+        "# size<TAB>turn<TAB>for each facelet, in the order U L F R B D row by row, the facelet where its sticker goes"
             .to_owned(),
     ];
     for size in Size::ALL {

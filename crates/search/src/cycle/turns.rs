@@ -1,7 +1,7 @@
 //! Which turns may be used, what each counts, and the runs of turns about one axis that are worth making.
 
 use super::key::Pull;
-use cube::{Amount, Axis, Block, Face, Metric, NoSuchTurn, Size, Slice, State, Turn};
+use cube::{Amount, Axis, Block, Metric, NoSuchTurn, Size, Slice, State, Turn};
 use std::collections::{BTreeMap, HashMap, HashSet};
 use thiserror::Error;
 
@@ -15,13 +15,8 @@ pub enum TurnSetError {
     #[error("algorithms are searched on the 2x2 and the 3x3, not on a {0}")]
     Size(Size),
     /// The size lacks a turn.
-    #[error("{turn}: {reason}")]
-    NoSuchTurn {
-        /// The turn.
-        turn: Turn,
-        /// Why not.
-        reason: NoSuchTurn,
-    },
+    #[error(transparent)]
+    NoSuchTurn(#[from] NoSuchTurn),
     /// A turn is there but not the one that undoes it.
     #[error("{0} is in the set, {inverse} is not; the search needs both", inverse = .0.inverse())]
     NoInverse(Turn),
@@ -29,7 +24,7 @@ pub enum TurnSetError {
     #[error("{0} counts nothing in this metric, so nothing is shortest; count what the hands do instead")]
     Free(Turn),
     /// A name in a list of turns.
-    #[error("`{0}` is no block of turns; U, Uw, u, M or x are")]
+    #[error("`{0}` is no block of turns; U, Uw, u, 2U, M or x are")]
     Unknown(String),
 }
 
@@ -84,7 +79,7 @@ impl TurnSet {
             return Err(TurnSetError::Empty);
         }
         for &turn in &turns {
-            turn.check(size).map_err(|reason| TurnSetError::NoSuchTurn { turn, reason })?;
+            turn.check(size)?;
             if !turns.contains(&turn.inverse()) {
                 return Err(TurnSetError::NoInverse(turn));
             }
@@ -103,7 +98,8 @@ impl TurnSet {
         Ok(set)
     }
 
-    /// A set from blocks, each turned by any amount: face letters, `Rw` or `r`, `M`, `x`, separated by commas or spaces.
+    /// A set from blocks, each turned by any amount: face letters, `Rw` or `r`, `2R`, `M`, `x` ([`Block::parse`]), separated by commas
+    /// or spaces.
     ///
     /// # Errors
     /// [`TurnSetError::Unknown`] for what is no block, otherwise as [`TurnSet::new`].
@@ -120,8 +116,8 @@ impl TurnSet {
             if name.is_empty() {
                 continue;
             }
-            let block = block(name).ok_or_else(|| TurnSetError::Unknown(name.to_owned()))?;
-            turns.extend(Amount::ALL.map(|amount| Turn::new(block, amount)));
+            let block = Block::parse(name).ok_or_else(|| TurnSetError::Unknown(name.to_owned()))?;
+            turns.extend(Turn::of(block));
         }
         Self::new(size, &turns, metric)
     }
@@ -139,9 +135,7 @@ impl TurnSet {
     /// # Errors
     /// As [`TurnSet::new`] for a size that is not searched or has no slices.
     pub fn faces_and_slices(size: Size) -> Result<Self, TurnSetError> {
-        let slices = Slice::ALL
-            .into_iter()
-            .flat_map(|slice| Amount::ALL.map(|amount| Turn::new(Block::Slice(slice), amount)));
+        let slices = Slice::ALL.into_iter().flat_map(|slice| Turn::of(Block::Slice(slice)));
         Self::new(size, &Turn::faces().chain(slices).collect::<Vec<_>>(), Metric::SliceTurn)
     }
 
@@ -150,12 +144,13 @@ impl TurnSet {
         self.size
     }
 
-    /// The metric that goes with such turns where none is asked for: with rotations what the hands do, with slices a slice as
-    /// one, else half turns.
+    /// The metric that goes with such turns where none is asked for: with rotations what the hands do, with slices or other inner
+    /// layers these as one, else half turns.
     pub fn usual_metric(&self) -> Metric {
         if self.turns().iter().any(|turn| turn.is_rotation()) {
             Metric::Execution
-        } else if self.turns().iter().any(|turn| matches!(turn.block, Block::Slice(_))) {
+        } else if self.turns().iter().any(|turn| matches!(turn.block, Block::Inner { .. } | Block::Slice(_)))
+        {
             Metric::SliceTurn
         } else {
             Metric::HalfTurn
@@ -305,34 +300,10 @@ impl TurnSet {
     }
 }
 
-fn block(name: &str) -> Option<Block> {
-    let mut letters = name.chars();
-    let first = letters.next()?;
-    let wide = match letters.as_str() {
-        "" => false,
-        "w" => true,
-        _ => return None,
-    };
-    if let Some(face) = Face::from_letter(first) {
-        return Some(Block::Outer { face, depth: if wide { 2 } else { 1 } });
-    }
-    if wide {
-        return None;
-    }
-    match first {
-        'M' => Some(Block::Slice(Slice::M)),
-        'E' => Some(Block::Slice(Slice::E)),
-        'S' => Some(Block::Slice(Slice::S)),
-        'x' => Some(Block::Whole(Axis::X)),
-        'y' => Some(Block::Whole(Axis::Y)),
-        'z' => Some(Block::Whole(Axis::Z)),
-        lower => Face::from_letter(lower.to_ascii_uppercase()).map(|face| Block::Outer { face, depth: 2 }),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use cube::Face;
 
     #[test]
     fn runs_about_an_axis_of_face_turns() {
@@ -365,7 +336,7 @@ mod tests {
             Err(TurnSetError::NoInverse(_))
         ));
         assert!(matches!(TurnSet::faces(Size::new(4).unwrap()), Err(TurnSetError::Size(_))));
-        assert!(matches!(TurnSet::faces_and_slices(Size::TWO), Err(TurnSetError::NoSuchTurn { .. })));
+        assert!(matches!(TurnSet::faces_and_slices(Size::TWO), Err(TurnSetError::NoSuchTurn(_))));
         assert!(matches!(
             TurnSet::parse(Size::THREE, "R Q", Metric::HalfTurn),
             Err(TurnSetError::Unknown(_))

@@ -1,7 +1,7 @@
 //! What hands can do and what it costs, as read from the data file.
 
 use super::hands::Thumb;
-use cube::{Algorithm, Amount, Axis, Block, Face, Size, Turn};
+use cube::{Algorithm, Amount, Axis, Block, Face, Size, Slice, Turn};
 use thiserror::Error;
 use toml_edit::{Document, Item, TableLike};
 
@@ -273,7 +273,7 @@ impl Model {
         }
         let model = Self { seconds, ways }.with_seconds(seconds)?;
         let by_fingers = Turn::all(Size::THREE)
-            .filter(|turn| turn.block.axis() != Axis::X || turn.block == Block::Slice(cube::Slice::M));
+            .filter(|turn| turn.block.axis() != Axis::X || turn.block == Block::Slice(Slice::M));
         for turn in by_fingers.filter(|turn| !turn.is_rotation()) {
             if !model
                 .ways
@@ -320,11 +320,16 @@ impl Model {
         &self.seconds
     }
 
-    /// A wide turn read as the turn of its face.
+    /// A wide turn read as the turn of its face, and inner layers as the slice between the same faces.
     pub(super) const fn as_face(turn: Turn) -> Turn {
         match turn.block {
             Block::Outer { face, .. } => Turn::face(face, turn.amount),
-            _ => turn,
+            Block::Inner { face, .. } => {
+                let slice = Slice::on(face.axis());
+                let same = slice.follows() as u8 == face as u8;
+                Turn::new(Block::Slice(slice), if same { turn.amount } else { turn.amount.inverse() })
+            }
+            Block::Slice(_) | Block::Whole(_) => turn,
         }
     }
 

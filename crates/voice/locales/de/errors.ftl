@@ -12,15 +12,23 @@ moves-wrong-case = „{ $found }“ ist kein Zug; „{ $rather }“ ist einer.
 moves-no-such-turn = { $turn } geht nicht: { $reason }
 
 turn-no-slice = ein { $size } hat keine mittlere Schicht, also keine Scheibenzüge.
-turn-no-wide = ein 2x2 hat keine weiten Züge; beide Schichten zu drehen ist eine Drehung (x, y oder z).
+turn-no-wide = ein { $size } hat keine weiten Züge; beide Schichten zu drehen ist eine Drehung (x, y oder z).
 turn-too-deep = { $depth } Schichten sind für einen { $size } zu viele; höchstens { $most } drehen zusammen.
+turn-no-inner = ein { $size } hat keine inneren Schichten.
+turn-other-layers =
+    { $most ->
+        [2] die einzige innere Schicht eines { $size } ist die 2.
+       *[other] die inneren Schichten eines { $size } sind 2 bis { $most }.
+    }
+turn-layers-backwards = von inneren Schichten steht die nähere zuerst, wie in 2-3R.
 
 expected-turn = ein Zug (U L F R B D, weit wie Rw, M E S, x y z) oder eine öffnende Klammer
 expected-turn-or-close = ein Zug oder die schließende Klammer „)“
 expected-separator = „,“ oder „:“ zwischen den beiden Teilen einer eckigen Klammer
 expected-close-square = ein Zug oder die schließende Klammer „]“
-expected-wide-turn = ein weiter Zug nach der Zahl der Schichten, wie 3Rw
-expected-layers = 2 oder mehr Schichten für einen weiten Zug, wie 3Rw
+expected-face = eine Seite nach der Zahl der Schichten, wie in 2R, 2-3R oder 3Rw
+expected-layers = eine Zahl von Schichten, 2 oder mehr, wie in 2R, 2-3R oder 3Rw
+expected-space = ein Leerzeichen zwischen einem Strich und einer Zahl von Schichten (R' 2U); eine halbe Drehung ist R2'
 expected-quarters = ein Maß von 1, 2 oder 3 Vierteldrehungen
 expected-repeats = eine Zahl von Wiederholungen, mindestens 1
 

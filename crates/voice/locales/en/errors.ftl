@@ -12,15 +12,23 @@ moves-wrong-case = “{ $found }” is no move; “{ $rather }” is.
 moves-no-such-turn = { $turn } cannot be made: { $reason }
 
 turn-no-slice = a { $size } has no middle layer, so it has no slice moves.
-turn-no-wide = a 2x2 has no wide moves; turning both layers is a rotation (x, y or z).
+turn-no-wide = a { $size } has no wide moves; turning both layers is a rotation (x, y or z).
 turn-too-deep = { $depth } layers are too many for a { $size }; at most { $most } turn together.
+turn-no-inner = a { $size } has no inner layers.
+turn-other-layers =
+    { $most ->
+        [2] the only inner layer of a { $size } is layer 2.
+       *[other] the inner layers of a { $size } are 2 to { $most }.
+    }
+turn-layers-backwards = of inner layers the one nearer to the face is named first, as in 2-3R.
 
 expected-turn = a move (U L F R B D, wide as Rw, M E S, x y z) or an opening bracket
 expected-turn-or-close = a move or the closing bracket “)”
 expected-separator = “,” or “:” between the two parts of a square bracket
 expected-close-square = a move or the closing bracket “]”
-expected-wide-turn = a wide move after the number of layers, as 3Rw
-expected-layers = 2 or more layers for a wide move, as 3Rw
+expected-face = a face after the number of layers, as in 2R, 2-3R or 3Rw
+expected-layers = a number of layers, 2 or more, as in 2R, 2-3R or 3Rw
+expected-space = a space between a prime and a number of layers (R' 2U); a half turn is R2'
 expected-quarters = an amount of 1, 2 or 3 quarter turns
 expected-repeats = a number of repeats, 1 or more
 
