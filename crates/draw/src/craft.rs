@@ -40,45 +40,38 @@ impl Palette {
 }
 
 impl Labels {
-    /// The letters of the conventions, on the kinds that a size has and that memos are made for.
+    /// The letters of the conventions, on all kinds that a size has.
     pub fn of(conventions: &Conventions, size: Size) -> Self {
-        Orbit::of(size).iter().filter(|orbit| blind::KINDS.contains(orbit)).fold(
-            Self::none(),
-            |labels, &orbit| {
-                let letters = &conventions.kind(orbit).letters;
-                let mut texts: [String; 24] = std::array::from_fn(|_| String::new());
-                for sticker in Sticker::all() {
-                    texts[sticker.index()] = letters.of(sticker).to_string();
-                }
-                labels.with(orbit, texts)
-            },
-        )
+        Orbit::of(size).iter().fold(Self::none(), |labels, &orbit| {
+            let letters = &conventions.kind(orbit).letters;
+            let mut texts: [String; 24] = std::array::from_fn(|_| String::new());
+            for sticker in Sticker::all() {
+                letters.of(sticker).clone_into(&mut texts[sticker.index()]);
+            }
+            labels.with(orbit, texts)
+        })
     }
 }
 
 impl Strand {
     /// The memo of one kind as a thread: a bead a letter, a knot at each break, a loop for a piece turned in its
-    /// place, a loose end where the number of letters is odd. `bead` makes the bead of a letter by its number.
+    /// place, a loose end for parity, which pieces that look alike do not have. `bead` makes the bead of a letter by its number.
     pub fn of(trace: &Trace, name: impl Into<String>, mut bead: impl FnMut(usize, Sticker) -> Bead) -> Self {
         let mut strand = Self::new(name, trace.orbit().name(trace.buffer()));
-        let steps = trace.steps();
-        let mut letter = 0;
-        while let Some(step) = steps.get(letter) {
-            let turned = steps.get(letter + 1).is_some_and(|next| next.role == Role::Close);
-            if step.role == Role::Break && turned {
-                let first = bead(letter, step.target);
-                let second = bead(letter + 1, steps[letter + 1].target);
-                strand = strand.turned(first, second);
-                letter += 2;
-                continue;
-            }
-            if step.role == Role::Break {
-                strand = strand.knot();
-            }
-            strand = strand.bead(bead(letter, step.target));
-            letter += 1;
+        let mut first_of_loop = None;
+        for (letter, step) in trace.steps().iter().enumerate() {
+            let bead = bead(letter, step.target);
+            strand = match (step.role, first_of_loop.take()) {
+                (Role::TurnedFirst, _) => {
+                    first_of_loop = Some(bead);
+                    strand
+                }
+                (Role::TurnedSecond, Some(first)) => strand.turned(first, bead),
+                (Role::Break, _) => strand.knot().bead(bead),
+                (Role::Follow | Role::Close | Role::TurnedSecond, _) => strand.bead(bead),
+            };
         }
-        strand.with_loose_end(trace.is_odd())
+        strand.with_loose_end(trace.is_odd() && !trace.orbit().looks_alike())
     }
 }
 
@@ -95,7 +88,7 @@ impl Thread {
             .iter()
             .map(|trace| {
                 let letters = &conventions.kind(trace.orbit()).letters;
-                Strand::of(trace, name(trace.orbit()), |_, target| Bead::new(letters.of(target).to_string()))
+                Strand::of(trace, name(trace.orbit()), |_, target| Bead::new(letters.of(target)))
             })
             .collect();
         let mut thread = Self::new(strands, title);
@@ -133,7 +126,7 @@ pub fn case_picture(
     let ring = [buffer, first, second];
     let mut texts: [String; 24] = std::array::from_fn(|_| String::new());
     for &sticker in &ring[1..] {
-        texts[place(sticker).sticker.index()] = conventions.kind(orbit).letters.of(sticker).to_string();
+        conventions.kind(orbit).letters.of(sticker).clone_into(&mut texts[place(sticker).sticker.index()]);
     }
     picture
         .labels(Labels::none().with(orbit, texts))
@@ -164,7 +157,7 @@ impl Grid {
             })
         };
         let head =
-            |sticker: Sticker| -> Head { (letters.of(sticker).to_string(), orbit.name(sticker).to_owned()) };
+            |sticker: Sticker| -> Head { (letters.of(sticker).to_owned(), orbit.name(sticker).to_owned()) };
         let row = |first: Sticker| {
             let apart = |second: Sticker| orbit.piece(first) != orbit.piece(second);
             let cells = order.iter().map(|&second| apart(second).then(|| cell(first, second))).collect();
@@ -189,7 +182,7 @@ impl Strip {
             .iter()
             .map(|step| {
                 let (place, target) = (Place::new(orbit, step.place), Place::new(orbit, step.target));
-                let (marked, note) = if step.role == Role::Break {
+                let (marked, note) = if step.role.begins() {
                     (picture.clone().mark(target, Mark::Target), target.name().to_owned())
                 } else {
                     let chain = Chain::new([place, target]);
@@ -199,7 +192,7 @@ impl Strip {
                 };
                 Frame {
                     picture: marked.solid(&View::default().with_hidden(crate::Hidden::SwungOpen)),
-                    letter: letters.of(step.target).to_string(),
+                    letter: letters.of(step.target).to_owned(),
                     note,
                 }
             })

@@ -3,7 +3,7 @@
 use crate::colour::Rgb;
 use crate::palette::Palette;
 use crate::place::{Chain, Labels, Mark, Place};
-use crate::svg::{Caption, Ink, MONO, Markup, Num, Theme, path};
+use crate::svg::{Caption, Ink, MONO, Markup, Num, Theme, breadth, path};
 use cube::{Face, Facelets};
 
 /// Pixels of a unit; a facelet is two units wide.
@@ -209,8 +209,7 @@ impl Picture {
         if label.is_empty() {
             return;
         }
-        let letters = label.chars().count() as f64;
-        let size = (1.7 / (0.62 * letters)).min(1.2);
+        let size = (1.7 / (0.62 * breadth(label))).min(1.2);
         // A colour's letter in the corner needs the room below.
         let raised = if self.colour_letters { 0.14 } else { 0.0 };
         word(markup, patch, label, ink, (0.0, size * 0.355 - raised, size));
@@ -258,7 +257,7 @@ impl Picture {
                     .empty();
                 let label =
                     Some(self.labels.at(place)).filter(|label| !label.is_empty()).unwrap_or(place.name());
-                let size = (1.5 / (0.62 * label.chars().count() as f64)).min(1.0);
+                let size = (1.5 / (0.62 * breadth(label))).min(1.0);
                 markup
                     .tag("text")
                     .with("x", Num(x))

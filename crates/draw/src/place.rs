@@ -2,6 +2,7 @@
 
 use cube::{Orbit, Sticker};
 use std::collections::BTreeMap;
+use unicode_width::UnicodeWidthStr;
 
 /// A place on the cube: a sticker of an orbit, named as on the solved cube.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, PartialOrd, Ord)]
@@ -73,6 +74,12 @@ impl Labels {
                 })
                 .collect(),
         )
+    }
+
+    /// The columns of the widest label of a size.
+    pub(crate) fn widest(&self, size: cube::Size) -> usize {
+        let there = self.0.iter().filter(|(orbit, _)| Orbit::of(size).contains(orbit));
+        there.flat_map(|(_, labels)| labels).map(|label| label.width()).max().unwrap_or(0)
     }
 
     /// The label at a place; empty if there is none.

@@ -2,11 +2,22 @@
 
 use maud::{Escaper, PreEscaped, Render};
 use std::fmt::{self, Display, Write as _};
+use unicode_width::UnicodeWidthChar;
 
 /// Type for words: whatever the reader's system uses.
 const SANS: &str = "system-ui,sans-serif";
 /// Type for moves and letters of pieces.
 pub(crate) const MONO: &str = "ui-monospace,monospace";
+
+/// How broad a text is, in Latin letters: signs of some scripts are broader, signs that join others have no breadth. At least 1.
+pub(crate) fn breadth(text: &str) -> f64 {
+    let of = |sign: char| match sign.width() {
+        None | Some(0) => 0.0,
+        Some(1) => 1.0,
+        Some(_) => 1.6,
+    };
+    text.chars().map(of).sum::<f64>().max(1.0)
+}
 
 /// A finished picture: well-formed SVG with a title, ready to stand in a file or in a page.
 ///

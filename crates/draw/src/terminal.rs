@@ -18,8 +18,8 @@ pub enum Tone {
     Plain,
 }
 
-/// Columns of a sticker.
-const WIDE: usize = 4;
+/// From this size on stickers stand closer, so that a net keeps within a usual terminal.
+const CLOSER_FROM: usize = 5;
 
 impl Picture {
     /// The net as lines of text, held another way.
@@ -39,6 +39,10 @@ impl Picture {
         let size = self.facelets.size();
         let n = usize::from(size.layers());
         let cells = cells(size, hold);
+        let sign = usize::from(tone == Tone::Plain || self.colour_letters);
+        let inside = (sign + self.labels.widest(size)).max(2);
+        // Marks need a column before the sticker.
+        let lead = usize::from(n < CLOSER_FROM || !self.marks.is_empty());
         let mut out = String::new();
         for line in 0..3 * n {
             let mut row = String::new();
@@ -51,11 +55,11 @@ impl Picture {
                     row.push(' ');
                 }
                 match face {
-                    None => row.push_str(&" ".repeat(WIDE * n)),
+                    None => row.push_str(&" ".repeat((lead + inside + 1) * n)),
                     Some(face) => {
                         let first = (face.index() * n + line % n) * n;
                         for &(_, cell) in cells.iter().skip(first).take(n) {
-                            row.push_str(&self.cell(cell, tone));
+                            row.push_str(&self.cell(cell, tone, lead, inside));
                         }
                     }
                 }
@@ -77,7 +81,7 @@ impl Picture {
         }
     }
 
-    fn cell(&self, (face, row, column): (Face, u8, u8), tone: Tone) -> String {
+    fn cell(&self, (face, row, column): (Face, u8, u8), tone: Tone, lead: usize, inside: usize) -> String {
         let place = Facelets::place(self.facelets.size(), face, row, column)
             .filter(|&(_, _, back)| !back)
             .map(|(orbit, sticker, _)| Place::new(orbit, sticker));
@@ -94,13 +98,11 @@ impl Picture {
         let shade = &self.palette[colour];
         let letter = shade.letter.to_string();
         let shown = match tone {
-            Tone::Colour if self.colour_letters && label.width() < 2 => {
-                format!("{label}{}", letter.to_lowercase())
-            }
+            Tone::Colour if self.colour_letters => format!("{label}{}", letter.to_lowercase()),
             Tone::Colour => label.to_owned(),
             Tone::Plain => format!("{letter}{label}"),
         };
-        let inside = fitted(&shown, WIDE - 2);
+        let (before, inside) = (&before[..lead], fitted(&shown, inside));
         match tone {
             Tone::Plain => format!("{before}{inside}{after}"),
             Tone::Colour => {

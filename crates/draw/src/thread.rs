@@ -3,7 +3,7 @@
 //! Beads come in pairs. A cycle break is a knot, where a new thread begins; a piece turned in its place is a small
 //! loop of two beads; parity is a loose end. What a bead's colour tells, its shape tells as well.
 
-use crate::svg::{Caption, Ink, MONO, Markup, Num, Svg, Theme, pair, path};
+use crate::svg::{Caption, Ink, MONO, Markup, Num, Svg, Theme, breadth, pair, path};
 
 /// The state of a bead while the solution is played.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]
@@ -48,6 +48,19 @@ impl Bead {
     pub const fn glowing(mut self, glow: Glow) -> Self {
         self.glow = glow;
         self
+    }
+
+    /// The size of its letter, and half its breadth: long letters shrink while they can be read, then the bead widens.
+    fn letter_size(&self) -> (f64, f64) {
+        let broad = EM * breadth(&self.letter);
+        let size = (2.0 * RADIUS / broad).clamp(SMALLEST, LARGEST);
+        let half = if size > SMALLEST { RADIUS } else { RADIUS.max(size * broad / 2.0 + 3.0) };
+        (size, half)
+    }
+
+    /// Half its breadth.
+    fn half(&self) -> f64 {
+        self.letter_size().1
     }
 
     /// Filled by how sure one is of it; kept within 0 to 1.
@@ -143,13 +156,18 @@ pub struct Thread {
     pub caption: Caption,
 }
 
-/// Half the width of a bead.
+/// Half the width of a bead whose letter is short, and half the height of any.
 const RADIUS: f64 = 15.0;
+/// The sizes of letters on beads, in pixels.
+const LARGEST: f64 = 18.0;
+const SMALLEST: f64 = 11.0;
+/// The breadth of a bold capital, of its size.
+const EM: f64 = 0.72;
 /// From line to line.
 const LINE: f64 = 74.0;
-/// From a bead to the next of its pair, and from pair to pair.
-const CLOSE: f64 = 2.0 * RADIUS + 3.0;
-const APART: f64 = 2.0 * RADIUS + 20.0;
+/// Between a bead and the next of its pair, and between pairs.
+const CLOSE: f64 = 3.0;
+const APART: f64 = 20.0;
 /// How far below the thread the beads of a loop hang.
 const HANG: f64 = 25.0;
 /// What a line keeps free for the end of the thread.
@@ -167,7 +185,8 @@ struct Laid<'a> {
     strand: &'a Strand,
     beads: Vec<(Spot, f64, &'a Bead)>,
     knots: Vec<Spot>,
-    loops: Vec<Spot>,
+    /// The loops, with half the breadth of what hangs from them.
+    loops: Vec<(Spot, f64)>,
     /// Where the thread ends on each line.
     ends: Vec<f64>,
     begin: f64,
@@ -215,16 +234,20 @@ impl Thread {
         let mut count = 0_usize;
         // How far the last thing reaches, and whether a pair is open after it.
         let mut reach = 0.0;
-        for item in &strand.items {
+        for (number, item) in strand.items.iter().enumerate() {
             let (half, letters) = match item {
-                Item::Bead(_) => (RADIUS, 1),
+                Item::Bead(bead) => (bead.half(), 1),
                 Item::Knot => (11.0, 0),
-                Item::Loop(..) => (2.0 * RADIUS + 4.0, 2),
+                Item::Loop(first, second) => (first.half() + second.half() + 4.0, 2),
             };
             let open = self.paired && count % 2 == 1;
-            let gap = if letters > 0 && open { CLOSE - 2.0 * RADIUS } else { APART - 2.0 * RADIUS };
+            let gap = if letters > 0 && open { CLOSE } else { APART };
             // The second of a pair stays with the first where the line has room for both.
-            let ahead = if letters == 1 && self.paired && !open { CLOSE } else { 0.0 };
+            let mate = match strand.items.get(number + 1) {
+                Some(Item::Bead(mate)) => mate.half(),
+                Some(Item::Knot | Item::Loop(..)) | None => RADIUS,
+            };
+            let ahead = if letters == 1 && self.paired && !open { CLOSE + 2.0 * mate } else { 0.0 };
             let next = at.x + reach + gap + half;
             if next + half + ahead + TAIL > width && at.x > 16.0 {
                 laid.ends.push(at.x + reach);
@@ -237,9 +260,10 @@ impl Thread {
                 Item::Bead(bead) => laid.beads.push((at, 0.0, bead)),
                 Item::Knot => laid.knots.push(at),
                 Item::Loop(first, second) => {
-                    laid.loops.push(at);
-                    for (side, bead) in [(-1.0, first), (1.0, second)] {
-                        laid.beads.push((Spot { x: at.x + side * (RADIUS + 2.0), ..at }, HANG, bead));
+                    let (left, right) = (first.half(), second.half());
+                    laid.loops.push((at, half));
+                    for (middle, bead) in [(left - half + 2.0, first), (half - right - 2.0, second)] {
+                        laid.beads.push((Spot { x: at.x + middle, ..at }, HANG, bead));
                     }
                 }
             }
@@ -271,8 +295,8 @@ impl Thread {
             };
             markup.tag("path").with("d", d).empty();
         }
-        for spot in &laid.loops {
-            markup.tag("path").with("d", loop_path(spot.x, level(spot.line))).empty();
+        for (spot, half) in &laid.loops {
+            markup.tag("path").with("d", loop_path(spot.x, level(spot.line), *half)).empty();
         }
         for spot in &laid.knots {
             markup
@@ -319,15 +343,15 @@ impl Thread {
         let ink = self.theme.ink(if bead.wrong { Ink::Wrong } else { Ink::Thread });
         let paper = self.theme.ink(Ink::Paper);
         let filled = bead.glow != Glow::Off;
+        let (size, half) = bead.letter_size();
+        let wider = half - RADIUS;
         if bead.glow == Glow::Now {
-            outline(markup, [x, y], RADIUS + 4.0, bead.wrong, "none", ink, 2.0);
+            outline(markup, [x, y], [RADIUS + 4.0, wider], bead.wrong, "none", ink, 2.0);
         }
-        outline(markup, [x, y], RADIUS, bead.wrong, if filled { ink } else { paper }, ink, 2.5);
+        outline(markup, [x, y], [RADIUS, wider], bead.wrong, if filled { ink } else { paper }, ink, 2.5);
         if let (Some(sure), false) = (bead.sure, filled) {
-            level(markup, [x, y], sure, ink);
+            level(markup, [x, y], wider, sure, ink);
         }
-        let letters = bead.letter.chars().count().max(1) as f64;
-        let size = (30.0 / (0.72 * letters)).min(18.0);
         markup
             .tag("text")
             .with("x", Num(x))
@@ -339,7 +363,7 @@ impl Thread {
         if bead.wrong {
             markup
                 .tag("path")
-                .with("d", path(&[[x - RADIUS, y + RADIUS + 5.0], [x + RADIUS, y + RADIUS + 5.0]], false))
+                .with("d", path(&[[x - half, y + RADIUS + 5.0], [x + half, y + RADIUS + 5.0]], false))
                 .with("stroke", ink)
                 .with("stroke-width", 3)
                 .with("stroke-linecap", "round")
@@ -348,36 +372,35 @@ impl Thread {
     }
 }
 
-/// Fills a bead from below, so far as one is sure of it.
-fn level(markup: &mut Markup, [x, y]: [f64; 2], sure: f64, ink: &str) {
+/// Fills a bead from below, so far as one is sure of it. `wider`: how much further than a round one it reaches to either side.
+fn level(markup: &mut Markup, [x, y]: [f64; 2], wider: f64, sure: f64, ink: &str) {
     let inner = RADIUS - 1.25;
-    if sure > 0.99 {
-        markup
-            .tag("circle")
-            .with("cx", Num(x))
-            .with("cy", Num(y))
-            .with("r", Num(inner))
-            .with("fill", ink)
-            .with("fill-opacity", ".28")
-            .empty();
-    } else if sure > 0.01 {
-        let depth = inner * (1.0 - 2.0 * sure);
-        let half = libm::sqrt(inner * inner - depth * depth);
-        let mut d = path(&[[x - half, y + depth]], false);
-        d.push('A');
-        pair(&mut d, inner, inner);
-        d.push_str(if sure > 0.5 { " 0 1 0 " } else { " 0 0 0 " });
-        pair(&mut d, x + half, y + depth);
-        d.push('Z');
-        markup.tag("path").with("d", d).with("fill", ink).with("fill-opacity", ".28").empty();
+    if sure <= 0.01 {
+        return;
     }
+    let depth = if sure > 0.99 { -inner } else { inner * (1.0 - 2.0 * sure) };
+    let half = libm::sqrt((inner * inner - depth * depth).max(0.0));
+    let mut d = path(&[[x - wider - half, y + depth]], false);
+    // Round to the lowest point on the left, along the bottom, and up on the right.
+    for (begin, end) in
+        [("A", [x - wider, y + inner]), ("L", [x + wider, y + inner]), ("A", [x + wider + half, y + depth])]
+    {
+        d.push_str(begin);
+        if begin == "A" {
+            pair(&mut d, inner, inner);
+            d.push_str(" 0 0 0 ");
+        }
+        pair(&mut d, end[0], end[1]);
+    }
+    d.push('Z');
+    markup.tag("path").with("d", d).with("fill", ink).with("fill-opacity", ".28").empty();
 }
 
-/// A bead's outline: a circle, or eight-cornered where it went wrong.
+/// A bead's outline: round, or eight-cornered where it went wrong; `wider` than it is high by so much to either side.
 fn outline(
     markup: &mut Markup,
     [x, y]: [f64; 2],
-    radius: f64,
+    [radius, wider]: [f64; 2],
     wrong: bool,
     fill: &str,
     ink: &str,
@@ -386,9 +409,18 @@ fn outline(
     let tag = if wrong {
         let points: Vec<[f64; 2]> = (0..8)
             .map(|i| (f64::from(i) + 0.5) * core::f64::consts::TAU / 8.0)
-            .map(|angle| [x + (radius + 1.0) * libm::cos(angle), y + (radius + 1.0) * libm::sin(angle)])
+            .map(|angle| [(radius + 1.0) * libm::cos(angle), (radius + 1.0) * libm::sin(angle)])
+            .map(|[right, down]| [x + right + wider.copysign(right), y + down])
             .collect();
         markup.tag("path").with("d", path(&points, true)).with("stroke-linejoin", "round")
+    } else if wider > 0.0 {
+        markup
+            .tag("rect")
+            .with("x", Num(x - radius - wider))
+            .with("y", Num(y - radius))
+            .with("width", Num(2.0 * (radius + wider)))
+            .with("height", Num(2.0 * radius))
+            .with("rx", Num(radius))
     } else {
         markup.tag("circle").with("cx", Num(x)).with("cy", Num(y)).with("r", Num(radius))
     };
@@ -432,10 +464,11 @@ fn curve(x: f64, y: f64, start: [f64; 2], bends: &[[[f64; 2]; 3]]) -> String {
     d
 }
 
-/// A loop hanging from the thread, wide enough for two beads.
-fn loop_path(x: f64, y: f64) -> String {
-    let left = [[-30.0, 0.0], [-54.0, 50.0], [0.0, 40.0]];
-    let right = [[54.0, 50.0], [30.0, 0.0], [7.0, 0.0]];
+/// A loop hanging from the thread, wide enough for two beads that reach `half` to either side.
+fn loop_path(x: f64, y: f64, half: f64) -> String {
+    let wider = half - (2.0 * RADIUS + 4.0);
+    let left = [[-30.0 - wider, 0.0], [-54.0 - 1.6 * wider, 50.0], [0.0, 40.0]];
+    let right = [[54.0 + 1.6 * wider, 50.0], [30.0 + wider, 0.0], [7.0, 0.0]];
     curve(x, y, [-7.0, 0.0], &[left, right])
 }
 

@@ -1,5 +1,6 @@
 //! What every picture keeps, whatever it shows.
 
+use blind::{Conventions, Solver};
 use cube::{Algorithm, Face, Facelets, Orbit, Rotation, Size, State, Sticker, Turn};
 use draw::{
     Bead, Camera, Caption, Chain, Frame, Glow, Hidden, Item, Labels, Mark, Palette, Picture, Place, Strand,
@@ -110,9 +111,10 @@ proptest! {
 
     #[test]
     fn a_thread_draws_every_bead_once_within_its_width(
-        kinds in prop::collection::vec(0u8..3, 0..40), width in 160f64..900.0, loose: bool, paired: bool,
+        kinds in prop::collection::vec(0u8..3, 0..40), width in 240f64..900.0, loose: bool, paired: bool, long in 0usize..6,
     ) {
-        let mut letters = (0..).map(|i: u32| Bead::new(format!("b{i}")));
+        // Up to eight signs, as many as a letter may have.
+        let mut letters = (0..).map(|i: usize| Bead::new(format!("b{i}{}", "x".repeat(i * long % 6))));
         let mut next = || letters.next().unwrap();
         let mut strand = Strand::new("corners", "UFR").with_loose_end(loose);
         for kind in kinds {
@@ -135,7 +137,25 @@ proptest! {
         prop_assert_eq!(beads.len(), count);
         prop_assert_eq!(beads.iter().collect::<BTreeSet<_>>().len(), count);
         let wide: f64 = tree.root_element().attribute("width").unwrap().parse().unwrap();
-        prop_assert!(wide <= width.max(160.0) + 4.0, "{} in {}", wide, width);
+        prop_assert!(wide <= width + 4.0, "{} in {}", wide, width);
+        // No bead covers another on its line.
+        let number = |node: &roxmltree::Node<'_, '_>, name| node.attribute(name).and_then(|value| value.parse::<f64>().ok());
+        let mut spans: Vec<(f64, f64, f64)> = tree.descendants().filter_map(|node| match node.tag_name().name() {
+            "circle" => {
+                let (x, y, r) = (number(&node, "cx")?, number(&node, "cy")?, number(&node, "r")?);
+                Some((y, x - r, x + r))
+            }
+            "rect" if number(&node, "rx") == Some(15.0) => {
+                let (x, y, broad) = (number(&node, "x")?, number(&node, "y")?, number(&node, "width")?);
+                Some((y + 15.0, x, x + broad))
+            }
+            _ => None,
+        }).collect();
+        prop_assert_eq!(spans.len(), count);
+        spans.sort_by(|a, b| a.partial_cmp(b).unwrap());
+        for pair in spans.windows(2) {
+            prop_assert!(pair[0].0 < pair[1].0 || pair[0].2 <= pair[1].1, "{:?}", pair);
+        }
         let text = thread.terminal(40, Tone::Plain);
         prop_assert_eq!(text.matches("(b").count(), count);
         prop_assert!(text.lines().all(|line| line.chars().count() <= 40));
@@ -215,6 +235,41 @@ fn memo() -> Thread {
 fn a_thread() {
     insta::assert_snapshot!(memo().svg().as_str().replace("><", ">\n<"));
     insta::assert_snapshot!(memo().terminal(30, Tone::Plain));
+}
+
+#[test]
+fn letters_of_several_signs_fit_their_beads() {
+    let edges = Strand::new("wings", "URb")
+        .bead(Bead::new("か"))
+        .bead(Bead::new("Schu").glowing(Glow::Now))
+        .turned(Bead::new("syllable").sure(0.7), Bead::new("17"))
+        .bead(Bead::new("words").wrong());
+    let thread = Thread { width: 320.0, ..Thread::new(vec![edges], "Memo") };
+    insta::assert_snapshot!(thread.svg().as_str().replace("><", ">\n<"));
+    let letters: Vec<String> = (1..=24).map(|number| format!("k{number}")).collect();
+    let labels = Labels::none().with(Orbit::Corner, std::array::from_fn(|at| letters[at].clone()));
+    insta::assert_snapshot!(small().labels(labels).terminal(Rotation::NONE, Tone::Plain));
+}
+
+#[test]
+fn every_kind_has_its_strand_and_only_parity_a_loose_end() {
+    let size = Size::new(7).unwrap();
+    let solver = Solver::new(size, Conventions::default());
+    let memo = solver.memo(&scrambled(size, &[5, 40, 77, 12, 101, 3, 60, 33, 90, 21, 66, 8, 54])).unwrap();
+    let thread = Thread::of(&memo, solver.conventions(), |orbit| blind::kind_name(orbit).to_owned(), "memo");
+    assert_eq!(thread.strands.len(), 10);
+    for (strand, trace) in thread.strands.iter().zip(memo.parts()) {
+        let beads = strand.items.iter().map(|item| match item {
+            Item::Bead(_) => 1,
+            Item::Knot => 0,
+            Item::Loop(..) => 2,
+        });
+        assert_eq!(beads.sum::<usize>(), trace.len(), "{}", strand.name);
+        let told_apart = memo.parity().any(|orbit| orbit == trace.orbit());
+        assert_eq!(strand.loose_end, told_apart, "{}", strand.name);
+    }
+    assert!(memo.parts().iter().any(|trace| trace.is_odd() && trace.orbit().looks_alike()));
+    assert!(memo.parity().next().is_some());
 }
 
 #[test]

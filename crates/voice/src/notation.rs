@@ -41,7 +41,7 @@ impl Voice {
                 &[("found", found.to_string().into()), ("rather", rather.to_string().into())],
             ),
             ParseErrorKind::NoSuchTurn(no) => {
-                let reason = self.lack(*no);
+                let reason = self.no_such_turn(*no);
                 self.say(
                     "moves-no-such-turn",
                     &[("turn", no.turn.to_string().into()), ("reason", reason.into())],
@@ -51,7 +51,7 @@ impl Voice {
     }
 
     /// Why a size does not have a turn.
-    fn lack(&self, no: NoSuchTurn) -> String {
+    pub fn no_such_turn(&self, no: NoSuchTurn) -> String {
         let size = ("size", no.size.to_string().into());
         match no.lack {
             Lack::Middle => self.say("turn-no-slice", &[size]),
