@@ -249,12 +249,8 @@ fn least_by_trying(state: &State, orbit: Orbit, buffer: Sticker, costs: &Costs) 
         let made = Trace::new(orbit, seen, buffer, &blind::Breaks { order, cost: None }).unwrap();
         *least = (*least).min(costs.groups(&made.targets()).1);
         // The next break in order can be any sticker of what is unsolved then.
-        let breaks: Vec<Sticker> = made
-            .steps()
-            .iter()
-            .filter(|step| step.role.begins())
-            .map(|step| step.target)
-            .collect();
+        let breaks: Vec<Sticker> =
+            made.steps().iter().filter(|step| step.role.begins()).map(|step| step.target).collect();
         if trace.len() >= breaks.len() {
             return;
         }

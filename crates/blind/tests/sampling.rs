@@ -54,8 +54,7 @@ fn a_million_states_have_as_many_targets_as_counted() {
         let expected: Vec<f64> = (0..24)
             .map(|targets| {
                 let text = format!("{kind}.targets = {targets}");
-                let share =
-                    exact(&text, &solver) as f64 / 43_252_003_274_489_856_000.0;
+                let share = exact(&text, &solver) as f64 / 43_252_003_274_489_856_000.0;
                 share * STATES as f64
             })
             .collect();
@@ -86,8 +85,7 @@ fn letters_and_figures_inside_a_condition_come_as_often_as_counted() {
         }
     }
     let all = exact(text, &solver) as f64;
-    let share =
-        |more: &str| exact(&format!("{text} and {more}"), &solver) as f64 / all;
+    let share = |more: &str| exact(&format!("{text} and {more}"), &solver) as f64 / all;
     let expected: Vec<f64> =
         (0..24).map(|targets| share(&format!("corner.targets = {targets}")) * STATES as f64).collect();
     fits(&lengths, &expected);
@@ -106,9 +104,7 @@ fn cycles_of_a_random_permutation_number_the_harmonic_number() {
     // number of cycles of a random permutation of n things is 1 + 1/2 + ... + 1/n.
     let solver = Solver::new(Size::THREE, Conventions::default());
     for (kind, turned, pieces) in [("corner", "twists", 8u8), ("edge", "flips", 12)] {
-        let share = |text: String| {
-            exact(&text, &solver) as f64 / 43_252_003_274_489_856_000.0
-        };
+        let share = |text: String| exact(&text, &solver) as f64 / 43_252_003_274_489_856_000.0;
         let mut mean = 1.0 - share(format!("{kind}.buffer = away"));
         for figure in ["cycles", "solved", turned] {
             for value in 1..=pieces {
