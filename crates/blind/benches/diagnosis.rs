@@ -7,7 +7,7 @@
     reason = "a program that measures: it takes a clock, and prints"
 )]
 
-use blind::{Begun, Catalogue, Conventions, Depth, Inquiry, Method, Observed, Plan, SlipKind, Stage, why};
+use blind::{Begun, Catalogue, Conventions, Depth, Inquiry, Observed, Plan, SlipKind, Solver, Stage, why};
 use cube::{Algorithm, Orbit, Size, State, Turn};
 use std::hint::black_box;
 use std::time::{Duration, Instant};
@@ -27,14 +27,12 @@ fn shortest(mut run: impl FnMut()) -> Duration {
 }
 
 fn main() {
-    let conventions = Conventions::default();
-    let method = Method::new(Size::THREE, &conventions).expect("the default method");
+    let solver = Solver::new(Size::THREE, Conventions::default());
     let scramble: Vec<Turn> =
         Algorithm::parse("R2 F' U B2 D' L F2 R U2 B' D L2 F R' U F2 D2 B L' U'", Size::THREE)
             .expect("a scramble")
             .flatten();
-    let plan = Plan::new(Begun::Scramble(scramble.clone()), Size::THREE, None, &conventions, &method)
-        .expect("our own memo");
+    let plan = Plan::new(Begun::Scramble(scramble.clone()), None, &solver).expect("our own memo");
     let letters: usize = plan.memo().iter().map(|(_, letters)| letters.len()).sum();
     println!("| letters | catalogue | slips | classes of slips | singles and pairs, shortest of {TIMES} |");
     println!("| ---: | --- | ---: | ---: | ---: |");
@@ -50,8 +48,7 @@ fn main() {
             })
             .collect();
         let begun = Begun::Scramble(scramble.clone());
-        let plan = Plan::new(begun, Size::THREE, Some(parts), &conventions, &method)
-            .expect("letters of our own memo");
+        let plan = Plan::new(begun, Some(parts), &solver).expect("letters of our own memo");
         line(&plan, &count.to_string(), "whole", &whole);
     }
     // Our own memo has slips of tracing besides; then with parts of the catalogue only.
@@ -66,7 +63,7 @@ fn main() {
     line(&plan, &letters.to_string(), "without added turns, other faces, other holds", &few);
 }
 
-fn line(plan: &Plan, letters: &str, name: &str, catalogue: &Catalogue) {
+fn line(plan: &Plan<'_>, letters: &str, name: &str, catalogue: &Catalogue) {
     let mut made = plan.turns();
     let at = made.len() / 2;
     made.remove(at);

@@ -1,7 +1,7 @@
 //! Sheets and methods: `cargo bench -p blind`.
 
 use blind::sheet::{Reading, Sheet};
-use blind::{BreakChoice, Conventions, Memo, Method, Outfit, Solution};
+use blind::{BreakChoice, Conventions, MethodName, Outfit, Solver, usual};
 use cube::{Orbit, Size, State};
 use divan::{Bencher, black_box};
 use search::ease::Model;
@@ -31,15 +31,18 @@ fn read_and_check_818_algorithms(bencher: Bencher) {
     });
 }
 
-fn three_cycles(breaks: &BreakChoice) -> (Conventions, Method) {
-    let text = "[method]\ncorner = \"three-cycle\"\nedge = \"three-cycle\"";
-    let mut conventions = Conventions::read(text).expect("conventions");
+fn three_cycles(breaks: &BreakChoice) -> Solver {
+    let mut conventions = Conventions::default();
     for orbit in [Orbit::Corner, Orbit::Midge] {
-        conventions.kind_mut(orbit).breaks = breaks.clone();
+        let swap = usual(MethodName::ThreeCycle, orbit).expect("there is one");
+        let kind = conventions.kind_mut(orbit);
+        (kind.method, kind.buffer, kind.algorithm) =
+            (MethodName::ThreeCycle, swap.buffer, Some(swap.algorithm));
+        kind.breaks = breaks.clone();
     }
-    let outfit = Outfit { timed: true, ..Outfit::default() };
-    let method = Method::with(Size::THREE, &conventions, &outfit).expect("a method");
-    (conventions, method)
+    let solver = Solver::with(Size::THREE, conventions, &Outfit { timed: true, ..Outfit::default() });
+    assert!(solver.method().is_ok());
+    solver
 }
 
 fn random_states(bencher: Bencher, work: impl Fn(&State)) {
@@ -49,16 +52,16 @@ fn random_states(bencher: Bencher, work: impl Fn(&State)) {
 
 #[divan::bench]
 fn memo_at_least_cost(bencher: Bencher) {
-    let (conventions, method) = three_cycles(&BreakChoice::Least);
+    let solver = three_cycles(&BreakChoice::Least);
     random_states(bencher, |state| {
-        black_box(Memo::new(state, &conventions, &method));
+        black_box(solver.memo(state)).expect("it solves");
     });
 }
 
 /// Eleven flipped edges and the buffer: as many cycles as there can be.
 #[divan::bench]
 fn memo_at_least_cost_of_all_edges_flipped(bencher: Bencher) {
-    let (conventions, method) = three_cycles(&BreakChoice::Least);
+    let solver = three_cycles(&BreakChoice::Least);
     let mut table = [0; 24];
     for sticker in cube::Sticker::all() {
         table[sticker.index()] = Orbit::Midge.turned(sticker, 1).index() as u8;
@@ -66,27 +69,30 @@ fn memo_at_least_cost_of_all_edges_flipped(bencher: Bencher) {
     let flips = cube::Perm::new(table).expect("a permutation");
     let state = State::from_orbits(Size::THREE, cube::Rotation::NONE, &[cube::Perm::IDENTITY, flips])
         .expect("reachable");
-    bencher.bench_local(|| Memo::new(black_box(&state), &conventions, &method));
+    bencher.bench_local(|| {
+        let memo = solver.memo(black_box(&state)).expect("it solves");
+        assert_eq!(memo.letters(), 22);
+    });
 }
 
 #[divan::bench]
 fn memo_with_first_breaks(bencher: Bencher) {
-    let (conventions, method) = three_cycles(&BreakChoice::First);
+    let solver = three_cycles(&BreakChoice::First);
     random_states(bencher, |state| {
-        black_box(Memo::new(state, &conventions, &method));
+        black_box(solver.memo(state)).expect("it solves");
     });
 }
 
 #[divan::bench]
 fn memo_and_verified_solution(bencher: Bencher) {
-    let (conventions, method) = three_cycles(&BreakChoice::Least);
+    let solver = three_cycles(&BreakChoice::Least);
     random_states(bencher, |state| {
-        let memo = Memo::new(state, &conventions, &method);
-        black_box(Solution::new(state, &memo, &conventions, &method).expect("solves"));
+        let memo = solver.memo(state).expect("it solves");
+        black_box(solver.plan(state, &memo)).expect("solves");
     });
 }
 
 #[divan::bench]
-fn method_of_three_cycles_without_a_sheet() -> Method {
-    three_cycles(&BreakChoice::Least).1
+fn solver_of_three_cycles_without_algorithms_of_its_own() -> Solver {
+    three_cycles(&BreakChoice::Least)
 }

@@ -1,6 +1,6 @@
 //! How long it takes to count the states that meet a condition, and to draw one of them.
 
-use blind::{Condition, Conventions, Lying, Method, Sampler};
+use blind::{Condition, Conventions, Lying, Sampler, Solver};
 use cube::Size;
 use divan::{Bencher, black_box};
 
@@ -21,21 +21,18 @@ const CASES: [(Size, &str); 7] = [
 
 struct Case {
     condition: Condition,
-    conventions: Conventions,
-    method: Method,
+    solver: Solver,
 }
 
 impl Case {
     fn new((size, text): (Size, &str)) -> Self {
-        let conventions = Conventions::default();
-        let condition = Condition::read(text, size, &conventions).expect("a condition");
-        let method = Method::new(size, &conventions).expect("the usual method");
-        Self { condition, conventions, method }
+        let solver = Solver::new(size, Conventions::default());
+        let condition = Condition::read(text, size, solver.conventions()).expect("a condition");
+        Self { condition, solver }
     }
 
     fn sampler(&self) -> Sampler<'_> {
-        Sampler::new(&self.condition, Lying::Scrambled, &self.conventions, &self.method)
-            .expect("there are states")
+        Sampler::new(&self.condition, Lying::Scrambled, &self.solver).expect("there are states")
     }
 }
 

@@ -1,7 +1,7 @@
 //! How many states meet a condition, against counting all 3,674,160 states of the 2x2 one by one.
 
 use blind::{
-    Aspect, BreakChoice, Condition, Conventions, Feature, Lying, Matching, Memo, Method, Sampler, Trace,
+    Aspect, BreakChoice, Breaks, Condition, Conventions, Feature, Lying, Matching, Sampler, Solver, Trace,
     lessons,
 };
 use cube::{Orbit, Perm, Rotation, Size, State, Sticker};
@@ -47,17 +47,29 @@ fn permute(order: &mut [usize; 7], from: usize, see: &mut dyn FnMut(&[usize; 7])
     }
 }
 
-fn conventions(buffer: &str, breaks: BreakChoice) -> Conventions {
-    let mut conventions = Conventions::default();
-    let kind = conventions.kind_mut(Orbit::Corner);
-    kind.buffer = Orbit::Corner.sticker(buffer).unwrap();
-    kind.breaks = breaks;
-    conventions
+fn corner(name: &str) -> Sticker {
+    Orbit::Corner.sticker(name).unwrap()
 }
 
-fn exact(text: &str, conventions: &Conventions, method: &Method) -> u128 {
-    let condition = Condition::read(text, Size::TWO, conventions).unwrap();
-    match Sampler::new(&condition, Lying::Scrambled, conventions, method) {
+/// A solver with another buffer; the swap is turned along, so that there is a method.
+fn solver(buffer: &str, breaks: BreakChoice) -> Solver {
+    let mut conventions = Conventions::default();
+    let kind = conventions.kind_mut(Orbit::Corner);
+    let brought = |rotation: &Rotation| {
+        State::held(Size::TWO, *rotation).orbit(Orbit::Corner).inverse().at(kind.buffer) == corner(buffer)
+    };
+    let rotation = Rotation::all().find(brought).unwrap();
+    kind.algorithm = kind.algorithm.as_ref().map(|algorithm| algorithm.rotated(rotation));
+    kind.buffer = corner(buffer);
+    kind.breaks = breaks;
+    let solver = Solver::new(Size::TWO, conventions);
+    assert!(solver.method().is_ok());
+    solver
+}
+
+fn exact(text: &str, solver: &Solver) -> u128 {
+    let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
+    match Sampler::new(&condition, Lying::Scrambled, solver) {
         Ok(sampler) => {
             assert_eq!(sampler.total(), 3_674_160);
             match sampler.matching() {
@@ -70,12 +82,12 @@ fn exact(text: &str, conventions: &Conventions, method: &Method) -> u128 {
 }
 
 /// States that are alike in all figures: how many, and one of them.
-fn by_figures(conventions: &Conventions, aspects: &[Aspect]) -> HashMap<Vec<u8>, (u128, Perm)> {
-    let breaks = conventions.breaks(Orbit::Corner, || [0; 24]);
-    let buffer = conventions.kind(Orbit::Corner).buffer;
+fn by_figures(solver: &Solver, aspects: &[Aspect]) -> HashMap<Vec<u8>, (u128, Perm)> {
+    let breaks = breaks(solver);
+    let buffer = solver.conventions().kind(Orbit::Corner).buffer;
     let mut found: HashMap<Vec<u8>, (u128, Perm)> = HashMap::new();
     every_state(&mut |seen| {
-        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks);
+        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
         let figures = aspects.iter().map(|aspect| aspect.of(&trace)).collect();
         found.entry(figures).or_insert((0, *seen)).0 += 1;
     });
@@ -84,13 +96,12 @@ fn by_figures(conventions: &Conventions, aspects: &[Aspect]) -> HashMap<Vec<u8>,
 
 #[test]
 fn counts_are_those_of_all_states_one_by_one() {
-    let method = Method::new(Size::TWO, &Conventions::default()).unwrap();
     // At DBL lies the corner that scrambles leave alone.
     for buffer in ["LUB", "DBL"] {
-        let conventions = conventions(buffer, BreakChoice::First);
+        let solver = solver(buffer, BreakChoice::First);
         let mut aspects = Aspect::ALL.to_vec();
         aspects.push(Aspect::CyclesOf { from: 3, to: 4 });
-        let found = by_figures(&conventions, &aspects);
+        let found = by_figures(&solver, &aspects);
         assert_eq!(found.values().map(|(count, _)| count).sum::<u128>(), 3_674_160);
         for (figures, &(count, _)) in &found {
             let text: Vec<String> = aspects
@@ -105,7 +116,7 @@ fn counts_are_those_of_all_states_one_by_one() {
                 })
                 .collect();
             let text = text.join(" and ");
-            assert_eq!(exact(&text, &conventions, &method), count, "{buffer}: {text}");
+            assert_eq!(exact(&text, &solver), count, "{buffer}: {text}");
         }
         // Lessons, and how conditions are put together: decided for one state of each sort.
         let texts = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO)).chain([
@@ -115,28 +126,33 @@ fn counts_are_those_of_all_states_one_by_one() {
             "not not corner.buffer != solved",
         ]);
         for text in texts {
-            let condition = Condition::read(text, Size::TWO, &conventions).unwrap();
+            let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
             let one_by_one: u128 = found
                 .values()
                 .filter(|(_, seen)| {
                     let state = State::from_orbits(Size::TWO, Rotation::NONE, &[*seen]).unwrap();
-                    condition.holds(&Memo::new(&state, &conventions, &method))
+                    condition.holds(&solver.memo(&state).unwrap())
                 })
                 .map(|(count, _)| count)
                 .sum();
-            assert_eq!(exact(text, &conventions, &method), one_by_one, "{buffer}: {text}");
+            assert_eq!(exact(text, &solver), one_by_one, "{buffer}: {text}");
         }
     }
 }
 
+/// Where the solver breaks cycles, from the conventions and not from what it traces by.
+fn breaks(solver: &Solver) -> Breaks {
+    let costs = solver.method().unwrap().swap(Orbit::Corner).unwrap().costs();
+    solver.conventions().breaks(Orbit::Corner, Some(costs))
+}
+
 /// How many states have each target, and each pair, in their memo.
-fn occurrences(conventions: &Conventions, method: &Method) -> ([u128; 24], Vec<[u128; 24]>) {
-    let costs = || method.swap(Orbit::Corner).unwrap().costs();
-    let breaks = conventions.breaks(Orbit::Corner, costs);
-    let buffer = conventions.kind(Orbit::Corner).buffer;
+fn occurrences(solver: &Solver) -> ([u128; 24], Vec<[u128; 24]>) {
+    let breaks = breaks(solver);
+    let buffer = solver.conventions().kind(Orbit::Corner).buffer;
     let (mut single, mut pairs) = ([0; 24], vec![[0; 24]; 24]);
     every_state(&mut |seen| {
-        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks);
+        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
         let mut met = 0u32;
         for step in trace.steps() {
             // A cycle that is closed where it began has that letter twice.
@@ -154,18 +170,16 @@ fn occurrences(conventions: &Conventions, method: &Method) -> ([u128; 24], Vec<[
 
 #[test]
 fn letters_are_counted_exactly() {
-    let method = Method::new(Size::TWO, &Conventions::default()).unwrap();
-    let list: Vec<Sticker> =
-        ["RDF", "DBL", "BUR", "FDL", "UBL"].iter().map(|name| Orbit::Corner.sticker(name).unwrap()).collect();
+    let list = ["RDF", "DBL", "BUR", "FDL", "UBL"].map(corner).to_vec();
     for (buffer, breaks) in [("LUB", BreakChoice::First), ("RUF", BreakChoice::Preference(list))] {
-        let conventions = conventions(buffer, breaks);
-        let (single, pairs) = occurrences(&conventions, &method);
+        let solver = solver(buffer, breaks);
+        let (single, pairs) = occurrences(&solver);
         for first in Sticker::all() {
             let name = Orbit::Corner.name(first);
-            assert_eq!(exact(&format!("corner.has({name})"), &conventions, &method), single[first.index()]);
+            assert_eq!(exact(&format!("corner.has({name})"), &solver), single[first.index()]);
             for second in Sticker::all() {
                 let text = format!("corner.pair({name} {})", Orbit::Corner.name(second));
-                let found = exact(&text, &conventions, &method);
+                let found = exact(&text, &solver);
                 assert_eq!(found, pairs[first.index()][second.index()], "{text}");
             }
         }
@@ -177,10 +191,9 @@ type Held = fn(&Trace, &str) -> bool;
 
 #[test]
 fn letters_put_together_are_counted_exactly() {
-    let method = Method::new(Size::TWO, &Conventions::default()).unwrap();
-    let conventions = conventions("LUB", BreakChoice::First);
-    let breaks = conventions.breaks(Orbit::Corner, || [0; 24]);
-    let buffer = conventions.kind(Orbit::Corner).buffer;
+    let solver = solver("LUB", BreakChoice::First);
+    let breaks = breaks(&solver);
+    let buffer = solver.conventions().kind(Orbit::Corner).buffer;
     let cases: [(&str, Held); 4] = [
         ("corner.has(B) and not corner.has(C) and corner.twists = 1", |trace, spelt| {
             spelt.contains('B') && !spelt.contains('C') && trace.turned().len() == 1
@@ -199,15 +212,15 @@ fn letters_put_together_are_counted_exactly() {
     ];
     let mut counts = [0u128; 4];
     every_state(&mut |seen| {
-        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks);
-        let spelt = conventions.kind(Orbit::Corner).letters.spell(&trace.targets());
+        let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
+        let spelt = solver.conventions().kind(Orbit::Corner).letters.spell(&trace.targets());
         for (count, (_, held)) in counts.iter_mut().zip(&cases) {
             *count += u128::from(held(&trace, &spelt));
         }
     });
     for ((text, _), count) in cases.iter().zip(counts) {
         assert!(count > 0);
-        assert_eq!(exact(text, &conventions, &method), count, "{text}");
+        assert_eq!(exact(text, &solver), count, "{text}");
     }
 }
 
@@ -217,19 +230,17 @@ fn paired(spelt: &str, pair: &str) -> bool {
 
 #[test]
 fn where_letters_cannot_be_counted_the_estimate_says_so() {
-    let method = Method::new(Size::TWO, &Conventions::default()).unwrap();
-    let conventions = conventions("LUB", BreakChoice::Fewest);
-    let (_, pairs) = occurrences(&conventions, &method);
-    let sticker = |name| Orbit::Corner.sticker(name).unwrap();
-    let truth = pairs[sticker("URF").index()][sticker("FDL").index()] as f64 / 3_674_160.0;
-    let condition = Condition::read("corner.pair(URF FDL)", Size::TWO, &conventions).unwrap();
-    let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
+    let solver = solver("LUB", BreakChoice::Fewest);
+    let (_, pairs) = occurrences(&solver);
+    let truth = pairs[corner("URF").index()][corner("FDL").index()] as f64 / 3_674_160.0;
+    let condition = Condition::read("corner.pair(URF FDL)", Size::TWO, solver.conventions()).unwrap();
+    let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
     assert_eq!(sampler.matching(), Matching::AtMost(3_674_160));
     let mut generator = search::random::seeded(1);
     let estimate = sampler.estimate(50_000, &mut generator, &mut |_| true).unwrap();
     assert!(estimate.bounds[0] < truth && truth < estimate.bounds[1], "{estimate:?}, truth {truth}");
     for _ in 0..20 {
         let state = sampler.draw(&mut generator, &mut |_| true).unwrap();
-        assert!(condition.holds(&Memo::new(&state, &conventions, &method)));
+        assert!(condition.holds(&solver.memo(&state).unwrap()));
     }
 }

@@ -1,6 +1,6 @@
 //! Conditions as they are typed: read, written out again, and their mistakes with the column.
 
-use blind::{Condition, ConditionProblem, Conventions, ExpectedPart, Lying, Method, Sampler, Why, lessons};
+use blind::{Condition, ConditionProblem, Conventions, ExpectedPart, Lying, Sampler, Solver, Why, lessons};
 use cube::{Orbit, Size};
 use proptest::prelude::*;
 
@@ -107,8 +107,8 @@ fn what_cannot_be_met_is_said_with_the_law_it_runs_against() {
         (Size::TWO, "corner.targets > 6 and corner.solved > 5", 2, Why::Contradiction),
     ] {
         let condition = Condition::read(text, size, &conventions).unwrap();
-        let method = Method::new(size, &conventions).unwrap();
-        let Err(error) = Sampler::new(&condition, Lying::Scrambled, &conventions, &method) else {
+        let solver = Solver::new(size, conventions.clone());
+        let Err(error) = Sampler::new(&condition, Lying::Scrambled, &solver) else {
             panic!("{text} can be met")
         };
         assert_eq!((error.parts.len(), &error.why), (parts, &why), "{text}: {error}");

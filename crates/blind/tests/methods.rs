@@ -1,11 +1,10 @@
 //! Every method, mixed freely, solves uniformly random states; cycle breaks at least cost are the least there is.
 
-use blind::sheet::{Reading, Sheet};
 use blind::{
-    Action, BreakChoice, Carrier, Conventions, Costs, Memo, Method, MethodError, Outfit, Parity, SliceSwap,
-    Solution, Trace, cheapest_breaks, letters_effect,
+    Action, BreakChoice, Carrier, Conventions, Costs, CycleAlgorithm, CycleCase, Memo, MethodError, Outfit,
+    Parity, SliceSwap, Solution, Solver, Trace, cheapest_breaks, letters_effect,
 };
-use cube::{Orbit, Size, State, Sticker};
+use cube::{Algorithm, Orbit, Size, State, Sticker};
 use search::ease::Model;
 use search::random::{seeded, state2, state3};
 
@@ -21,11 +20,18 @@ fn edge(name: &str) -> Sticker {
     Orbit::Midge.sticker(name).unwrap()
 }
 
-fn solves(state: &State, conventions: &Conventions, method: &Method) -> (Memo, Solution) {
-    let memo = Memo::new(state, conventions, method);
-    let solution = Solution::new(state, &memo, conventions, method).unwrap();
-    assert!(state.after(&solution.moves).is_solved());
+fn solves(state: &State, solver: &Solver) -> (Memo, Solution) {
+    let memo = solver.memo(state).unwrap();
+    let solution = solver.plan(state, &memo).unwrap();
+    assert!(state.after(solution.moves()).is_solved());
     (memo, solution)
+}
+
+/// A solver with a method.
+fn able(size: Size, conventions: Conventions) -> Solver {
+    let solver = Solver::new(size, conventions);
+    assert!(solver.method().is_ok(), "{:?}", solver.method());
+    solver
 }
 
 /// All ways to put the methods together that can be: 2 for corners, 3 for edges, both orders, both ways with parity.
@@ -60,16 +66,14 @@ fn every_mixture_of_methods_solves_random_states() {
     let mut generator = seeded(6);
     for (text, works) in every_mixture() {
         let conventions = conventions(&text);
-        let method = match Method::new(Size::THREE, &conventions) {
-            Ok(method) => method,
-            Err(error) => {
-                assert_eq!((error, works), (MethodError::SliceNotFirst, false), "{text}");
-                continue;
-            }
-        };
+        let solver = Solver::new(Size::THREE, conventions.clone());
+        if let Err(error) = solver.method() {
+            assert_eq!((error, works), (&MethodError::SliceNotFirst, false), "{text}");
+            continue;
+        }
         assert!(works, "{text}");
         for _ in 0..40 {
-            solves(&state3(&mut generator), &conventions, &method);
+            solves(&state3(&mut generator), &solver);
         }
         assert_eq!(Conventions::read(&conventions.to_toml()).unwrap(), conventions);
     }
@@ -78,10 +82,10 @@ fn every_mixture_of_methods_solves_random_states() {
 #[test]
 fn three_cycles_solve_the_2x2() {
     let conventions = conventions("[method]\ncorner = \"three-cycle\"");
-    let method = Method::new(Size::TWO, &conventions).unwrap();
+    let solver = able(Size::TWO, conventions);
     let mut generator = seeded(2);
     for _ in 0..200 {
-        solves(&state2(&mut generator), &conventions, &method);
+        solves(&state2(&mut generator), &solver);
     }
 }
 
@@ -93,10 +97,9 @@ fn three_cycles_solve_from_every_buffer() {
         let text = format!(
             "[method]\ncorner = \"three-cycle\"\nedge = \"three-cycle\"\n[buffer]\ncorner = \"{c}\"\nedge = \"{e}\"\n"
         );
-        let conventions = conventions(&text);
-        let method = Method::new(Size::THREE, &conventions).unwrap();
+        let solver = able(Size::THREE, conventions(&text));
         for _ in 0..4 {
-            solves(&state3(&mut generator), &conventions, &method);
+            solves(&state3(&mut generator), &solver);
         }
     }
 }
@@ -105,7 +108,7 @@ fn three_cycles_solve_from_every_buffer() {
 fn slice_swap_works_from_every_buffer_and_knows_odd_from_even() {
     let mut generator = seeded(4);
     for buffer in Sticker::all() {
-        let slice = SliceSwap::new(buffer).unwrap();
+        let slice = SliceSwap::new(Size::THREE, buffer).unwrap();
         // The two other edges of the slice change places at every second letter, the rest do not.
         let swapped = Sticker::all()
             .filter(|&target| slice.letter(target, false) != slice.letter(target, true))
@@ -115,10 +118,9 @@ fn slice_swap_works_from_every_buffer_and_knows_odd_from_even() {
             "[method]\nedge = \"slice-swap\"\n[buffer]\nedge = \"{}\"\n[parity]\nby = \"exchange\"\n",
             Orbit::Midge.name(buffer)
         );
-        let conventions = conventions(&text);
-        let method = Method::new(Size::THREE, &conventions).unwrap();
+        let solver = able(Size::THREE, conventions(&text));
         for _ in 0..4 {
-            solves(&state3(&mut generator), &conventions, &method);
+            solves(&state3(&mut generator), &solver);
         }
     }
 }
@@ -126,7 +128,7 @@ fn slice_swap_works_from_every_buffer_and_knows_odd_from_even() {
 /// Set-ups of slice-swap. Common practice, no source.
 #[test]
 fn slice_swap_set_ups_leave_the_slice_alone() {
-    let slice = SliceSwap::new(edge("DF")).unwrap();
+    let slice = SliceSwap::new(Size::THREE, edge("DF")).unwrap();
     let core = State::solved(Size::THREE);
     for target in Sticker::all() {
         let Some(letter) = slice.letter(target, false) else {
@@ -156,7 +158,8 @@ fn usual_parity_algorithms_fit() {
             "R U R' F' R U R' U' R' F R2 U' R' U'",
         ),
     ] {
-        let method = Method::new(Size::THREE, &conventions(text)).unwrap();
+        let solver = able(Size::THREE, conventions(text));
+        let method = solver.method().unwrap();
         let Parity::Algorithm { algorithm: found, found: searched } = method.parity_is() else {
             panic!("{text}")
         };
@@ -167,8 +170,8 @@ fn usual_parity_algorithms_fit() {
 #[test]
 fn an_own_parity_algorithm_that_does_not_fit_is_refused() {
     let text = "[method]\ncorner = \"three-cycle\"\n[algorithm]\nparity = \"R U R' U'\"";
-    let error = Method::new(Size::THREE, &conventions(text)).unwrap_err();
-    assert!(matches!(error, MethodError::ParityDoesNotFit { .. }));
+    let solver = Solver::new(Size::THREE, conventions(text));
+    assert!(matches!(solver.method(), Err(MethodError::ParityDoesNotFit { .. })));
 }
 
 #[test]
@@ -185,39 +188,43 @@ fn exchanging_two_edges_makes_the_edges_even() {
         let text = format!(
             "[method]\ncorner = \"three-cycle\"\nedge = \"three-cycle\"\n[parity]\nby = \"exchange\"\n[memo]\nexecution = [{order}]"
         );
-        let conventions = conventions(&text);
-        let method = Method::new(Size::THREE, &conventions).unwrap();
-        assert_eq!(*method.parity_is(), Parity::Exchange([edge("UR"), edge("UF")]));
+        let solver = able(Size::THREE, conventions(&text));
+        let Parity::Exchange(exchange) = solver.method().unwrap().parity_is() else { panic!("{text}") };
+        assert_eq!(exchange.edges, [edge("UR"), edge("UF")]);
         let mut odd = 0;
         for _ in 0..100 {
-            let (memo, solution) = solves(&state3(&mut generator), &conventions, &method);
+            let (memo, solution) = solves(&state3(&mut generator), &solver);
             assert!(!memo.part(Orbit::Midge).unwrap().is_odd());
             let corners = memo.part(Orbit::Corner).unwrap().is_odd();
             assert_eq!(memo.exchanged().is_some(), corners);
             odd += usize::from(corners);
-            assert!(!solution.actions.iter().any(|action| matches!(action, Action::Parity { .. })));
+            assert!(!solution.actions().iter().any(|action| matches!(action, Action::Parity { .. })));
         }
         assert!((30..70).contains(&odd));
     }
 }
 
 #[test]
-fn algorithms_of_the_sheet_are_used_and_gaps_are_marked() {
-    let letters = Conventions::default();
-    let mut reading = Reading::new(&letters);
-    reading.buffer = Some("UFR".to_owned());
-    let sheet = Sheet::read("pair;algorithm\nUBR RDF;(R' D' R U) (R' D R U')\n", &reading).unwrap();
+fn given_algorithms_are_used_and_gaps_are_marked() {
     let conventions = conventions("[method]\ncorner = \"three-cycle\"");
-    let sheets = [sheet];
-    let outfit = Outfit { sheets: &sheets, ..Outfit::default() };
-    let method = Method::with(Size::THREE, &conventions, &outfit).unwrap();
-    let Some(Carrier::ThreeCycle(cycles)) = method.carrier(Orbit::Corner) else { panic!() };
+    let given = |first, second, text| {
+        let case = CycleCase { orbit: Orbit::Corner, buffer: corner("UFR"), first, second };
+        CycleAlgorithm { case, algorithm: Algorithm::parse(text, Size::THREE).unwrap() }
+    };
+    let algorithms = [
+        given(corner("UBR"), corner("RDF"), "(R' D' R U) (R' D R U')"),
+        // One that does something else than it is given for is not used.
+        given(corner("UBL"), corner("RDF"), "(R' D' R U) (R' D R U')"),
+    ];
+    let outfit = Outfit { algorithms: &algorithms, ..Outfit::default() };
+    let solver = Solver::with(Size::THREE, conventions, &outfit);
+    let Some(Carrier::ThreeCycle(cycles)) = solver.method().unwrap().carrier(Orbit::Corner) else { panic!() };
     let own = cycles.case(corner("UBR"), corner("RDF")).unwrap();
-    assert_eq!((own.found, own.algorithm.to_string().as_str()), (false, "(R' D' R U) (R' D R U')"));
+    assert_eq!((own.is_found(), own.algorithm().to_string().as_str()), (false, "(R' D' R U) (R' D R U')"));
     assert_eq!(cycles.cases().count(), 378);
-    assert_eq!(cycles.cases().filter(|(_, _, case)| case.found).count(), 377);
+    assert_eq!(cycles.cases().filter(|(_, _, case)| case.is_found()).count(), 377);
     for (first, second, case) in cycles.cases() {
-        let does = State::solved(Size::THREE).after(&case.turns);
+        let does = State::solved(Size::THREE).after(case.turns());
         assert_eq!(
             *does.orbit(Orbit::Corner),
             letters_effect(Orbit::Corner, corner("UFR"), &[first, second])
@@ -239,15 +246,11 @@ fn least_by_trying(state: &State, orbit: Orbit, buffer: Sticker, costs: &Costs) 
         let order: Vec<Sticker> =
             trace.iter().copied().chain(Sticker::all().filter(|sticker| !trace.contains(sticker))).collect();
         let order: [Sticker; 24] = std::array::from_fn(|at| order[at]);
-        let made = Trace::new(orbit, seen, buffer, &blind::Breaks { order, cost: None });
+        let made = Trace::new(orbit, seen, buffer, &blind::Breaks { order, cost: None }).unwrap();
         *least = (*least).min(costs.groups(&made.targets()).1);
         // The next break in order can be any sticker of what is unsolved then.
-        let breaks: Vec<Sticker> = made
-            .steps()
-            .iter()
-            .filter(|step| step.role == blind::Role::Break)
-            .map(|step| step.target)
-            .collect();
+        let breaks: Vec<Sticker> =
+            made.steps().iter().filter(|step| step.role.begins()).map(|step| step.target).collect();
         if trace.len() >= breaks.len() {
             return;
         }
@@ -279,7 +282,8 @@ fn breaks_at_least_cost_equal_the_best_of_all_memos() {
     ] {
         let conventions = conventions(text);
         let outfit = Outfit { timed: true, ..Outfit::default() };
-        let method = Method::with(Size::THREE, &conventions, &outfit).unwrap();
+        let solver = Solver::with(Size::THREE, conventions.clone(), &outfit);
+        let method = solver.method().unwrap();
         let mut more_than_one = 0;
         for _ in 0..25 {
             let state = state3(&mut generator);
@@ -295,7 +299,7 @@ fn breaks_at_least_cost_equal_the_best_of_all_memos() {
                 let rest = by_letter.into_iter().filter(|sticker| !starts.contains(sticker));
                 let order: Vec<Sticker> = starts.iter().copied().chain(rest).collect();
                 let order: [Sticker; 24] = std::array::from_fn(|at| order[at]);
-                let trace = Trace::new(orbit, seen, buffer, &blind::Breaks { order, cost: None });
+                let trace = Trace::new(orbit, seen, buffer, &blind::Breaks { order, cost: None }).unwrap();
                 let (_, cost) = costs.groups(&trace.targets());
                 assert_eq!(cost, least_by_trying(&state, orbit, buffer, costs), "{state:?}");
             }
@@ -309,15 +313,15 @@ fn breaks_at_least_cost_equal_the_best_of_all_memos() {
 fn two_turned_pieces_take_one_algorithm_where_that_is_easier() {
     let text = "[method]\ncorner = \"three-cycle\"\nedge = \"three-cycle\"\n[breaks]\nedge = \"least\"";
     let conventions = conventions(text);
-    let method = Method::new(Size::THREE, &conventions).unwrap();
+    let solver = able(Size::THREE, conventions);
     let flips = search::cycle::Effect::flip_pair(Size::THREE, edge("UB"), edge("UL")).unwrap();
-    let (memo, solution) = solves(flips.state(), &conventions, &method);
+    let (memo, solution) = solves(flips.state(), &solver);
     assert_eq!(memo.letters(), 4);
-    assert!(matches!(solution.actions[..], [Action::Turned { letter: 0, .. }]), "{:?}", solution.actions);
+    assert!(matches!(solution.actions(), [Action::Turned { letter: 0, .. }]), "{:?}", solution.actions());
     let twists = search::cycle::Effect::twist_pair(Size::THREE, corner("UBL"), corner("DFR")).unwrap();
-    let (memo, solution) = solves(twists.state(), &conventions, &method);
+    let (memo, solution) = solves(twists.state(), &solver);
     assert_eq!(memo.letters(), 4);
-    assert!(matches!(solution.actions[..], [Action::Turned { .. }]), "{:?}", solution.actions);
+    assert!(matches!(solution.actions(), [Action::Turned { .. }]), "{:?}", solution.actions());
 }
 
 #[test]
@@ -330,14 +334,16 @@ fn least_costs_no_more_than_first() {
         least.kind_mut(orbit).breaks = BreakChoice::Least;
     }
     let model = Model::built_in();
-    let outfit = Outfit { model: Some(&model), timed: true, sheets: &[] };
-    let method = Method::with(Size::THREE, &least, &outfit).unwrap();
+    let outfit = Outfit { model: Some(&model), timed: true, algorithms: &[] };
+    let [naive, least] = [naive, least].map(|conventions| Solver::with(Size::THREE, conventions, &outfit));
     let mut saved = 0;
     for _ in 0..200 {
         let state = state3(&mut generator);
-        let one = solves(&state, &naive, &method).1.milliseconds.unwrap();
-        let other = solves(&state, &least, &method).1.milliseconds.unwrap();
+        let one = solves(&state, &naive).1.milliseconds().unwrap();
+        let other = solves(&state, &least).1.milliseconds().unwrap();
         assert!(other <= one);
+        assert_eq!(least.milliseconds_unweighed(&state), Some(one));
+        assert_eq!(naive.milliseconds_unweighed(&state), None);
         saved += one - other;
     }
     assert!(saved > 0);

@@ -1,9 +1,7 @@
 //! A memo is right if it solves: from uniformly random states, for every buffer, on the 2x2 and the 3x3.
 
-use blind::{
-    BreakChoice, Conventions, HoldChoice, Memo, Method, Role, Solution, Trace, best_hold, every_hold, hold,
-};
-use cube::{Algorithm, Face, Orbit, Perm, Rotation, Size, State, Sticker};
+use blind::{BreakChoice, Conventions, Held, HoldChoice, Solver, Trace};
+use cube::{Face, Orbit, Perm, Rotation, Size, State, Sticker};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 
@@ -55,18 +53,16 @@ fn turned_conventions(rotation: Rotation, breaks: &BreakChoice) -> Conventions {
         let kind = conventions.kind_mut(orbit);
         kind.breaks = breaks.clone();
         kind.buffer = State::held(Size::THREE, rotation).orbit(orbit).inverse().at(kind.buffer);
-        let algorithm = Algorithm::parse(&kind.algorithm, Size::THREE).unwrap();
-        kind.algorithm = algorithm.rotated(rotation).to_string();
+        kind.algorithm = kind.algorithm.as_ref().map(|algorithm| algorithm.rotated(rotation));
     }
-    let parity = Algorithm::parse(&conventions.parity_algorithm, Size::THREE).unwrap();
-    conventions.parity_algorithm = parity.rotated(rotation).to_string();
+    conventions.parity_algorithm = conventions.parity_algorithm.rotated(rotation);
     conventions
 }
 
-fn check(state: &State, conventions: &Conventions, method: &Method) {
-    let memo = Memo::new(state, conventions, method);
-    let solution = Solution::new(state, &memo, conventions, method).unwrap();
-    assert!(state.after(&solution.moves).is_solved());
+fn check(state: &State, solver: &Solver) {
+    let memo = solver.memo(state).unwrap();
+    let solution = solver.plan(state, &memo).unwrap();
+    assert!(state.after(solution.moves()).is_solved());
     for trace in memo.parts() {
         check_shape(trace);
     }
@@ -88,7 +84,7 @@ fn check_shape(trace: &Trace) {
     let broken = trace.cycles().iter().filter(|cycle| !cycle.holds_buffer).count();
     assert_eq!(trace.len(), unsolved + broken);
     assert!(trace.targets().iter().all(|&target| orbit.piece(target) != orbit.piece(trace.buffer())));
-    let breaks = trace.steps().iter().filter(|step| step.role == Role::Break).count();
+    let breaks = trace.steps().iter().filter(|step| step.role.begins()).count();
     assert_eq!(breaks, broken);
     let pieces: usize = trace.cycles().iter().map(|cycle| cycle.pieces).sum();
     assert_eq!(pieces, unsolved + usize::from(trace.cycles().iter().any(|cycle| cycle.holds_buffer)));
@@ -97,8 +93,7 @@ fn check_shape(trace: &Trace) {
 proptest! {
     #[test]
     fn the_memo_solves((size, state) in size_and_state()) {
-        let conventions = Conventions::default();
-        check(&state, &conventions, &Method::new(size, &conventions).unwrap());
+        check(&state, &Solver::new(size, Conventions::default()));
     }
 
     #[test]
@@ -107,18 +102,17 @@ proptest! {
         list in proptest::sample::subsequence(Sticker::all().collect::<Vec<_>>(), 0..24).prop_shuffle(),
     ) {
         for breaks in [BreakChoice::Preference(list.clone()), BreakChoice::Fewest] {
-            let conventions = turned_conventions(Rotation::NONE, &breaks);
-            check(&state, &conventions, &Method::new(size, &conventions).unwrap());
+            check(&state, &Solver::new(size, turned_conventions(Rotation::NONE, &breaks)));
         }
     }
 
     #[test]
     fn fewest_takes_no_more_set_up_moves_than_first(state in state(Size::THREE)) {
-        let method = Method::new(Size::THREE, &Conventions::default()).unwrap();
         let cost = |breaks: BreakChoice| {
-            let memo = Memo::new(&state, &turned_conventions(Rotation::NONE, &breaks), &method);
+            let solver = Solver::new(Size::THREE, turned_conventions(Rotation::NONE, &breaks));
+            let memo = solver.memo(&state).unwrap();
             let costs = |trace: &Trace| {
-                let table = method.swap(trace.orbit()).unwrap().costs();
+                let table = solver.method().unwrap().swap(trace.orbit()).unwrap().costs();
                 trace.targets().iter().map(|target| table[target.index()]).sum::<u32>()
             };
             (memo.letters(), memo.parts().iter().map(costs).sum::<u32>())
@@ -129,32 +123,58 @@ proptest! {
     }
 
     #[test]
-    fn every_hold_of_the_conventions_solves((size, state) in size_and_state(), up in 0..24usize, turn in 0..24usize) {
+    fn every_hold_of_the_conventions_solves(
+        (size, state) in size_and_state(),
+        up in 0..24usize,
+        turn in 0..24usize,
+        best in any::<bool>(),
+    ) {
         let mut conventions = Conventions::default();
         conventions.holding = Rotation::all().nth(up).unwrap();
-        let method = Method::new(size, &conventions).unwrap();
+        let wanted = conventions.holding;
+        let solver = Solver::new(size, conventions);
         // The scramble may have left the whole cube turned.
         let scrambled = state.then(&State::held(size, Rotation::all().nth(turn).unwrap()));
-        let held = hold(&scrambled, &conventions);
-        let memo = Memo::new(&held.state, &conventions, &method);
-        let solution = Solution::new(&held.state, &memo, &conventions, &method).unwrap();
-        let done = scrambled.after(held.rotation.turns()).after(&solution.moves);
-        prop_assert!(done.looks_like(&State::held(size, conventions.holding)));
-        let _ = HoldChoice::default();
+        let choice = if best { HoldChoice::Best } else { HoldChoice::Conventions };
+        let solve = solver.solve(&scrambled, choice).unwrap();
+        let done = scrambled.after(solve.held.rotation.turns()).after(solve.solution.unwrap().moves());
+        prop_assert!(done.looks_like(&State::held(size, wanted)));
+        // Fixed centres decide, whatever is chosen; without them the conventions ask for one way.
+        if size.is_odd() || !best {
+            prop_assert_eq!(&solve.held, &Held::new(&scrambled, wanted));
+        }
     }
 
     #[test]
-    fn the_best_hold_of_a_2x2_is_the_shortest_of_all_24(state in state(Size::TWO)) {
-        let conventions = Conventions::default();
-        let method = Method::new(Size::TWO, &conventions).unwrap();
-        let letters = |held: &blind::Held| Memo::new(&held.state, &conventions, &method).letters();
-        let best = best_hold(&state, &conventions, &method).unwrap();
-        let shortest = every_hold(&state, &conventions).map(|held| letters(&held)).min().unwrap();
-        prop_assert_eq!(letters(&best), shortest);
-        let memo = Memo::new(&best.state, &conventions, &method);
-        let solution = Solution::new(&best.state, &memo, &conventions, &method).unwrap();
-        let done = state.after(best.rotation.turns()).after(&solution.moves);
-        prop_assert!(done.solved_hold().is_some());
+    fn the_best_hold_of_a_2x2_is_the_shortest_of_all_24(state in state(Size::TWO), up in 0..24usize) {
+        let mut conventions = Conventions::default();
+        conventions.holding = Rotation::all().nth(up).unwrap();
+        let wanted = conventions.holding;
+        let solver = Solver::new(Size::TWO, conventions);
+        // Turned in space and its colours named anew, without the solver.
+        let shortest = Rotation::all()
+            .map(|rotation| solver.memo(&state.after(rotation.turns()).named_in(wanted)).unwrap().letters())
+            .min()
+            .unwrap();
+        let best = solver.pick_up(&state, HoldChoice::Best).unwrap();
+        prop_assert_eq!(solver.memo(&best.state).unwrap().letters(), shortest);
+        let offers = solver.offers(&state).unwrap();
+        prop_assert_eq!(offers.len(), 24);
+        prop_assert_eq!(&offers[0].held, &best);
+        for offer in &offers {
+            let memo = solver.memo(&offer.held.state).unwrap();
+            prop_assert_eq!(memo.letters(), offer.letters);
+            prop_assert_eq!(&offer.held.state, &state.after(offer.held.rotation.turns()).named_in(wanted));
+        }
+        let memo = solver.memo(&best.state).unwrap();
+        let solution = solver.plan(&best.state, &memo).unwrap();
+        let done = state.after(best.rotation.turns()).after(solution.moves());
+        prop_assert!(done.looks_like(&State::held(Size::TWO, wanted)));
+    }
+
+    #[test]
+    fn fixed_centres_leave_no_choice_of_holding(state in state(Size::THREE)) {
+        prop_assert!(Solver::new(Size::THREE, Conventions::default()).offers(&state).unwrap().is_empty());
     }
 }
 
@@ -169,10 +189,10 @@ fn the_memo_solves_from_every_buffer() {
         corner_buffers.push(conventions.kind(Orbit::Corner).buffer);
         edge_buffers.push(conventions.kind(Orbit::Midge).buffer);
         for size in [Size::TWO, Size::THREE] {
-            let method = Method::new(size, &conventions).unwrap();
+            let solver = Solver::new(size, conventions.clone());
             for _ in 0..8 {
                 let state = state(size).new_tree(&mut runner).unwrap().current();
-                check(&state, &conventions, &method);
+                check(&state, &solver);
             }
         }
     }
@@ -188,14 +208,14 @@ fn letters_of_the_default_scheme() {
     let conventions = Conventions::default();
     let letters = &conventions.kind(Orbit::Corner).letters;
     for (name, letter) in [
-        ("RUB", 'N'),
-        ("DBR", 'W'),
-        ("FUR", 'J'),
-        ("LUF", 'F'),
-        ("LDB", 'H'),
-        ("LUB", 'E'),
-        ("UBL", 'A'),
-        ("DFL", 'U'),
+        ("RUB", "N"),
+        ("DBR", "W"),
+        ("FUR", "J"),
+        ("LUF", "F"),
+        ("LDB", "H"),
+        ("LUB", "E"),
+        ("UBL", "A"),
+        ("DFL", "U"),
     ] {
         assert_eq!(letters.of(Orbit::Corner.sticker(name).unwrap()), letter, "{name}");
     }
@@ -205,8 +225,8 @@ fn letters_of_the_default_scheme() {
 /// What the two algorithms do. Common practice, no source.
 #[test]
 fn the_swaps_exchange_what_the_trade_says() {
-    let conventions = Conventions::default();
-    let method = Method::new(Size::THREE, &conventions).unwrap();
+    let solver = Solver::new(Size::THREE, Conventions::default());
+    let method = solver.method().unwrap();
     let corner = method.swap(Orbit::Corner).unwrap().effect();
     assert_eq!(Orbit::Corner.name(corner.target()), "DFR");
     let moved: Vec<_> = corner.others().iter().map(|&(orbit, sticker)| orbit.name(sticker)).collect();
@@ -216,16 +236,17 @@ fn the_swaps_exchange_what_the_trade_says() {
     let moved: Vec<_> = edge.others().iter().map(|&(orbit, sticker)| orbit.name(sticker)).collect();
     assert_eq!(moved, ["UBR", "UFR"]);
     assert!(method.parity().is_some());
-    assert!(Method::new(Size::TWO, &conventions).unwrap().parity().is_none());
+    let small = Solver::new(Size::TWO, Conventions::default());
+    assert!(small.method().unwrap().parity().is_none());
 }
 
 /// Only R, F and D turns leave the corner of the buffer alone. Common practice, no source.
 #[test]
 fn corner_set_ups_turn_right_front_and_down_only() {
-    let method = Method::new(Size::THREE, &Conventions::default()).unwrap();
-    let swap = method.swap(Orbit::Corner).unwrap();
+    let solver = Solver::new(Size::THREE, Conventions::default());
+    let swap = solver.method().unwrap().swap(Orbit::Corner).unwrap();
     for target in Sticker::all() {
-        for turn in swap.setups(target).first().into_iter().flatten() {
+        for turn in swap.setups(target).first().into_iter().flat_map(|setup| setup.turns()) {
             assert!(matches!(turn.block.follows(), Face::R | Face::F | Face::D), "{turn}");
         }
     }

@@ -3,7 +3,7 @@
 //! On purpose nothing here comes from the search for explanations: only the cube, the catalogue, and the solver's
 //! letters, algorithms and set-ups.
 
-use blind::{Catalogue, Conventions, Method, SlipKind, Stage};
+use blind::{Catalogue, Conventions, Method, SlipKind, Solver, Stage, Swap};
 use cube::{Amount, Block, Face, Orbit, Rotation, Size, State, Sticker, Turn, inverted};
 use rand::prelude::*;
 
@@ -61,7 +61,8 @@ const PARITY: usize = usize::MAX;
 /// An attempt to be made.
 pub struct Attempt<'a> {
     conventions: &'a Conventions,
-    method: &'a Method,
+    /// None where the solver has none; nothing is then carried out.
+    method: Option<&'a Method>,
     pub scramble: Vec<Turn>,
     /// In the order of execution.
     kinds: Vec<(Orbit, Vec<Letter>, Vec<Cycle>)>,
@@ -132,13 +133,14 @@ fn trace(
 }
 
 impl<'a> Attempt<'a> {
-    pub fn new(scramble: Vec<Turn>, conventions: &'a Conventions, method: &'a Method) -> Self {
+    pub fn new(scramble: Vec<Turn>, solver: &'a Solver) -> Self {
         let state = State::solved(Size::THREE).after(&scramble);
+        let (conventions, method) = (solver.conventions(), solver.method().ok());
         let mut first = 0;
         let kinds = conventions
             .execution_order
-            .iter()
-            .map(|&orbit| {
+            .of(Size::THREE)
+            .map(|orbit| {
                 let scheme = &conventions.kind(orbit).letters;
                 let mut order: Vec<Sticker> = Sticker::all().collect();
                 order.sort_by_key(|&sticker| scheme.of(sticker));
@@ -160,8 +162,16 @@ impl<'a> Attempt<'a> {
         }
     }
 
+    fn swap(&self, orbit: Orbit) -> Option<&Swap> {
+        self.method.and_then(|method| method.swap(orbit))
+    }
+
+    fn parity(&self) -> Option<Vec<Turn>> {
+        self.method.and_then(Method::parity).map(cube::Algorithm::flatten)
+    }
+
     fn setup(&self, orbit: Orbit, target: Sticker) -> Vec<Turn> {
-        self.method.swap(orbit).map(|swap| swap.setups(target)[0].clone()).unwrap_or_default()
+        self.swap(orbit).map(|swap| swap.setups(target)[0].turns().to_vec()).unwrap_or_default()
     }
 
     fn lay_out(&self, made: &mut Made) {
@@ -169,12 +179,12 @@ impl<'a> Attempt<'a> {
             let orbit = self.kinds[kind].0;
             for letter in letters {
                 let setup = self.setup(orbit, letter.target);
-                let algorithm = self.method.swap(orbit).map(|swap| swap.turns().to_vec()).unwrap_or_default();
+                let algorithm = self.swap(orbit).map(|swap| swap.turns().to_vec()).unwrap_or_default();
                 let undo = inverted(&setup);
                 made.parts.push((letter.number, [setup, algorithm, undo]));
             }
             if kind == 0 && made.parity {
-                let turns = self.method.parity().map(cube::Algorithm::flatten).unwrap_or_default();
+                let turns = self.parity().unwrap_or_default();
                 made.parts.push((PARITY, [Vec::new(), turns, Vec::new()]));
             }
         }
@@ -532,9 +542,9 @@ impl<'a> Attempt<'a> {
                 let mut others: Vec<Vec<Turn>> = self
                     .kinds
                     .iter()
-                    .filter_map(|(orbit, ..)| self.method.swap(*orbit).map(|swap| swap.turns().to_vec()))
+                    .filter_map(|(orbit, ..)| self.swap(*orbit).map(|swap| swap.turns().to_vec()))
                     .collect();
-                others.extend(self.method.parity().map(cube::Algorithm::flatten));
+                others.extend(self.parity());
                 others.retain(|turns| *turns != at.2);
                 let other = pick(rng, &others)?;
                 whole(at, other)

@@ -14,7 +14,7 @@ mod attempt;
 
 use attempt::{Attempt, Drawn, scramble};
 use blind::{
-    Begun, Catalogue, Conventions, Depth, Diagnosis, Inquiry, Method, Observed, Plan, Seen, SlipKind, why,
+    Begun, Catalogue, Conventions, Depth, Diagnosis, Inquiry, Observed, Plan, Seen, SlipKind, Solver, why,
 };
 use cube::{Orbit, Size, State};
 use rand::SeedableRng;
@@ -166,14 +166,14 @@ struct Run<'a> {
     depth: Depth,
 }
 
-fn run(run: &Run<'_>, conventions: &Conventions, method: &Method) -> (Tally, Vec<Tally>, f64) {
+fn run(run: &Run<'_>, solver: &Solver) -> (Tally, Vec<Tally>, f64) {
     let catalogue = Catalogue::default();
     let mut rng = ChaCha8Rng::seed_from_u64(7);
     let mut total = Tally::default();
     let mut by_kind = vec![Tally::default(); SlipKind::ALL.len()];
     let mut spent = Duration::ZERO;
     while total.all < run.states {
-        let attempt = Attempt::new(scramble(&mut rng), conventions, method);
+        let attempt = Attempt::new(scramble(&mut rng), solver);
         let drawn = attempt.draw(run.slips, run.drawn_by, &mut rng);
         let all: Vec<&Drawn> = drawn.iter().collect();
         let Some(seen) = attempt.outcome(&all) else { continue };
@@ -183,7 +183,7 @@ fn run(run: &Run<'_>, conventions: &Conventions, method: &Method) -> (Tally, Vec
         }
         let truth = true_effects(&attempt, &drawn);
         let begun = Begun::Scramble(attempt.scramble.clone());
-        let plan = Plan::new(begun, Size::THREE, None, conventions, method).expect("our own memo");
+        let plan = Plan::new(begun, None, solver).expect("our own memo");
         let observed = observed(&seen, run.told);
         let inquiry = Inquiry { catalogue: &catalogue, depth: run.depth, answers: &[], most: 10 };
         let began = Instant::now();
@@ -193,14 +193,14 @@ fn run(run: &Run<'_>, conventions: &Conventions, method: &Method) -> (Tally, Vec
         let Diagnosis { explanations, .. } = found;
         let rank = explanations
             .iter()
-            .position(|explanation| truth.iter().any(|truth| same(&effects(&explanation.passes), truth)));
+            .position(|explanation| truth.iter().any(|truth| same(&effects(explanation.passes()), truth)));
         let best = explanations.first();
         let mut kinds: Vec<SlipKind> =
-            best.iter().flat_map(|best| &best.slips).map(|slip| slip.kind).collect();
+            best.iter().flat_map(|best| best.slips()).map(|slip| slip.kind).collect();
         let mut true_kinds: Vec<SlipKind> = drawn.iter().map(|slip| slip.kind).collect();
         kinds.sort_unstable();
         true_kinds.sort_unstable();
-        let ways = rank.map_or(0, |rank| explanations[rank].ways);
+        let ways = rank.map_or(0, |rank| explanations[rank].ways());
         total.add(rank, kinds == true_kinds, ways);
         for slip in &drawn {
             by_kind[slip.kind.index()].add(rank, kinds.contains(&slip.kind), ways);
@@ -217,8 +217,7 @@ fn main() {
     };
     let states = after("--states").and_then(|count| count.parse().ok()).unwrap_or(SAMPLE);
     let deep = after("--deep").and_then(|count| count.parse().ok()).unwrap_or(states / 100);
-    let conventions = Conventions::default();
-    let method = Method::new(Size::THREE, &conventions).expect("the default method");
+    let solver = Solver::new(Size::THREE, Conventions::default());
     let weights = [("catalogue", Catalogue::default()), ("uniform", Catalogue::default().evened())];
     println!(
         "| slips | drawn by | told | attempts | first | first 3 | first 10 | same kind first | ms each |"
@@ -238,8 +237,7 @@ fn main() {
                     continue;
                 }
                 let depth = if slips == 3 { Depth::Three } else { Depth::Two };
-                let (total, by_kind, each) =
-                    run(&Run { states, slips, drawn_by, told, depth }, &conventions, &method);
+                let (total, by_kind, each) = run(&Run { states, slips, drawn_by, told, depth }, &solver);
                 let told_as = match told {
                     Told::Everything => "full state",
                     Told::Places => "unsolved pieces, no turning",

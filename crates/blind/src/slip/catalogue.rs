@@ -192,7 +192,7 @@ mod tests {
         let read = Catalogue::read(ESTIMATES).expect("the project's own catalogue");
         assert!((read.weights.iter().sum::<f64>() - 1.0).abs() < 1e-12);
         assert_eq!(read, Catalogue::default());
-        assert!(read.alike('m', 'N') && !read.alike('A', 'B') && !read.alike('A', 'a'));
+        assert!(read.alike("m", "N") && !read.alike("A", "B") && !read.alike("A", "a"));
     }
 
     #[test]

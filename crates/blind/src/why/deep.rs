@@ -176,10 +176,10 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
         for inner in &inners {
             let inverse = inner.element.inverse(tables);
             let left = tables.coset_of_quotient(&inner.element, &inverse, &rest_right);
-            let mut story = |member: (u32, f64), other: u32, weight: f64, coset: Key| {
+            let mut story = |member: (u32, f64), (other, other_first), weight: f64, coset: Key| {
                 let weight = prior * outer.weight * member.1 * weight;
-                let story =
-                    Story::InsideAnd { letters: number as u32, action: inner.action, slip: member.0, other };
+                let (letters, action, slip) = (number as u32, inner.action, member.0);
+                let story = Story::InsideAnd { letters, action, slip, other, other_first };
                 found.add([outer_coset, inner.coset, coset], weight, story);
             };
             for &class in space.classes.of_coset(left) {
@@ -187,6 +187,7 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
                 for &other in &class.members {
                     let third = &space.candidates[other as usize];
                     if outer.end() <= third.begin() {
+                        let other = (other, false);
                         inner.members.iter().for_each(|&at| story(at, other, third.weight, class.coset));
                     }
                 }
@@ -197,6 +198,7 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
                 for &other in &class.members {
                     let first = &space.candidates[other as usize];
                     if first.end() <= outer.begin() {
+                        let other = (other, true);
                         inner.members.iter().for_each(|&at| story(at, other, first.weight, class.coset));
                     }
                 }

@@ -184,7 +184,7 @@ pub enum WhyError {
     /// Parity is met by exchanging two edges in the trace; the catalogue knows the slips of a parity algorithm only.
     #[error("attempts are explained with a parity algorithm only, not with two edges exchanged in the trace")]
     EdgesExchanged,
-    /// The puzzle was seen in another size.
+    /// The puzzle was seen in another size: pieces that the planned one does not have are of the smallest that has them.
     #[error("the attempt was on a {planned}, what was seen is a {seen}")]
     OtherSize {
         /// The size of the attempt.
@@ -320,6 +320,11 @@ pub fn why(
     let setting = Setting::new(plan, inquiry.catalogue);
     let (tables, planned) = (&setting.tables, &setting.planned);
     let size = plan.solver.size();
+    if let Some(orbit) = observed.foreign_kind(size) {
+        let has = |size: &Size| Orbit::of(*size).contains(&orbit);
+        let seen = Size::ALL.into_iter().find(has).unwrap_or(size);
+        return Err(WhyError::OtherSize { planned: size, seen });
+    }
     let wanted = Wanted::new(observed, size);
     let exactly = match (&wanted, observed) {
         (None, Observed::State(state)) => Some(**state),

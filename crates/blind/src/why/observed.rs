@@ -190,7 +190,8 @@ impl Observed {
     pub fn facelets(&self, size: cube::Size, holding: cube::Rotation) -> Option<cube::Facelets> {
         let wanted = match self {
             Self::State(state) => return Some(state.facelets()),
-            _ => Wanted::new(self, size)?,
+            Self::Pieces(_) | Self::Counts(_) if self.foreign_kind(size).is_some() => return None,
+            Self::Pieces(_) | Self::Counts(_) => Wanted::new(self, size)?,
         };
         let perms = wanted.exactly(size).ok()??;
         let held = cube::State::held(size, holding);
@@ -202,6 +203,16 @@ impl Observed {
             }
         }
         Some(seen)
+    }
+
+    /// A kind of piece that is named and that a size does not have.
+    pub(super) fn foreign_kind(&self, size: cube::Size) -> Option<Orbit> {
+        let named: Vec<Orbit> = match self {
+            Self::State(_) => Vec::new(),
+            Self::Pieces(seen) => seen.iter().map(|item| item.stickers().0).collect(),
+            Self::Counts(counts) => counts.iter().map(|&(orbit, _)| orbit).collect(),
+        };
+        named.into_iter().find(|orbit| !Orbit::of(size).contains(orbit))
     }
 
     fn read_counts(items: &[(usize, &str)]) -> Result<Self, ObservedError> {

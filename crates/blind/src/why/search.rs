@@ -21,8 +21,9 @@ pub(crate) enum Story {
     Inside { letters: u32, action: u32, slip: u32 },
     /// A slip of tracing or recall, and another in the letters that it brought in.
     Twice { letters: u32, second: u32 },
-    /// As `Inside`, and one more slip elsewhere, before or after.
-    InsideAnd { letters: u32, action: u32, slip: u32, other: u32 },
+    /// As `Inside`, and one more slip elsewhere, before or after; of two that replace nothing at one place only this says
+    /// which came first.
+    InsideAnd { letters: u32, action: u32, slip: u32, other: u32, other_first: bool },
     /// A slip of tracing or recall, and two of the hands in letters that only it brought in.
     InsideBoth { letters: u32, first: (u32, u32), second: (u32, u32) },
 }
@@ -290,11 +291,11 @@ impl Space<'_> {
                 });
                 std::iter::once(candidate).chain(second).collect()
             }
-            Story::InsideAnd { letters: number, action, slip, other } => {
+            Story::InsideAnd { letters: number, action, slip, other, other_first } => {
                 let (outer, candidate) = letters(number);
                 let mut told = vec![candidate];
                 told.extend(inner(outer, action, slip));
-                told.push(base(other));
+                told.insert(if other_first { 0 } else { told.len() }, base(other));
                 told
             }
             Story::InsideBoth { letters: number, first, second } => {

@@ -57,20 +57,16 @@ impl Told {
     pub(crate) fn new(space: &Space<'_>, story: Option<Story>) -> Self {
         let picked_up = &space.course.picked_up;
         let planned = Tape { turns: space.course.tape.clone(), cuts: [picked_up.start, picked_up.end] };
-        let mut slips = story.map_or_else(Vec::new, |story| space.tell(story));
+        let slips = story.map_or_else(Vec::new, |story| space.tell(story));
         // Which slips have their places on the tape that a slip of letters left, not on the planned one.
         let mut inner = vec![false; slips.len()];
         match story {
             Some(Story::Inside { .. } | Story::Twice { .. }) => mark(&mut inner, 1..2),
             Some(Story::InsideBoth { .. }) => mark(&mut inner, 1..3),
-            Some(Story::InsideAnd { .. }) => {
-                mark(&mut inner, 1..2);
-                if slips.len() == 3 && slips[2].begin() < slips[0].begin() {
-                    slips.rotate_right(1);
-                    inner.rotate_right(1);
-                }
+            Some(Story::InsideAnd { other_first, .. }) => {
+                mark(&mut inner, if other_first { 2..3 } else { 1..2 });
             }
-            _ => {}
+            Some(Story::Single(_) | Story::Pair(..) | Story::Triple(..)) | None => {}
         }
         let mut tapes = vec![planned];
         let (mut offset, mut inner_offset) = (0isize, 0isize);
