@@ -132,7 +132,8 @@ impl Session {
 
     /// Reads a scramble.
     pub fn turns(&self, text: &str, size: Size) -> Result<Vec<Turn>, Failure> {
-        Algorithm::parse(text, size)
+        self.conventions
+            .moves(text, size)
             .map(|read| read.flatten())
             .map_err(|error| Failure::input(self.voice.parse_error(&error)))
     }

@@ -11,7 +11,9 @@ pub use order::OrbitOrder;
 use crate::letters::Letters;
 use crate::method::{usual, usual_parity};
 use crate::trace::Breaks;
-use cube::{Algorithm, Face, Hand, Layer, Orbit, OrbitMap, Rotation, Sticker};
+use cube::{
+    Algorithm, Face, Hand, Layer, LowerCase, Orbit, OrbitMap, ParseError, Rotation, Size, Sticker,
+};
 use std::sync::LazyLock;
 
 /// A colour of the puzzle.
@@ -153,6 +155,8 @@ pub struct Conventions {
     pub memo_order: OrbitOrder,
     /// Kinds in the order in which they are carried out.
     pub execution_order: OrbitOrder,
+    /// What lower-case letters in moves stand for on puzzles with inner layers.
+    pub lower_case: LowerCase,
     /// Where the solver's own costs of turning are kept, as it is written; whoever reads files finds them.
     pub ease: Option<String>,
     /// Whether letters are written in pairs.
@@ -183,6 +187,7 @@ static DEFAULT: LazyLock<Conventions> = LazyLock::new(|| {
         }),
         memo_order: OrbitOrder::default(),
         execution_order: OrbitOrder::new(&[Orbit::Corner, Orbit::Midge]),
+        lower_case: LowerCase::default(),
         ease: None,
         pairs: true,
         parity_algorithm,
@@ -219,6 +224,24 @@ impl Conventions {
     /// The same, to be changed.
     pub fn kind_mut(&mut self, orbit: Orbit) -> &mut KindConventions {
         &mut self.kinds[orbit]
+    }
+
+    /// Reads moves for a puzzle as the solver writes them.
+    ///
+    /// # Errors
+    /// [`ParseError`] with the place of the first mistake.
+    ///
+    /// ```
+    /// use blind::Conventions;
+    /// use cube::{LowerCase, Size};
+    /// let four = Size::new(4).unwrap();
+    /// let mut conventions = Conventions::default();
+    /// assert_eq!(conventions.moves("r U", four).unwrap().to_string(), "Rw U");
+    /// conventions.lower_case = LowerCase::Inner;
+    /// assert_eq!(conventions.moves("r U", four).unwrap().to_string(), "2R U");
+    /// ```
+    pub fn moves(&self, text: &str, size: Size) -> Result<Algorithm, ParseError> {
+        Algorithm::parse_as(text, size, self.lower_case)
     }
 
     /// The colour that a face has when the puzzle is solved in the solver's hold.

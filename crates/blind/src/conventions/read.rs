@@ -9,7 +9,7 @@ use crate::kind::{kind_name, kind_named};
 use crate::letters::{Letters, LettersError};
 use crate::method::usual;
 use crate::swap::{SwapEffect, SwapError};
-use cube::{Algorithm, Face, Orbit, OrbitMap, Rotation, Size, Sticker};
+use cube::{Algorithm, Face, LowerCase, Orbit, OrbitMap, Rotation, Size, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
 /// Kinds that can be carried out: those for which there is a usual algorithm.
@@ -119,7 +119,7 @@ impl Reader<'_> {
     }
 
     fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
-        const KEYS: [&str; 12] = [
+        const KEYS: [&str; 13] = [
             "colours",
             "holding",
             "letters",
@@ -132,6 +132,7 @@ impl Reader<'_> {
             "parity",
             "breaks",
             "memo",
+            "notation",
         ];
         let all_names = Orbit::ALL.map(kind_name);
         let carried_out: Vec<&str> = carried_out().map(kind_name).collect();
@@ -187,6 +188,12 @@ impl Reader<'_> {
                     }
                     None => conventions.parity_algorithm = algorithm,
                 }
+            }
+        }
+        if let Some(entry) = find("notation") {
+            for inner in self.table(entry, &["lower-case"])? {
+                let known = LowerCase::ALL.map(LowerCase::name);
+                conventions.lower_case = LowerCase::ALL[self.word(&inner, &known)?];
             }
         }
         if let Some(entry) = find("memo") {

@@ -109,6 +109,11 @@ impl Conventions {
             };
             writeln!(out, "{} = {choice}", kind_name(orbit))?;
         }
+        writeln!(
+            out,
+            "\n# Lower-case letters in moves: \"wide\" (r is Rw), or on a 4x4 and bigger \"inner\" (r is 2R).\n[notation]"
+        )?;
+        writeln!(out, "lower-case = {}", quoted(self.lower_case.name()))?;
         let kinds = |order: &OrbitOrder| {
             order.all().map(|orbit| quoted(kind_name(orbit))).collect::<Vec<_>>().join(", ")
         };

@@ -93,6 +93,17 @@ pub enum LowerCase {
 }
 
 impl LowerCase {
+    /// Both ways.
+    pub const ALL: [Self; 2] = [Self::Wide, Self::Inner];
+
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Wide => "wide",
+            Self::Inner => "inner",
+        }
+    }
+
     /// Whether a lower-case letter stands for inner layers on a size.
     pub const fn is_inner(self, size: Size) -> bool {
         match self {
