@@ -19,7 +19,7 @@ pub fn run(session: &Session, options: &ApplyOptions) -> Result<ExitCode, Failur
             version: wire::VERSION,
             puzzle: puzzle.size.layers(),
             scramble: puzzle.scramble,
-            facelets: puzzle.state.facelets().to_string(),
+            facelets: session.stickers(&puzzle.state),
             solved: puzzle.state.solved_hold().is_some(),
             unsolved,
         };
@@ -29,7 +29,7 @@ pub fn run(session: &Session, options: &ApplyOptions) -> Result<ExitCode, Failur
     }
     let voice = &session.voice;
     writeln!(out, "{}", pictures::net(session, &puzzle.state))?;
-    writeln!(out, "{}  {}", voice.word("label-stickers"), puzzle.state.facelets())?;
+    writeln!(out, "{}  {}", voice.word("label-stickers"), session.stickers(&puzzle.state))?;
     if puzzle.state.solved_hold().is_some() {
         writeln!(out, "{}", voice.word("apply-solved"))?;
     }

@@ -74,8 +74,8 @@ pub struct StateOptions {
     /// The puzzle: 2 for the 2x2 up to 7 for the 7x7
     #[arg(long, short, default_value = "3", value_name = "SIZE")]
     pub puzzle: String,
-    /// The stickers as one sees them instead of a scramble: faces U L F R B D, row by row, by face letters
-    /// (ULFRBD) or by the initials of your colours
+    /// The stickers as one sees them instead of a scramble: faces U L F R B D, row by row, by the names of your
+    /// colours or, where these differ, by their initials, in any spacing; or the net as it is printed
     #[arg(long, value_name = "STICKERS", conflicts_with = "scramble")]
     pub facelets: Option<String>,
     /// The scramble, made with the puzzle held as the colours in your conventions say

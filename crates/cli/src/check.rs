@@ -23,7 +23,10 @@ struct Checked {
     memo: Vec<KindLetters>,
     /// All slips of a memo; of moves the first one.
     slips: Vec<Slip>,
-    /// Stickers of what it leads to, as held to solve; none if the memo cannot be carried out.
+    /// What it leads to, as held to solve; none if the memo cannot be carried out.
+    #[serde(skip)]
+    outcome: Option<State>,
+    /// Its stickers, as `--facelets` reads them.
     facelets: Option<String>,
     /// Pieces that it leaves unsolved.
     unsolved: Vec<String>,
@@ -105,13 +108,12 @@ pub fn run(session: &Session, options: &CheckOptions) -> Result<ExitCode, Failur
 
 fn write_text(session: &Session, checked: &Checked, out: &mut impl Write) -> Result<(), Failure> {
     if !checked.right
-        && let Some(state) = checked.facelets.as_ref().and_then(|text| text.parse::<cube::Facelets>().ok())
-        && let Ok(state) = state.state()
+        && let Some(state) = &checked.outcome
     {
         writeln!(
             out,
             "{}",
-            pictures::net(session, &State::held(state.size(), session.conventions.holding).then(&state))
+            pictures::net(session, &State::held(state.size(), session.conventions.holding).then(state))
         )?;
     }
     writeln!(out, "{}", checked.sentence)?;
@@ -175,7 +177,8 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
             .map(|kind| letters_of(session, kind.orbit, &kind.letters, kind.right))
             .collect(),
         slips,
-        facelets: check.outcome.map(|state| state.facelets().to_string()),
+        outcome: check.outcome,
+        facelets: check.outcome.map(|state| session.stickers(&state)),
         unsolved,
         sentence: lines.join("\n"),
     }
@@ -266,7 +269,8 @@ fn moves_checked(
             .map(|(orbit, letters)| letters_of(session, *orbit, letters, right_kind(*orbit, letters)))
             .collect(),
         slips,
-        facelets: Some(outcome.facelets().to_string()),
+        outcome: Some(outcome),
+        facelets: Some(session.stickers(&outcome)),
         unsolved: if solves { Vec::new() } else { names(&unsolved(&outcome)) },
         sentence,
     })

@@ -4,7 +4,8 @@ use crate::arguments::{Shared, StateOptions};
 use crate::failure::Failure;
 use blind::sheet::{Reading, Sheet};
 use blind::{Conventions, KINDS, Letters, MethodName, kind_named, nearest};
-use cube::{Algorithm, FaceletError, Facelets, Orbit, Size, State, Sticker, Turn};
+use cube::{Algorithm, Facelets, Orbit, Size, State, Sticker, Turn};
+use formats::state_text;
 use std::fs;
 use std::io::{self, IsTerminal, Read};
 use std::path::{Path, PathBuf};
@@ -160,16 +161,10 @@ impl Session {
             .map_err(|error| Failure::input(self.voice.unreachable(&error, &self.conventions).join(" ")))
     }
 
-    /// The stickers as typed: face letters or initials of the solver's colours, whichever fit.
+    /// The stickers as typed: by colours, face by face, or as the net that is printed.
     pub fn facelets(&self, text: &str, size: Size) -> Result<Facelets, Failure> {
-        let by_colour = self.conventions.colour_letters();
-        let upper = text.to_uppercase();
-        let read = match (upper.parse::<Facelets>(), by_colour) {
-            // No face letters throughout: then it is the colours' initials, where these differ.
-            (Err(FaceletError::UnknownColour { .. }), Some(letters)) => Facelets::parse(&upper, letters),
-            (read, _) => read,
-        };
-        let facelets = read.map_err(|error| Failure::input(self.voice.facelet_error(&error)))?;
+        let facelets = state_text::read(text, &self.voice.colour_names(&self.conventions))
+            .map_err(|error| Failure::input(self.voice.state_text_error(&error)))?;
         if facelets.size() != size {
             return Err(Failure::input(self.voice.say(
                 "facelets-other-size",
@@ -177,6 +172,11 @@ impl Session {
             )));
         }
         Ok(facelets)
+    }
+
+    /// A state as `--facelets` reads it.
+    pub fn stickers(&self, state: &State) -> String {
+        state_text::write(&state.facelets(), &self.voice.colour_names(&self.conventions))
     }
 
     /// The kind of piece with a name.

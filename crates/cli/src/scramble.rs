@@ -344,7 +344,7 @@ fn to_wire(
         number,
         scramble: display_turns(&made.turns).to_string(),
         random_state: made.random_state,
-        facelets: made.state.facelets().to_string(),
+        facelets: session.stickers(&made.state),
         memo,
     }
 }

@@ -261,7 +261,7 @@ fn told_explanation(
         scrambled: moves(&scrambled),
         rotated: moves(&explanation.rotated),
         played: moves(&explanation.played),
-        passes: explanation.passes.iter().map(|state| state.facelets().to_string()).collect(),
+        passes: explanation.passes.iter().map(|state| session.stickers(state)).collect(),
     })
 }
 

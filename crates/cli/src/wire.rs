@@ -197,7 +197,7 @@ pub struct Applied {
     pub puzzle: u8,
     /// As it was given; absent if stickers were given.
     pub scramble: Option<String>,
-    /// Stickers in the order U L F R B D, row by row, by the letters of the faces.
+    /// Stickers face by face, U L F R B D, as `--facelets` reads them.
     pub facelets: String,
     /// Whether every face shows one colour.
     pub solved: bool,
@@ -285,7 +285,7 @@ pub struct ScrambleLine {
     pub scramble: String,
     /// Whether the state was drawn, each as likely as any other, and not the turns.
     pub random_state: bool,
-    /// Stickers of the scrambled puzzle in the order U L F R B D, row by row, by the letters of the faces.
+    /// Stickers of the scrambled puzzle face by face, U L F R B D, as `--facelets` reads them.
     pub facelets: String,
     /// The memo of each kind in the hold of the conventions; none for puzzles that have no memo so far.
     pub memo: Vec<ScrambleMemo>,

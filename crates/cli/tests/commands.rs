@@ -34,7 +34,8 @@ fn moves_are_applied_on_every_size() {
     hoodwink().args(["apply", "--puzzle", "2", "R L'"]).assert().success().stdout(contains("solved"));
     for size in 2..=7 {
         let object = json(&["apply", "--json", "--puzzle", &size.to_string(), "R U"]);
-        assert_eq!(object["facelets"].as_str().unwrap().len(), 6 * size * size);
+        let stickers = object["facelets"].as_str().unwrap().chars().filter(|sign| sign.is_alphabetic());
+        assert_eq!(stickers.count(), 6 * size * size);
         assert_eq!(object["solved"], false);
     }
     let object = json(&["apply", "--json", "--puzzle", "7x7", "3Rw U2 3Rw'"]);

@@ -69,19 +69,34 @@ fn stickers_do_as_well_as_a_scramble() {
     let applied = json(&["apply", "--json", SCRAMBLE_3]);
     let facelets = applied["facelets"].as_str().unwrap();
     assert_eq!(json(&["trace", "--json", "--facelets", facelets])["parts"], by_moves["parts"]);
-    // White is on U, orange on L and so on: initials of the colours.
-    let colours: String = facelets
+    // As words, and as the net that is printed.
+    let words: String = facelets
         .chars()
-        .map(|face| match face {
-            'U' => 'w',
-            'L' => 'o',
-            'F' => 'g',
-            'R' => 'r',
-            'B' => 'b',
-            _ => 'y',
+        .map(|colour| match colour {
+            'W' => "white ",
+            'O' => "Orange, ",
+            'G' => "GREEN\n",
+            'R' => "red",
+            'B' => " blue ",
+            'Y' => "yellow ",
+            ' ' => "",
+            other => panic!("{other}"),
         })
         .collect();
-    assert_eq!(json(&["trace", "--json", "--facelets", &colours])["parts"], by_moves["parts"]);
+    assert_eq!(json(&["trace", "--json", "--facelets", &words])["parts"], by_moves["parts"]);
+    let printed = hoodwink().args(["apply", SCRAMBLE_3]).assert().success();
+    let printed = String::from_utf8(printed.get_output().stdout.clone()).unwrap();
+    let net: Vec<&str> = printed.lines().take(9).collect();
+    for language in ["en", "de"] {
+        let read = json(&["trace", "--json", "--language", language, "--facelets", &net.join("\n")]);
+        assert_eq!(read["parts"][0]["letters"], by_moves["parts"][0]["letters"]);
+    }
+    // In German green and yellow begin alike, so words are written, and read.
+    let german =
+        json(&["apply", "--json", "--language", "de", SCRAMBLE_3])["facelets"].as_str().unwrap().to_owned();
+    assert!(german.contains("grün") && german.contains("weiß"));
+    let read = json(&["trace", "--json", "--language", "de", "--facelets", &german]);
+    assert_eq!(read["parts"][1]["letters"], by_moves["parts"][1]["letters"]);
 }
 
 #[test]
@@ -125,10 +140,16 @@ fn mistakes_of_beginners_are_met_with_a_sentence() {
     refused(&["trace", "R u X"], "“X” is no move; “x” is.");
     refused(&["trace", "(R U"], "expected is a move or the closing bracket");
     refused(&["trace", "--hold", "best", "R"], "the centres and your conventions fix the holding");
-    refused(&["trace", "--facelets", "UUU"], "3 stickers fit no cube");
-    refused(&["trace", "--facelets", &"Q".repeat(54)], "stands for no colour");
-    refused(&["trace", "--puzzle", "2", "--facelets", &"U".repeat(54)], "the stickers of a 3x3");
-    refused(&["trace", "--facelets", &"U".repeat(54)], "There are 54 white stickers");
+    refused(&["trace", "--facelets", "WWW"], "3 stickers fit no cube");
+    let wrong = format!("{}Q{}", "W".repeat(30), "W".repeat(23));
+    refused(
+        &["trace", "--facelets", &wrong],
+        "Line 1, column 31 (face R, row 2, column 1): “Q” is no colour; these are: W O G R B Y.",
+    );
+    let faces = ["W", "O", "G", "R", "B", "Y"].map(|colour| colour.repeat(if colour == "R" { 8 } else { 9 }));
+    refused(&["trace", "--facelets", &faces.join("\n")], "Face R has 8; on a 3x3 a face has 9 stickers.");
+    refused(&["trace", "--puzzle", "2", "--facelets", &"W".repeat(54)], "the stickers of a 3x3");
+    refused(&["trace", "--facelets", &"W".repeat(54)], "There are 54 white stickers");
     refused(&["trace", "--batch", "no/such/file"], "no/such/file");
     refused(&["trace", "--language", "xx", "R"], "known are en, de");
     refused(&["trace", "--conventions", "no/such/file", "R"], "no/such/file");
@@ -145,9 +166,9 @@ fn mistakes_of_beginners_are_met_with_a_sentence() {
 #[test]
 fn a_twisted_corner_is_named() {
     let solved = json(&["apply", "--json", ""])["facelets"].as_str().unwrap().to_owned();
-    // U9, R1, F3 of the net: the corner UFR turned.
+    // The corner UFR turned: the last sticker of U, the first of R, the third of F, a blank after every nine.
     let mut seen: Vec<char> = solved.chars().collect();
-    (seen[8], seen[27], seen[20]) = ('F', 'U', 'R');
+    (seen[8], seen[30], seen[22]) = ('G', 'W', 'R');
     refused(&["trace", "--facelets", &seen.iter().collect::<String>()], "someone twisted a corner by hand");
 }
 

@@ -16,6 +16,7 @@ mod algs;
 mod catalogue;
 mod check;
 mod conventions;
+mod documents;
 mod fault;
 mod method;
 mod notation;

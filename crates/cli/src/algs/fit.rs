@@ -5,10 +5,10 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::{wire, wire_algs};
 use cube::Size;
+use formats::ease;
 use search::ease::{Fit, Plan, Timing, fit};
-use std::fmt::Write as _;
 use std::fs;
-use std::io::{self, Write as _};
+use std::io::{self, Write};
 use std::process::ExitCode;
 
 /// Runs the command.
@@ -74,14 +74,10 @@ pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure>
     Ok(ExitCode::SUCCESS)
 }
 
-/// The fitted costs as a file that `--ease` reads.
+/// The fitted costs as a file that `--ease` reads, to the millionth of a second.
 fn costs_file(fitted: &Fit) -> String {
-    let mut text = String::from("# Seconds for each thing the hands do, fitted to timings.\n[seconds]\n");
-    for cost in &fitted.costs {
-        // Writing to a string cannot fail.
-        let _ = writeln!(text, "{} = {:.6}", cost.feature.name(), cost.seconds);
-    }
-    text
+    let rounded = fitted.model.seconds().map(|seconds| (seconds * 1e6).round() / 1e6);
+    ease::write_costs(&rounded)
 }
 
 /// Reads the columns `algorithm` and `seconds`, in any order, others passed over.

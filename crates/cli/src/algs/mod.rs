@@ -7,6 +7,7 @@ mod sheets;
 use crate::arguments::AlgsAction;
 use crate::failure::Failure;
 use crate::input::Session;
+use formats::ease;
 use search::ease::Model;
 use std::path::Path;
 use std::process::ExitCode;
@@ -31,8 +32,6 @@ pub fn model(session: &Session, costs: Option<&Path>) -> Result<Model, Failure> 
     let model = Model::built_in();
     let named = session.conventions.ease.as_deref().map(|place| session.beside(place));
     let Some(path) = costs.map(Path::to_path_buf).or(named) else { return Ok(model) };
-    model.with_costs(&session.read(&path)?).map_err(|error| {
-        let blanks = [("file", path.display().to_string().into()), ("what", error.to_string().into())];
-        Failure::input(session.voice.say("ease-bad", &blanks))
-    })
+    ease::read_costs(&session.read(&path)?, &model)
+        .map_err(|error| Failure::input(format!("{}: {}", path.display(), session.voice.ease_error(&error))))
 }

@@ -1,6 +1,6 @@
 //! Two hands that make turns: how they hold the cube, what each may do, and the cheapest way through.
 
-use super::model::{Feature, Finger, Model};
+use super::model::{Feature, Finger, Model, Reach};
 use cube::{Amount, Axis, Block, Face, Turn};
 
 /// A hand: the left one is on L, the right one on R.
@@ -29,14 +29,13 @@ impl Thumb {
     /// All four, in the order in which the wrist passes them.
     pub const ALL: [Self; 4] = [Self::Down, Self::Front, Self::Up, Self::Back];
 
-    /// The place with a name, as data files have it.
-    pub(super) fn named(name: &str) -> Option<Self> {
-        match name {
-            "down" => Some(Self::Down),
-            "front" => Some(Self::Front),
-            "up" => Some(Self::Up),
-            "back" => Some(Self::Back),
-            _ => None,
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Down => "down",
+            Self::Front => "front",
+            Self::Up => "up",
+            Self::Back => "back",
         }
     }
 }
@@ -71,11 +70,18 @@ const NOBODY: u8 = 8;
 /// Left thumb, right thumb, what moved last.
 pub(super) const STATES: usize = 16 * MOVERS;
 
+/// What of a hand makes a turn.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum Part {
+    Finger(Finger),
+    Wrist,
+}
+
 /// One way to make a turn from any of the hands' states.
 #[derive(Clone, Copy, Debug)]
 struct Act {
     hand: Hand,
-    finger: Finger,
+    part: Part,
     from: u8,
     to: u8,
     cost: Feature,
@@ -109,8 +115,12 @@ const fn state(thumbs: [u8; 2], mover: u8) -> u8 {
     (thumbs[0] * 4 + thumbs[1]) * MOVERS as u8 + mover
 }
 
-const fn mover(hand: Hand, finger: Finger) -> u8 {
-    hand as u8 * 4 + finger as u8
+const fn mover(hand: Hand, part: Part) -> u8 {
+    let part = match part {
+        Part::Finger(finger) => finger as u8,
+        Part::Wrist => 3,
+    };
+    hand as u8 * 4 + part
 }
 
 impl Model {
@@ -165,7 +175,7 @@ impl Model {
                 for to in reached.into_iter().flatten().filter(|&to| to < 4) {
                     // With the thumb behind, the wrist is bent as far as it goes.
                     let uneasy = from == Thumb::Back as u8 || to == Thumb::Back as u8;
-                    acts.push(Act { hand, finger: Finger::Wrist, from, to, cost, uneasy });
+                    acts.push(Act { hand, part: Part::Wrist, from, to, cost, uneasy });
                 }
             }
         }
@@ -175,17 +185,14 @@ impl Model {
                     continue;
                 }
                 for (from, reach) in way.reach.iter().enumerate() {
-                    if let Some(easy) = *reach {
-                        let from = from as u8;
-                        acts.push(Act {
-                            hand,
-                            finger: way.finger,
-                            from,
-                            to: from,
-                            cost: way.cost,
-                            uneasy: !easy,
-                        });
-                    }
+                    let uneasy = match reach {
+                        Reach::Never => continue,
+                        Reach::Easy => false,
+                        Reach::Uneasy => true,
+                    };
+                    let (from, cost) = (from as u8, way.effort.feature(turn.amount));
+                    let part = Part::Finger(way.finger);
+                    acts.push(Act { hand, part, from, to: from, cost, uneasy });
                 }
             }
         }
@@ -227,12 +234,12 @@ impl Task {
                 let own = act.hand as usize;
                 let mut gripped = held;
                 gripped[own] = act.from;
-                let moves = mover(act.hand, act.finger);
+                let moves = mover(act.hand, act.part);
                 let anew = gripped != held;
                 let together = !anew && is_together(before, self.turn, last, act.hand);
                 let mut after = gripped;
                 after[own] = act.to;
-                let again = !anew && last == moves && !together && act.finger != Finger::Wrist;
+                let again = !anew && last == moves && !together && act.part != Part::Wrist;
                 let first = if together { Feature::Together } else { act.cost };
                 let features = [
                     Some(first),

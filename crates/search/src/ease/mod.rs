@@ -5,7 +5,7 @@
 //! time, what it is made up of, and where a hand must take hold anew. [`best_first`] lists the algorithms for an effect in
 //! order of that time. [`fit`] fits the costs to someone's own timings.
 //!
-//! The built-in costs are this project's own estimates (`data/ease.toml`). They say nothing about health: hours of fast
+//! The built-in costs are this project's own estimates. They say nothing about health: hours of fast
 //! turning strain hands and wrists, so take breaks and stop when something hurts.
 //!
 //! ```
@@ -19,6 +19,7 @@
 //! assert!(seconds("[R U R', D]") < seconds("[B U B', D]"));
 //! ```
 
+mod built_in;
 mod fit;
 mod hands;
 mod model;
@@ -26,5 +27,5 @@ mod rank;
 
 pub use fit::{Cost, Fit, FitError, Plan, Timing, fit};
 pub use hands::{Estimate, Hand, Regrip, Thumb};
-pub use model::{Feature, Model, ModelError};
+pub use model::{Effort, Feature, Finger, Model, ModelError, Reach, Way};
 pub use rank::{Ranked, Ranking, best_first};

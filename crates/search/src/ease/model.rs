@@ -1,9 +1,8 @@
-//! What hands can do and what it costs, as read from the data file.
+//! What hands can do and what it costs.
 
-use super::hands::Thumb;
-use cube::{Algorithm, Amount, Axis, Block, Face, Size, Slice, Turn};
+use super::built_in;
+use cube::{Amount, Axis, Block, Face, Size, Slice, Turn};
 use thiserror::Error;
-use toml_edit::{Document, Item, TableLike};
 
 /// One thing that hands do and that costs time. The estimated time of an algorithm is the sum over these of how often
 /// it is done times its seconds.
@@ -121,185 +120,166 @@ impl Feature {
     }
 }
 
-/// Why a text is no model of hands.
-#[derive(Clone, PartialEq, Eq, Debug, Error)]
+/// Why there is no such model of hands.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
 pub enum ModelError {
-    /// Not the format at all, or something is missing.
-    #[error("{0}")]
-    Format(String),
-    /// A cost that does not exist.
-    #[error("`{0}` is no cost; the costs are {known}", known = Feature::ALL.map(Feature::name).join(", "))]
-    UnknownCost(String),
-    /// A cost that is not given.
-    #[error("`{}` is missing under [seconds]", .0.name())]
-    MissingCost(Feature),
     /// A cost below zero or none at all.
     #[error("`{}` must be a number of seconds, zero or more", .0.name())]
     BadCost(Feature),
-    /// A turn that a way cannot be for.
-    #[error("`{0}` is no turn that a finger makes")]
-    BadTurn(String),
+    /// A turn that a way cannot be for: the wrist makes it, or it is of more than one layer.
+    #[error("{0} is no turn that a finger makes")]
+    BadTurn(Turn),
     /// A turn that no way makes.
     #[error("there is no way to make {0}")]
     NoWay(Turn),
 }
 
-/// The finger of a hand, or its wrist.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
-pub(super) enum Finger {
-    Thumb,
-    Index,
-    Ring,
-    Wrist,
+macro_rules! named {
+    ($(#[$doc:meta])* $name:ident { $($(#[$item_doc:meta])* $item:ident $text:literal,)* }) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+        pub enum $name { $($(#[$item_doc])* $item,)* }
+
+        impl $name {
+            /// All of them.
+            pub const ALL: [Self; [$(Self::$item),*].len()] = [$(Self::$item),*];
+
+            /// Its name in files.
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$item => $text,)* }
+            }
+        }
+    };
 }
 
-impl Finger {
-    /// The finger with a name; the wrist turns R and L, which no file lists.
-    fn named(name: &str) -> Option<Self> {
-        match name {
-            "thumb" => Some(Self::Thumb),
-            "index" => Some(Self::Index),
-            "ring" => Some(Self::Ring),
-            _ => None,
+named! {
+    /// A finger that turns a layer.
+    Finger {
+        /// The thumb.
+        Thumb "thumb",
+        /// The index finger.
+        Index "index",
+        /// The ring finger.
+        Ring "ring",
+    }
+}
+
+named! {
+    /// What a finger's turn counts as; a quarter and a half have costs of their own.
+    Effort {
+        /// A turn of U.
+        Index "index",
+        /// A turn of D.
+        Ring "ring",
+        /// A turn of F.
+        Front "front",
+        /// A turn of B.
+        Back "back",
+        /// A turn of M.
+        Middle "middle",
+        /// A turn of E or S.
+        Cross "cross",
+    }
+}
+
+impl Effort {
+    /// What a turn by so much costs.
+    pub const fn feature(self, amount: Amount) -> Feature {
+        match (self, matches!(amount, Amount::Half)) {
+            (Self::Index, false) => Feature::IndexQuarter,
+            (Self::Index, true) => Feature::IndexHalf,
+            (Self::Ring, false) => Feature::RingQuarter,
+            (Self::Ring, true) => Feature::RingHalf,
+            (Self::Front, false) => Feature::FrontQuarter,
+            (Self::Front, true) => Feature::FrontHalf,
+            (Self::Back, false) => Feature::BackQuarter,
+            (Self::Back, true) => Feature::BackHalf,
+            (Self::Middle, false) => Feature::MiddleQuarter,
+            (Self::Middle, true) => Feature::MiddleHalf,
+            (Self::Cross, false) => Feature::CrossQuarter,
+            (Self::Cross, true) => Feature::CrossHalf,
         }
     }
 }
 
-/// A way for the right hand to make a turn by a finger.
-#[derive(Clone, PartialEq, Debug)]
-pub(super) struct Way {
+/// How well a finger reaches a layer.
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+pub enum Reach {
+    /// Not at all.
+    Never,
+    /// Well.
+    Easy,
+    /// Hardly, or only so that it pushes where it would rather pull.
+    Uneasy,
+}
+
+/// A way for the right hand to make a turn by a finger; the left hand has its mirror image.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Way {
+    /// The turn; a wide turn is made as the turn of its face.
     pub turn: Turn,
+    /// The finger.
     pub finger: Finger,
-    pub cost: Feature,
-    /// For each place of the thumb: not at all, easily, or not so.
-    pub reach: [Option<bool>; 4],
+    /// What it counts as.
+    pub effort: Effort,
+    /// How well the finger reaches for each place of the thumb, in the order of [`Thumb::ALL`](super::Thumb::ALL).
+    pub reach: [Reach; 4],
 }
 
 /// A model of two hands.
+///
+/// ```
+/// use search::ease::{Feature, Model};
+/// let usual = Model::built_in();
+/// let mut seconds = *usual.seconds();
+/// seconds[Feature::Regrip.index()] = 0.5;
+/// assert_ne!(usual.with_seconds(seconds).unwrap(), usual);
+/// assert_eq!(Model::new(*usual.seconds(), usual.ways().to_vec()).unwrap(), usual);
+/// ```
 #[derive(Clone, PartialEq, Debug)]
 pub struct Model {
     pub(super) seconds: [f64; Feature::COUNT],
     pub(super) ways: Vec<Way>,
 }
 
-const BUILT_IN: &str = include_str!("../../data/ease.toml");
-
-/// A table of the file, of which every key is looked at.
-struct Written<'a> {
-    place: &'static str,
-    table: &'a dyn TableLike,
-}
-
-impl<'a> Written<'a> {
-    /// # Errors
-    /// When it is no table, or has a key that means nothing.
-    fn of(item: &'a Item, place: &'static str, known: &[&str]) -> Result<Self, ModelError> {
-        let table = item.as_table_like().ok_or_else(|| format_error(place, "must be a table"))?;
-        match table.iter().find(|(key, _)| !known.is_empty() && !known.contains(key)) {
-            Some((key, _)) => Err(format_error(place, &format!("has no key `{key}`"))),
-            None => Ok(Self { place, table }),
-        }
-    }
-
-    fn value<T>(
-        &self,
-        key: &str,
-        what: &str,
-        read: impl FnOnce(&'a Item) -> Option<T>,
-    ) -> Result<T, ModelError> {
-        let wrong = || format_error(self.place, &format!("needs `{key}`, {what}"));
-        self.table.get(key).and_then(read).ok_or_else(wrong)
-    }
-
-    /// The costs that the file has, in the places of others.
-    fn seconds(&self, mut seconds: [f64; Feature::COUNT]) -> Result<[f64; Feature::COUNT], ModelError> {
-        for (name, cost) in self.value("seconds", "a table of costs", Item::as_table_like)?.iter() {
-            let feature = Feature::named(name).ok_or_else(|| ModelError::UnknownCost(name.to_owned()))?;
-            let whole = || cost.as_integer().map(|whole| whole as f64);
-            let cost = cost.as_float().or_else(whole).filter(|cost| cost.is_finite());
-            seconds[feature.index()] = cost.ok_or(ModelError::BadCost(feature))?;
-        }
-        Ok(seconds)
-    }
-
-    fn text(&self, key: &str) -> Result<&'a str, ModelError> {
-        self.value(key, "a text", Item::as_str)
-    }
-
-    /// A list of texts, each read.
-    fn list<T>(
-        &self,
-        key: &str,
-        what: &str,
-        read: impl Fn(&'a str) -> Option<T>,
-    ) -> Result<Vec<T>, ModelError> {
-        self.value(key, what, |item| {
-            item.as_array()?.iter().map(|value| read(value.as_str()?)).collect::<Option<Vec<T>>>()
-        })
-    }
-}
-
-fn format_error(place: &str, what: &str) -> ModelError {
-    ModelError::Format(format!("`{place}` {what}"))
-}
+/// Every sort of turn that hands make is there on a 3x3: deeper layers are turned as wide turns are.
+const EVERY_SORT: Size = Size::THREE;
 
 impl Model {
-    /// The model with the project's own estimates, from `data/ease.toml`.
-    ///
-    /// # Panics
-    /// Never: a test reads the file that is built in.
+    /// The model with the project's own estimates.
     pub fn built_in() -> Self {
-        Self::parse(BUILT_IN).expect("the built-in model is read in a test")
+        Self { seconds: built_in::SECONDS, ways: built_in::ways() }
     }
 
-    /// Reads a model in the format of `data/ease.toml`.
+    /// Hands that have these ways besides turns of R and L by the wrist, which are always there, and rotations.
+    /// `seconds` are in the order of [`Feature::ALL`].
     ///
     /// # Errors
-    /// [`ModelError`] for what cannot be read, unknown or missing costs, and turns that nothing makes.
-    pub fn parse(text: &str) -> Result<Self, ModelError> {
-        let file = Document::parse(text).map_err(|error| ModelError::Format(error.to_string()))?;
-        let file = Written::of(file.as_item(), "the file", &["seconds", "way"])?;
-        let mut ways = Vec::new();
-        for way in file.value("way", "one or more tables", Item::as_array_of_tables)? {
-            let item = Item::Table(way.clone());
-            let way = Written::of(&item, "way", &["turns", "finger", "cost", "easy", "uneasy"])?;
-            for name in way.list("turns", "a list of turns", Some)? {
-                ways.push(read_way(&way, name)?);
-            }
+    /// [`ModelError`] for a cost that is none, a way for a turn that no finger makes, or a turn that has no way.
+    pub fn new(seconds: [f64; Feature::COUNT], ways: Vec<Way>) -> Result<Self, ModelError> {
+        if let Some(way) = ways.iter().find(|way| !Self::is_by_finger(way.turn)) {
+            return Err(ModelError::BadTurn(way.turn));
         }
-        let seconds = file.seconds([f64::NAN; Feature::COUNT])?;
-        if let Some(feature) = Feature::ALL.into_iter().find(|feature| seconds[feature.index()].is_nan()) {
-            return Err(ModelError::MissingCost(feature));
+        let made = |turn: Turn| {
+            ways.iter().any(|way| way.turn == Self::as_face(turn) || Self::is_mirror(way.turn, turn))
+        };
+        if let Some(turn) =
+            Turn::all(EVERY_SORT).find(|&turn| Self::is_by_finger(Self::as_face(turn)) && !made(turn))
+        {
+            return Err(ModelError::NoWay(turn));
         }
-        let model = Self { seconds, ways }.with_seconds(seconds)?;
-        let by_fingers = Turn::all(Size::THREE)
-            .filter(|turn| turn.block.axis() != Axis::X || turn.block == Block::Slice(Slice::M));
-        for turn in by_fingers.filter(|turn| !turn.is_rotation()) {
-            if !model
-                .ways
-                .iter()
-                .any(|way| way.turn == Self::as_face(turn) || Self::is_mirror(way.turn, turn))
-            {
-                return Err(ModelError::NoWay(turn));
-            }
-        }
-        Ok(model)
+        Self { seconds, ways }.with_seconds(seconds)
     }
 
-    /// The same hands with the costs under `[seconds]` of a text; costs
-    /// that are not there stay.
-    ///
-    /// # Errors
-    /// [`ModelError`] for what cannot be read and for unknown costs.
-    ///
-    /// ```
-    /// use search::ease::Model;
-    /// let slow = Model::built_in().with_costs("[seconds]\nregrip = 0.5\n").unwrap();
-    /// assert_ne!(slow, Model::built_in());
-    /// ```
-    pub fn with_costs(&self, text: &str) -> Result<Self, ModelError> {
-        let file = Document::parse(text).map_err(|error| ModelError::Format(error.to_string()))?;
-        self.with_seconds(Written::of(file.as_item(), "the file", &[])?.seconds(self.seconds)?)
+    /// Whether a way can be for the turn: one layer that a finger turns, not the wrist.
+    pub fn is_by_finger(turn: Turn) -> bool {
+        let by_wrist = matches!(turn.block, Block::Outer { face: Face::R | Face::L, .. });
+        !by_wrist && !turn.is_rotation() && Self::as_face(turn) == turn
+    }
+
+    /// The ways of the right hand, those by the wrist left out.
+    pub fn ways(&self) -> &[Way] {
+        &self.ways
     }
 
     /// The same hands with other costs, in the order of [`Feature::ALL`].
@@ -338,40 +318,16 @@ impl Model {
     }
 }
 
-fn read_way(way: &Written<'_>, name: &str) -> Result<Way, ModelError> {
-    let bad = || ModelError::BadTurn(name.to_owned());
-    let turns = Algorithm::parse(name, Size::THREE).map_err(|_| bad())?.flatten();
-    let &[turn] = turns.as_slice() else { return Err(bad()) };
-    let by_wrist = matches!(turn.block, Block::Outer { face: Face::R | Face::L, .. });
-    if by_wrist || turn.is_rotation() {
-        return Err(bad());
-    }
-    let finger = way.value("finger", "thumb, index or ring", |item| Finger::named(item.as_str()?))?;
-    let amount = if turn.amount == Amount::Half { "half" } else { "quarter" };
-    let cost = format!("{}-{amount}", way.text("cost")?);
-    let cost = Feature::named(&cost).ok_or(ModelError::UnknownCost(cost))?;
-    let thumbs = "a list of down, front, up and back";
-    let (easy, uneasy) = (way.list("easy", thumbs, Thumb::named)?, way.list("uneasy", thumbs, Thumb::named)?);
-    let reach = Thumb::ALL.map(|thumb| {
-        if easy.contains(&thumb) {
-            Some(true)
-        } else if uneasy.contains(&thumb) {
-            Some(false)
-        } else {
-            None
-        }
-    });
-    Ok(Way { turn, finger, cost, reach })
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use cube::Slice;
 
     #[test]
     fn the_built_in_model_is_whole() {
-        let model = Model::parse(BUILT_IN).unwrap();
+        let model = Model::built_in();
         assert!(model.seconds.iter().all(|&seconds| seconds > 0.0));
+        assert_eq!(Model::new(model.seconds, model.ways.clone()), Ok(model));
         for feature in Feature::ALL {
             assert_eq!(Feature::named(feature.name()), Some(feature));
             assert_eq!(Feature::ALL[feature.index()], feature);
@@ -380,18 +336,20 @@ mod tests {
 
     #[test]
     fn what_is_wrong_is_told() {
-        let change = |from: &str, to: &str| Model::parse(&BUILT_IN.replace(from, to)).unwrap_err();
-        assert_eq!(change("wide = 0.03", ""), ModelError::MissingCost(Feature::Wide));
-        assert_eq!(change("wide = 0.03", "wide = -1"), ModelError::BadCost(Feature::Wide));
-        assert_eq!(change("wide = 0.03", "wide = nan"), ModelError::BadCost(Feature::Wide));
-        assert!(matches!(change("wide =", "broad ="), ModelError::UnknownCost(name) if name == "broad"));
-        assert!(matches!(change("[\"B\"]", "[\"R\"]"), ModelError::BadTurn(_)));
-        assert!(matches!(change("[\"M\"]", "[\"M2\"]"), ModelError::NoWay(_)));
-        assert!(matches!(change("[\"down\", \"front\"]", "[\"sideways\"]"), ModelError::Format(_)));
-        assert!(matches!(change("finger = \"thumb\"", "finger = \"wrist\""), ModelError::Format(_)));
-        assert!(matches!(change("finger =", "toe ="), ModelError::Format(_)));
-        for text in ["seconds = 1", "way = 1", "[seconds", "[[way]]", "[seconds]\n[way]\n"] {
-            assert!(matches!(Model::parse(text), Err(ModelError::Format(_))), "{text}");
+        let usual = Model::built_in();
+        let mut seconds = usual.seconds;
+        for bad in [-1.0, f64::NAN, f64::INFINITY] {
+            seconds[Feature::Wide.index()] = bad;
+            assert_eq!(Model::new(seconds, usual.ways.clone()), Err(ModelError::BadCost(Feature::Wide)));
         }
+        let change = |from: Turn, to: Turn| {
+            let mut ways = usual.ways.clone();
+            ways.iter_mut().filter(|way| way.turn == from).for_each(|way| way.turn = to);
+            Model::new(usual.seconds, ways).unwrap_err()
+        };
+        let quarter = |face: Face| Turn::face(face, Amount::Clockwise);
+        assert_eq!(change(quarter(Face::B), quarter(Face::R)), ModelError::BadTurn(quarter(Face::R)));
+        let middle = Turn::new(Block::Slice(Slice::M), Amount::Clockwise);
+        assert_eq!(change(middle, Turn { amount: Amount::Half, ..middle }), ModelError::NoWay(middle));
     }
 }

@@ -78,7 +78,6 @@ turns-free = { $turn } zählt in dieser Metrik nichts, also wäre nichts das Kü
 turns-size = Algorithmen werden am 2x2 und 3x3 gesucht, nicht am { $size }.
 metric-unknown = „{ $text }“ ist keine Metrik; bekannt sind half, quarter, slice, execution.
 
-ease-bad = { $file }: { $what }
 fit-columns = Die Zeiten brauchen zwei Spalten, algorithm und seconds; die erste Zeile ist hier: { $found }
 fit-row = Zeile { $line }: { $what }
 fit-no-number = „{ $text }“ ist keine Zahl von Sekunden.

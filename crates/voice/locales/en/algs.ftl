@@ -78,7 +78,6 @@ turns-free = { $turn } counts nothing in this metric, so nothing is shortest; sa
 turns-size = Algorithms are searched on the 2x2 and the 3x3, not on a { $size }.
 metric-unknown = “{ $text }” is no metric; known are half, quarter, slice, execution.
 
-ease-bad = { $file }: { $what }
 fit-columns = The timings need two columns, algorithm and seconds; here the first line is: { $found }
 fit-row = Line { $line }: { $what }
 fit-no-number = “{ $text }” is no number of seconds.

@@ -1,0 +1,14 @@
+//! Documents: how what people and programs keep and exchange is read and written, version by version.
+//!
+//! The engine knows no file. A document is read here, once, into a value that cannot be wrong, or refused with its place
+//! ([`DocumentError`] and the errors of each reader, which crate `voice` says). Whatever is stored has a version
+//! ([`Version`]) and, under `samples/`, a sample of every version there ever was, which must read for ever. A document of a
+//! newer version is refused and left as it is. Every reader has a bound in bytes.
+
+mod document;
+pub mod ease;
+pub mod state_text;
+mod toml;
+
+pub use document::{Document, DocumentError, Place, Twin, Version, from_json, to_json, within};
+pub use toml::{KeyProblem, Needs};
