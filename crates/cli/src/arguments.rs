@@ -282,9 +282,9 @@ pub struct ShowOptions {
 /// Options of `serve`.
 #[derive(Debug, Args)]
 pub struct ServeOptions {
-    /// The port; 0 takes any that is free
+    /// The port; 0 takes any that is free, and the line that is printed says which
     #[arg(long, default_value = "4170", value_name = "PORT")]
-    pub port: u16,
+    pub port: String,
 }
 
 /// Options of `conventions`.

@@ -43,7 +43,7 @@ fn main() -> ExitCode {
         Command::Conventions(options) => conventions::run(&session, options),
         Command::Algs { action } => algs::run(&session, action),
         Command::Compare(options) => compare::run(&session, options),
-        Command::Serve(options) => serve::run(options),
+        Command::Serve(options) => serve::run(&session, options),
         Command::Completions { shell } => manual::completions(*shell),
         Command::Man { command } => manual::page(command.as_deref()),
     });

@@ -34,7 +34,9 @@ pub fn run(port: u16) -> Result<()> {
     }
     let status = serving.wait().context("the program was lost")?;
     if !status.success() {
-        bail!("the program ended ({status})");
+        // Why has been said by the program itself.
+        let what = if address.is_empty() { "nothing is served" } else { "the program ended" };
+        bail!("{what} ({status})");
     }
     Ok(())
 }

@@ -1,0 +1,1 @@
+// Invented: a script for the tests of the server.
