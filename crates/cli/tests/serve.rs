@@ -61,7 +61,7 @@ fn another_name_is_refused_in_the_language_that_was_asked_for() {
     let serving = Serving::start(&["--language", "de"]);
     let answer = serving.get("club.example");
     assert!(answer.starts_with("HTTP/1.1 421"), "{answer}");
-    assert!(answer.contains(&format!("Es antwortet unter http://{}/ ", serving.address)), "{answer}");
+    assert!(answer.contains(&format!("öffne http://{}/\n", serving.address)), "{answer}");
 }
 
 #[test]

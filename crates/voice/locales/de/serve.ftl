@@ -14,8 +14,8 @@ serve-failed-unknown = Das System lehnt es ohne Grund ab.
 
 serve-no-file = Diese Datei gibt es hier nicht.
 serve-no-host = Die Anfrage muss einmal sagen, an welchen Host sie geht.
-serve-other-host = Das ist Hoodwink, nur für diesen Rechner. Es antwortet unter { $address } und auf keinen anderen Namen.
-serve-other-origin = Das ist Hoodwink, nur für diesen Rechner. Die Seiten anderer Anbieter bekommen keine Antwort; öffne { $address }.
+serve-other-host = Das ist Hoodwink, nur für diesen Rechner. Es antwortet auf 127.0.0.1 und localhost mit seinem Port und auf keinen anderen Namen; öffne { $address }
+serve-other-origin = Das ist Hoodwink, nur für diesen Rechner. Die Seiten anderer Anbieter bekommen keine Antwort; öffne { $address }
 serve-only-files = Hier kann man Dateien holen (GET, HEAD), sonst nichts.
 serve-no-content = An diesen Server kann man nichts senden; eine Anfrage nach einer Datei hat keinen Inhalt.
 serve-other-version = Die Datei ist nicht die Fassung, nach der gefragt wurde.

@@ -14,8 +14,8 @@ serve-failed-unknown = the system refuses it without a reason.
 
 serve-no-file = There is no such file here.
 serve-no-host = The request must say once which host it is meant for.
-serve-other-host = This is Hoodwink, served to this machine alone. It answers at { $address } and to no other name.
-serve-other-origin = This is Hoodwink, served to this machine alone. The pages of other sites get no answer; open { $address }.
+serve-other-host = This is Hoodwink, served to this machine alone. It answers to 127.0.0.1 and localhost with its port and to no other name; open { $address }
+serve-other-origin = This is Hoodwink, served to this machine alone. The pages of other sites get no answer; open { $address }
 serve-only-files = Files can be fetched here (GET, HEAD), nothing else.
 serve-no-content = Nothing can be sent to this server; a request for a file has no content.
 serve-other-version = The file is not the version that was asked for.
