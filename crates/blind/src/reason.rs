@@ -113,10 +113,10 @@ impl Trace {
         if letter > 0 && steps[letter - 1].role.ends() {
             return End::Closed;
         }
-        let place = if letter == 0 { self.buffer() } else { steps[letter - 1].target };
-        match self.buffer_is() {
-            BufferIs::Away => End::BufferPiece { place, seen: self.seen().at(place) },
-            other => End::BufferAtHome { turned: other == BufferIs::Turned },
+        // A piece that looks like the buffer's own may be given away although the buffer is right; then one like it came up.
+        match steps[..letter].last() {
+            Some(step) => End::BufferPiece { place: step.target, seen: self.seen().at(step.target) },
+            None => End::BufferAtHome { turned: self.buffer_is() == BufferIs::Turned },
         }
     }
 

@@ -4,7 +4,7 @@
 mod drawn;
 mod puzzle;
 
-use blind::{BreakChoice, HoldChoice, Memo, Role, Solver, Trace};
+use blind::{BreakChoice, Chosen, End, HoldChoice, Memo, Reason, Role, Solver, Trace};
 use cube::{Orbit, Perm, Size, State, Sticker, Turn};
 use drawn::Drawn;
 use proptest::prelude::*;
@@ -41,6 +41,7 @@ fn check(scrambled: &State, drawn: &Drawn, choice: HoldChoice) {
 
     for trace in memo.parts() {
         check_roles(trace, &preference(drawn, trace.orbit()));
+        check_reasons(trace, &solver);
     }
     check_parity(&memo, &held.state);
 }
@@ -174,6 +175,72 @@ fn check_roles(trace: &Trace, order: &[Sticker]) {
         let begins = trace.steps().iter().filter(|step| step.role.begins()).count();
         assert_eq!(trace.len(), unsolved + begins, "{orbit}");
     }
+}
+
+/// What is said of each letter is what the solver sees there.
+fn check_reasons(trace: &Trace, solver: &Solver) {
+    let (orbit, buffer) = (trace.orbit(), trace.buffer());
+    let reasons = solver.reasons(trace);
+    assert_eq!(reasons.len(), trace.len());
+    let first = Running::new(trace.seen(), orbit, buffer);
+    let mut now = Running::new(trace.seen(), orbit, buffer);
+    let mut began = 0;
+    for (at, (step, reason)) in trace.steps().iter().zip(&reasons).enumerate() {
+        let unsolved_now: Vec<Sticker> = orbit
+            .all_pieces()
+            .map(|piece| orbit.reference(piece))
+            .filter(|&place| !now.is_right(place) && !now.is_of_buffer(place))
+            .collect();
+        let ended = match at.checked_sub(1).map(|before| trace.steps()[before]) {
+            None => End::BufferAtHome { turned: !first.is_right(buffer) },
+            Some(before) if matches!(before.role, Role::Close | Role::TurnedSecond) => End::Closed,
+            Some(before) => End::BufferPiece { place: before.target, seen: first.at(before.target) },
+        };
+        // Where a sticker was looked at, there lay what the letter before brought to the buffer.
+        let looked_at = if at == 0 { buffer } else { trace.steps()[at - 1].target };
+        if matches!(step.role, Role::Break | Role::TurnedFirst) {
+            began = at;
+        }
+        match (step.role, reason) {
+            (Role::Follow, Reason::Follow { place, at_buffer, target, face, piece }) => {
+                assert!(!orbit.looks_alike());
+                assert_eq!((*place, *at_buffer, *target), (looked_at, at == 0, first.at(looked_at)));
+                assert_eq!((*face, piece[0]), (target.face(), target.face()));
+            }
+            (Role::Follow, Reason::FollowColour { place, at_buffer, target, face, buffers_own, others }) => {
+                assert!(orbit.looks_alike());
+                assert_eq!((*place, *at_buffer, *target), (looked_at, at == 0, step.target));
+                assert_eq!((*face, target.face()), (first.at(looked_at).face(), *face));
+                assert_eq!(*buffers_own, *face == buffer.face());
+                assert!(others.iter().all(|other| other.face() == *face && !now.is_right(*other)));
+            }
+            (Role::Break, Reason::Break { target, unsolved, after, chosen }) => {
+                assert_eq!((*target, unsolved, after), (step.target, &unsolved_now, &ended));
+                assert_eq!(*chosen, Chosen::First);
+            }
+            (Role::TurnedFirst, Reason::TurnedFirst { target, unsolved, after }) => {
+                assert_eq!((*target, unsolved, after), (step.target, &unsolved_now, &ended));
+            }
+            (Role::TurnedSecond, Reason::TurnedSecond { place, target }) => {
+                assert_eq!((*place, *target), (looked_at, first.at(looked_at)));
+            }
+            (Role::Close, Reason::Close { place, target, began: first_letter, began_at }) => {
+                assert_eq!((*place, *target), (looked_at, step.target));
+                assert_eq!((*first_letter, *began_at), (trace.steps()[began].target, began));
+            }
+            other => panic!("{other:?}"),
+        }
+        now.exchange(step.target);
+    }
+    let last = trace.steps().last().map(|step| (step.role, step.target));
+    assert_eq!(
+        trace.end(),
+        match last {
+            None => End::BufferAtHome { turned: !first.is_right(buffer) },
+            Some((Role::Close | Role::TurnedSecond, _)) => End::Closed,
+            Some((_, place)) => End::BufferPiece { place, seen: first.at(place) },
+        }
+    );
 }
 
 /// Letters of a kind are as odd as its pieces are, where these are told apart: each exchanges two.
