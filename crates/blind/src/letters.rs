@@ -74,8 +74,17 @@ pub enum UnknownLetter {
 pub const SEPARATORS: &str = "()[]-,.;:/|";
 
 /// Letters that differ only in case are one letter; a memo may be written in either.
-fn folded(letter: &str) -> String {
-    letter.to_uppercase()
+fn folded(letter: &str) -> Vec<char> {
+    letter.chars().map(folded_sign).collect()
+}
+
+/// A sign without its case, one for one: what would be two signs in capitals (ß) stays as it is, or a row of letters could be
+/// read in another way than it was written.
+fn folded_sign(sign: char) -> char {
+    let single = |mut signs: std::char::ToUppercase| signs.next().filter(|_| signs.next().is_none());
+    let capital = single(sign.to_uppercase()).unwrap_or(sign);
+    let mut small = capital.to_lowercase();
+    small.next().filter(|_| small.next().is_none()).unwrap_or(capital)
 }
 
 fn separates(sign: char) -> bool {
@@ -135,13 +144,12 @@ impl Letters {
         self.all().all(|letter| letter.chars().nth(1).is_none())
     }
 
-    /// The stickers sorted by their letters; numbers by their value.
+    /// The stickers sorted by their letters in whatever case; numbers first and by their value.
     pub fn order(&self) -> [Sticker; 24] {
         let mut order: Vec<Sticker> = Sticker::all().collect();
-        order.sort_by(|&a, &b| {
-            let (a, b) = (self.of(a), self.of(b));
-            let number = |letter: &str| letter.parse::<u32>().map_or((1, 0), |number| (0, number));
-            number(a).cmp(&number(b)).then_with(|| a.cmp(b))
+        order.sort_by_cached_key(|&sticker| {
+            let letter = self.of(sticker);
+            (letter.parse::<u32>().unwrap_or(u32::MAX), folded(letter))
         });
         std::array::from_fn(|at| order[at])
     }
@@ -175,8 +183,7 @@ impl Letters {
     /// assert!(letters.read("HZ").is_err());
     /// ```
     pub fn read(&self, text: &str) -> Result<Vec<Sticker>, UnknownLetter> {
-        let folded_letters: Vec<Vec<char>> =
-            self.all().map(|letter| folded(letter).chars().collect()).collect();
+        let folded_letters: Vec<Vec<char>> = self.all().map(folded).collect();
         let mut stickers = Vec::new();
         let mut run: Vec<char> = Vec::new();
         let mut began = 0;
@@ -202,15 +209,13 @@ fn checked(letter: &str) -> Result<(), LettersError> {
     if count > LONGEST_LETTER {
         return Err(LettersError::TooLong(count));
     }
-    let Some(first) = letter.chars().next() else { return Err(LettersError::Empty) };
+    if letter.is_empty() {
+        return Err(LettersError::Empty);
+    }
     let sign = |sign: char| sign.is_alphanumeric() || sign.is_ascii_punctuation();
     let wrong = letter.chars().find(|&other| !sign(other) || separates(other));
-    // A mark that joins the sign before it can stand inside a letter, not at its beginning; `is_alphanumeric` has it out.
-    match wrong {
-        Some(wrong) => Err(LettersError::NoLetter(wrong)),
-        None if !sign(first) => Err(LettersError::NoLetter(first)),
-        None => Ok(()),
-    }
+    // Marks that join the sign before them are not alphanumeric, so they are refused here too.
+    wrong.map_or(Ok(()), |wrong| Err(LettersError::NoLetter(wrong)))
 }
 
 /// Takes signs that stand together apart into letters. `began` is the column of the first.
@@ -220,20 +225,12 @@ fn apart(
     began: usize,
     stickers: &mut Vec<Sticker>,
 ) -> Result<(), UnknownLetter> {
-    // One sign may be two in capitals (ß), so the column of each is noted.
-    let mut signs = Vec::with_capacity(run.len());
-    for (offset, &sign) in run.iter().enumerate() {
-        signs.extend(sign.to_uppercase().map(|capital| (capital, began + offset)));
-    }
-    if let Some(whole) =
-        letters.iter().position(|letter| letter.iter().eq(signs.iter().map(|(sign, _)| sign)))
-    {
+    let signs: Vec<char> = run.iter().map(|&sign| folded_sign(sign)).collect();
+    if let Some(whole) = letters.iter().position(|letter| *letter == signs) {
         stickers.extend(Sticker::new(whole as u8));
         return Ok(());
     }
-    let fits = |letter: &[char], at: usize| {
-        letter.len() <= signs.len() - at && letter.iter().zip(&signs[at..]).all(|(a, (b, _))| a == b)
-    };
+    let fits = |letter: &[char], at: usize| signs[at..].starts_with(letter);
     // For each place, in how many ways (two stand for more) the rest can be read, and by which letter one begins.
     let mut ways = vec![(0u8, 0usize); signs.len() + 1];
     ways[signs.len()].0 = 1;
@@ -260,8 +257,7 @@ fn apart(
             }
         }
         let last = reached.iter().rposition(|&here| here).unwrap_or(0).min(signs.len() - 1);
-        let (_, column) = signs[last];
-        return Err(UnknownLetter::NoLetter { column, found: run[column - began] });
+        return Err(UnknownLetter::NoLetter { column: began + last, found: run[last] });
     }
     let mut at = 0;
     while at < signs.len() {

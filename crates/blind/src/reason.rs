@@ -113,15 +113,10 @@ impl Trace {
         if letter > 0 && steps[letter - 1].role.ends() {
             return End::Closed;
         }
-        let place = if letter == 0 { self.buffer() } else { steps[letter - 1].target };
-        match self.buffer_is() {
-            // Of pieces that look alike even a right one may have been given away, and one like it come back.
-            BufferIs::Solved | BufferIs::Turned if letter == 0 => {
-                End::BufferAtHome { turned: self.buffer_is() == BufferIs::Turned }
-            }
-            BufferIs::Away | BufferIs::Solved | BufferIs::Turned => {
-                End::BufferPiece { place, seen: self.seen().at(place) }
-            }
+        // A piece that looks like the buffer's own may be given away although the buffer is right; then one like it came up.
+        match steps[..letter].last() {
+            Some(step) => End::BufferPiece { place: step.target, seen: self.seen().at(step.target) },
+            None => End::BufferAtHome { turned: self.buffer_is() == BufferIs::Turned },
         }
     }
 

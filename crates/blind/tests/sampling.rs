@@ -120,8 +120,8 @@ fn cycles_of_a_random_permutation_number_the_harmonic_number() {
 fn a_thousand_states_of_each_lesson_meet_it() {
     let mut generator = search::random::seeded(11);
     // Other buffers, whose algorithms do not move them; that matters to no memo.
-    let mut turned = Conventions::default();
-    turned.holding = Rotation::bringing(Face::D, Face::R).unwrap();
+    let holding = Rotation::bringing(Face::D, Face::R).unwrap();
+    let mut turned = Conventions { holding, ..Conventions::default() };
     turned.kind_mut(Orbit::Corner).buffer = Orbit::Corner.sticker("DBL").unwrap();
     turned.kind_mut(Orbit::Midge).buffer = Orbit::Midge.sticker("DF").unwrap();
     for conventions in [Conventions::default(), turned] {

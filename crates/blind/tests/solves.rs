@@ -4,6 +4,7 @@ use blind::{BreakChoice, Conventions, Held, HoldChoice, Solver, Trace};
 use cube::{Face, Orbit, Perm, Rotation, Size, State, Sticker};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
+use search::setup::Setup;
 
 /// The permutation of an orbit by which the piece with number `order[i]`, turned `turns[i]` stickers, lies at place `i`.
 fn perm(orbit: Orbit, order: &[usize], turns: &[u8]) -> Perm {
@@ -129,10 +130,8 @@ proptest! {
         turn in 0..24usize,
         best in any::<bool>(),
     ) {
-        let mut conventions = Conventions::default();
-        conventions.holding = Rotation::all().nth(up).unwrap();
-        let wanted = conventions.holding;
-        let solver = Solver::new(size, conventions);
+        let wanted = Rotation::all().nth(up).unwrap();
+        let solver = Solver::new(size, Conventions { holding: wanted, ..Conventions::default() });
         // The scramble may have left the whole cube turned.
         let scrambled = state.then(&State::held(size, Rotation::all().nth(turn).unwrap()));
         let choice = if best { HoldChoice::Best } else { HoldChoice::Conventions };
@@ -147,10 +146,8 @@ proptest! {
 
     #[test]
     fn the_best_hold_of_a_2x2_is_the_shortest_of_all_24(state in state(Size::TWO), up in 0..24usize) {
-        let mut conventions = Conventions::default();
-        conventions.holding = Rotation::all().nth(up).unwrap();
-        let wanted = conventions.holding;
-        let solver = Solver::new(Size::TWO, conventions);
+        let wanted = Rotation::all().nth(up).unwrap();
+        let solver = Solver::new(Size::TWO, Conventions { holding: wanted, ..Conventions::default() });
         // Turned in space and its colours named anew, without the solver.
         let shortest = Rotation::all()
             .map(|rotation| solver.memo(&state.after(rotation.turns()).named_in(wanted)).unwrap().letters())
@@ -246,7 +243,7 @@ fn corner_set_ups_turn_right_front_and_down_only() {
     let solver = Solver::new(Size::THREE, Conventions::default());
     let swap = solver.method().unwrap().swap(Orbit::Corner).unwrap();
     for target in Sticker::all() {
-        for turn in swap.setups(target).first().into_iter().flat_map(|setup| setup.turns()) {
+        for turn in swap.setups(target).first().into_iter().flat_map(Setup::turns) {
             assert!(matches!(turn.block.follows(), Face::R | Face::F | Face::D), "{turn}");
         }
     }

@@ -54,7 +54,7 @@ fn check_played(plan: &Plan<'_>, diagnosis: &Diagnosis, seen: &State) {
         assert!(explanation.ways() > explanation.alike().len());
     }
     assert!(diagnosis.explanations.is_sorted_by(|one, next| one.weight() >= next.weight()));
-    let sum: f64 = diagnosis.explanations.iter().map(|explanation| explanation.weight()).sum();
+    let sum: f64 = diagnosis.explanations.iter().map(Explanation::weight).sum();
     assert!(sum <= 1.0 + 1e-9, "{sum}");
     assert!(
         (1..=20).contains(&diagnosis.explanations.len()) && diagnosis.found >= diagnosis.explanations.len()
@@ -208,9 +208,8 @@ fn three_slips_are_found_when_asked_for() {
     let catalogue = Catalogue::default();
     let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Three, answers: &[], most: usize::MAX };
     let diagnosis = why(&plan, &observed, &inquiry, &mut |_| true).unwrap();
-    let as_made = |explanation: &&blind::Explanation| {
-        explanation.passes().iter().map(held).collect::<Vec<_>>() == passes
-    };
+    let as_made =
+        |explanation: &&Explanation| explanation.passes().iter().map(held).collect::<Vec<_>>() == passes;
     let found = diagnosis.explanations.iter().find(as_made).expect("what was made is among what is found");
     assert_eq!(found.slips().len(), 3);
     let left_out = |slips: &[Slip]| {
@@ -303,10 +302,10 @@ fn answers_bring_what_they_fit_to_the_front() {
     // Some two slips would do as well as others: that is why there is something to ask.
     assert!(before.ambiguity > 1 && before.found > 20, "{} of {}", before.ambiguity, before.found);
     let share = |diagnosis: &Diagnosis| -> f64 {
-        let recalled = |explanation: &&blind::Explanation| {
+        let recalled = |explanation: &&Explanation| {
             explanation.slips().iter().any(|slip| slip.kind.stage() == Stage::Recall)
         };
-        diagnosis.explanations.iter().filter(recalled).map(|explanation| explanation.weight()).sum()
+        diagnosis.explanations.iter().filter(recalled).map(Explanation::weight).sum()
     };
     let answer = |yes: bool| Answer { ask: Ask::Stage(Stage::Recall), yes };
     let yes = diagnosis(&plan, &observed, Depth::Two, &[answer(true)]);
