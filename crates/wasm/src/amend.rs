@@ -7,7 +7,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::case::read;
-use crate::methods::Call;
+use crate::call::Call;
+use crate::document::DocumentName;
 use crate::subject::Subject;
 
 /// A change that is wanted.
@@ -16,8 +17,8 @@ use crate::subject::Subject;
 pub struct Amended {
     /// What is changed of it.
     pub subject: Subject,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// What is to be changed.
     pub change: Amendment,
 }
@@ -74,8 +75,8 @@ pub struct Revised {
 pub struct Exported {
     /// What is saved of it.
     pub subject: Subject,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// The form.
     pub form: Form,
 }
@@ -108,7 +109,7 @@ pub struct SheetFile {
 pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, Failure> {
     let voice = call.voice;
     let named = amended.subject.named(call)?;
-    let kept = amended.subject.sheet(call, &amended.sheet)?;
+    let kept = amended.subject.sheet(call, amended.sheet.as_ref())?;
     let sheet = &kept.sheet;
     let (sheet, said) = match &amended.change {
         Amendment::Take { first, second, algorithm } => {
@@ -145,7 +146,7 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
 pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFile, Failure> {
     let voice = call.voice;
     let named = exported.subject.named(call)?;
-    let kept = exported.subject.sheet(call, &exported.sheet)?;
+    let kept = exported.subject.sheet(call, exported.sheet.as_ref())?;
     let (sheet, conventions, orbit, buffer) = (&kept.sheet, &named.conventions, named.orbit, named.buffer);
     let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
     Ok(match exported.form {

@@ -1,6 +1,7 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
-use blind::sheet::{CycleCase, Origin, Verdict, verdict_of};
+use blind::CycleCase;
+use blind::sheet::{Origin, Verdict, verdict_of};
 use cube::{Algorithm, Size, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
 use search::cycle::Event;
@@ -12,8 +13,9 @@ use voice::Voice;
 
 use crate::desk::palette;
 use crate::look::{Drawn, Looking};
-use crate::methods::{Call, Progress};
+use crate::call::{Call, Progress};
 use crate::sheet::{Trouble, seconds};
+use crate::document::DocumentName;
 use crate::subject::{Checked, Named, Subject};
 use crate::{Failure, Place};
 
@@ -45,8 +47,8 @@ pub struct Chosen {
 pub struct OfSheet {
     /// The case.
     pub chosen: Chosen,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
 }
 
 /// Everything that is known of a case.
@@ -105,8 +107,8 @@ pub struct Turned {
 pub struct Sought {
     /// The case.
     pub chosen: Chosen,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// The turns that may be used.
     pub moves: String,
     /// How long an algorithm may be.
@@ -182,7 +184,7 @@ pub(crate) fn case(call: &mut Call<'_>, of: &OfSheet) -> Result<Case, Failure> {
     let voice = call.voice;
     let chosen = &of.chosen;
     let named = chosen.subject.named(call)?;
-    let kept = chosen.subject.sheet(call, &of.sheet)?;
+    let kept = chosen.subject.sheet(call, of.sheet.as_ref())?;
     let case = named.case(voice, &chosen.first, &chosen.second)?;
     let (model, search) = (call.desk.searches.model(), call.desk.searches.conjugates(named.orbit));
     let ways = kept
@@ -246,7 +248,7 @@ pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Fail
 pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failure> {
     let voice = call.voice;
     let named = sought.chosen.subject.named(call)?;
-    let kept = sought.chosen.subject.sheet(call, &sought.sheet)?;
+    let kept = sought.chosen.subject.sheet(call, sought.sheet.as_ref())?;
     let case = named.case(voice, &sought.chosen.first, &sought.chosen.second)?;
     let CycleCase { orbit, buffer, first, second } = case;
     let effect = search::cycle::Effect::three_cycle(Size::THREE, orbit, buffer, first, second)

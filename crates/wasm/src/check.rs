@@ -6,7 +6,7 @@ use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
-use crate::methods::Call;
+use crate::call::Call;
 use crate::situation::Source;
 use crate::{Failure, Place};
 

@@ -11,7 +11,7 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::desk::palette;
-use crate::methods::Call;
+use crate::call::Call;
 use crate::situation::face;
 
 /// Conventions, and perhaps a change of them.

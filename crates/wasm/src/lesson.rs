@@ -8,7 +8,7 @@ use search::scramble::Event;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::methods::{Call, Progress};
+use crate::call::{Call, Progress};
 use crate::picture::with_letter;
 use crate::play::letters_of;
 use crate::scramble::seed;

@@ -5,7 +5,7 @@ use cube::{Orbit, Perm, State, Sticker, Turn};
 use serde::Serialize;
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
 use crate::trace::Puzzle;
 
 /// The time line.

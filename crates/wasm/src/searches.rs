@@ -4,7 +4,8 @@ use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 use std::rc::Rc;
 
-use blind::sheet::{CycleCase, Report, Sheet};
+use blind::CycleCase;
+use blind::sheet::{Report, Sheet};
 use cube::{Metric, Orbit, Size, Sticker};
 use search::conjugate::{Conjugates, Sort};
 use search::cycle::{Event, Finder, Limits, TurnSet};

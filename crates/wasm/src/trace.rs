@@ -5,7 +5,7 @@ use cube::display_turns;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
 use crate::situation::{Situation, Source};
 
 /// A request about a puzzle alone.

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::check::{Written, letters};
-use crate::methods::{Call, Progress};
+use crate::call::{Call, Progress};
 use crate::situation::Source;
 
 /// An attempt.
