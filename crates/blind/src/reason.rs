@@ -115,8 +115,13 @@ impl Trace {
         }
         let place = if letter == 0 { self.buffer() } else { steps[letter - 1].target };
         match self.buffer_is() {
-            BufferIs::Away => End::BufferPiece { place, seen: self.seen().at(place) },
-            other => End::BufferAtHome { turned: other == BufferIs::Turned },
+            // Of pieces that look alike even a right one may have been given away, and one like it come back.
+            BufferIs::Solved | BufferIs::Turned if letter == 0 => {
+                End::BufferAtHome { turned: self.buffer_is() == BufferIs::Turned }
+            }
+            BufferIs::Away | BufferIs::Solved | BufferIs::Turned => {
+                End::BufferPiece { place, seen: self.seen().at(place) }
+            }
         }
     }
 

@@ -137,12 +137,21 @@ impl Voice {
 
     /// Parts joined as the language lists them: "a, b and c".
     pub fn list(&self, parts: &[String]) -> String {
+        self.joined(parts, "list-and")
+    }
+
+    /// Parts of which any will do: "a, b or c".
+    pub fn either(&self, parts: &[String]) -> String {
+        self.joined(parts, "list-or")
+    }
+
+    fn joined(&self, parts: &[String], message: &str) -> String {
         match parts {
             [] => String::new(),
             [only] => only.clone(),
             [first @ .., last] => {
                 let first: FluentValue<'_> = first.join(", ").into();
-                self.say("list-and", &[("first", first), ("last", last.as_str().into())])
+                self.say(message, &[("first", first), ("last", last.as_str().into())])
             }
         }
     }

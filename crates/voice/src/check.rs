@@ -1,9 +1,10 @@
 //! Whether a memo or the moves of an attempt are right, and where they go wrong.
 
 use crate::Voice;
+use crate::puzzle::sort;
 use blind::{
-    ActionStep, Conventions, Deviation, How, KindCheck, MemoError, MemoFault, MemoSlip, ParityFault, Part,
-    kind_name,
+    ActionStep, Conventions, Deviation, How, KindCheck, Letters, MemoError, MemoFault, MemoSlip, ParityFault,
+    Part, UnknownLetter,
 };
 use cube::{Orbit, Sticker, display_turns};
 
@@ -28,9 +29,7 @@ impl Voice {
                     ],
                 )
             }
-            MemoFault::TurnedWrongWay => {
-                self.say("check-turned-wrong-way", &[("kind", kind_name(orbit).into())])
-            }
+            MemoFault::TurnedWrongWay => self.say("check-turned-wrong-way", &[("kind", sort(orbit).into())]),
             MemoFault::LeftOut { pieces } => {
                 let count = pieces.len().into();
                 self.say("check-left-out", &[("pieces", self.pieces(orbit, pieces).into()), ("count", count)])
@@ -44,7 +43,7 @@ impl Voice {
                 &[
                     ("position", (slip.position + 1).into()),
                     ("kinds", kinds.into()),
-                    ("letter", letters.of(letter).to_string().into()),
+                    ("letter", letters.of(letter).into()),
                     ("what", what.into()),
                 ],
             ),
@@ -62,7 +61,7 @@ impl Voice {
                 &[
                     ("place", self.lettered(orbit, place, letters).into()),
                     ("target", orbit.name(*target).into()),
-                    ("letter", letters.of(*target).to_string().into()),
+                    ("letter", letters.of(*target).into()),
                 ],
             ),
             (_, expected) => {
@@ -110,7 +109,7 @@ impl Voice {
                     &[
                         ("position", (letter + 1).into()),
                         ("kinds", self.kinds(*orbit).into()),
-                        ("letter", conventions.kind(*orbit).letters.of(*target).to_string().into()),
+                        ("letter", conventions.kind(*orbit).letters.of(*target).into()),
                         ("part", part.into()),
                     ],
                 )
@@ -139,18 +138,27 @@ impl Voice {
         self.say("check-moves-turn", &[("turn", (deviation.turn + 1).into()), ("what", what.into())])
     }
 
-    /// Why letters cannot be read, or a memo not be checked.
-    pub fn memo_error(&self, error: &MemoError) -> String {
+    /// Why a text is no row of letters of a kind, with the letters that there are.
+    pub fn unknown_letter(&self, orbit: Orbit, letters: &Letters, error: &UnknownLetter) -> String {
         match error {
-            MemoError::UnknownLetter { orbit, column, found, letters } => self.say(
+            UnknownLetter::NoLetter { column, found } => self.say(
                 "memo-unknown-letter",
                 &[
                     ("column", (*column).into()),
                     ("found", found.to_string().into()),
-                    ("kind", self.kind(*orbit).into()),
-                    ("letters", letters.as_str().into()),
+                    ("kind", self.kind(orbit).into()),
+                    ("letters", letters.all().collect::<Vec<_>>().join(" ").into()),
                 ],
             ),
+            UnknownLetter::Ambiguous { column } => {
+                self.say("memo-ambiguous-letters", &[("column", (*column).into())])
+            }
+        }
+    }
+
+    /// Why a memo cannot be checked.
+    pub fn memo_error(&self, error: &MemoError) -> String {
+        match error {
             MemoError::Empty => self.word("memo-empty"),
             MemoError::NoSuchKind { orbit, size } => self.say(
                 "kind-not-there",

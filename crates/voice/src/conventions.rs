@@ -1,7 +1,7 @@
 //! Mistakes in a conventions file.
 
 use crate::Voice;
-use blind::{ConventionsError, LettersError, Needs, Problem};
+use blind::{ConventionsError, LONGEST_LETTER, LettersError, Needs, Problem};
 use cube::{Orbit, Sticker};
 
 impl Voice {
@@ -55,11 +55,11 @@ impl Voice {
             Problem::LetterMissing { orbit, sticker } => {
                 self.say("letters-missing", &[("sticker", orbit.name(*sticker).into())])
             }
-            Problem::NotOneLetter(text) => self.say("letters-not-one", &[("text", text.as_str().into())]),
             Problem::Algorithm(error) => {
                 self.say("toml-algorithm", &[("what", self.parse_error(error).into())])
             }
             Problem::Swap { orbit, error } => self.swap_error(*orbit, error),
+            Problem::NotOnSize { orbit, size, error } => self.cannot_be_made(*orbit, *size, *error),
             Problem::KindsOnce(key) => self.say("toml-kinds-once", &[("key", key.as_str().into())]),
         }
     }
@@ -74,13 +74,17 @@ impl Voice {
             LettersError::Twice { letter, stickers } => self.say(
                 "letters-twice",
                 &[
-                    ("letter", letter.to_string().into()),
+                    ("letter", letter.as_str().into()),
                     ("first", name(stickers[0]).into()),
                     ("second", name(stickers[1]).into()),
                 ],
             ),
             LettersError::NoLetter(letter) => {
                 self.say("letters-no-letter", &[("letter", format!("{letter:?}").into())])
+            }
+            LettersError::Empty => self.word("letters-empty"),
+            LettersError::TooLong(count) => {
+                self.say("letters-too-long", &[("count", (*count).into()), ("most", LONGEST_LETTER.into())])
             }
         }
     }

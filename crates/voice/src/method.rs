@@ -1,8 +1,8 @@
 //! Why an algorithm or a method cannot be used, and why a memo was not carried out.
 
 use crate::Voice;
-use blind::{ExecutionError, MethodError, SwapError};
-use cube::{Orbit, Sticker};
+use blind::{ExecutionError, MethodError, NoSolution, SwapError};
+use cube::{Claim, NoSuchTurn, NotProven, Orbit, Size, Sticker};
 
 impl Voice {
     /// Why an algorithm cannot serve as the swap of a kind.
@@ -41,14 +41,7 @@ impl Voice {
     /// Why a method cannot be used on a puzzle.
     pub fn method_error(&self, error: &MethodError) -> String {
         match error {
-            MethodError::CannotBeMade { orbit, size, error } => self.say(
-                "method-cannot-be-made",
-                &[
-                    ("kind", self.kind(*orbit).into()),
-                    ("size", size.to_string().into()),
-                    ("what", self.parse_problem(&error.kind).into()),
-                ],
-            ),
+            MethodError::CannotBeMade { orbit, size, error } => self.cannot_be_made(*orbit, *size, *error),
             MethodError::NoSwap { orbit, error } => self.swap_error(*orbit, error),
             MethodError::NoSetup { orbit, target } => {
                 self.say("method-no-setup", &[("target", orbit.name(*target).into())])
@@ -68,15 +61,20 @@ impl Voice {
             MethodError::NotForKind(orbit) => {
                 self.say("method-not-for-kind", &[("kinds", self.kinds(*orbit).into())])
             }
-            MethodError::SliceData => self.word("method-slice-data"),
+            MethodError::ParityCannotBeMade { size, error } => self.say(
+                "method-parity-cannot-be-made",
+                &[("size", size.to_string().into()), ("what", self.no_such_turn(*error).into())],
+            ),
+            MethodError::NotProven(fault) => self.not_proven(*fault),
             MethodError::NoExchange => self.word("method-no-exchange"),
             MethodError::NoCase { orbit, first, second } => self.say(
                 "method-no-case",
                 &[("first", orbit.name(*first).into()), ("second", orbit.name(*second).into())],
             ),
-            MethodError::SizeNotCovered(size) => {
-                self.say("method-size-not-covered", &[("size", size.to_string().into())])
-            }
+            MethodError::NotCovered { size, orbit } => self.say(
+                "method-not-covered",
+                &[("size", size.to_string().into()), ("kinds", self.kinds(*orbit).into())],
+            ),
         }
     }
 
@@ -89,7 +87,40 @@ impl Voice {
             ExecutionError::OwnPiece { orbit, target } => {
                 self.say("execution-own-piece", &[("target", orbit.name(*target).into())])
             }
-            ExecutionError::DoesNotSolve => self.word("execution-does-not-solve"),
+            ExecutionError::NotProven(fault) => self.not_proven(*fault),
         }
+    }
+
+    /// Why there is no solution to show.
+    pub fn no_solution(&self, why: &NoSolution) -> String {
+        match why {
+            NoSolution::Method(error) => self.method_error(error),
+            NoSolution::Execution(error) => self.execution_error(error),
+        }
+    }
+
+    /// That something did not do what it should when it was tried, so that it is not shown.
+    pub fn not_proven(&self, fault: NotProven) -> String {
+        let claim = match fault.claim {
+            Claim::Solution => "solution",
+            Claim::Algorithm => "algorithm",
+            Claim::Setup => "setup",
+            Claim::Scramble => "scramble",
+            Claim::Memo => "memo",
+            Claim::Condition => "condition",
+            Claim::Explanation => "explanation",
+        };
+        self.say("not-proven", &[("claim", claim.into())])
+    }
+
+    pub(crate) fn cannot_be_made(&self, orbit: Orbit, size: Size, error: NoSuchTurn) -> String {
+        self.say(
+            "method-cannot-be-made",
+            &[
+                ("kind", self.kind(orbit).into()),
+                ("size", size.to_string().into()),
+                ("what", self.no_such_turn(error).into()),
+            ],
+        )
     }
 }

@@ -1,7 +1,7 @@
 //! What is wrong with a sequence of moves or a list of facelets.
 
 use crate::Voice;
-use cube::{Expected, FaceletError, NoSuchTurn, ParseError, ParseErrorKind, Size};
+use cube::{Expected, FaceletError, NoSuchTurn, ParseError, ParseErrorKind};
 
 impl Voice {
     /// A mistake in a sequence of moves, with its place and what would be right.
@@ -54,15 +54,16 @@ impl Voice {
     pub fn no_such_turn(&self, reason: NoSuchTurn) -> String {
         match reason {
             NoSuchTurn::NoSlice(size) => self.say("turn-no-slice", &[("size", size.to_string().into())]),
-            NoSuchTurn::TooDeep { size: Size::TWO, .. } => self.word("turn-no-wide"),
-            NoSuchTurn::TooDeep { depth, size } => self.say(
-                "turn-too-deep",
-                &[
-                    ("depth", depth.into()),
-                    ("size", size.to_string().into()),
-                    ("most", (size.layers() - 1).into()),
-                ],
-            ),
+            NoSuchTurn::TooDeep { depth, size } => {
+                let most = size.layers() - 1;
+                if most < 2 {
+                    return self.say("turn-no-wide", &[("size", size.to_string().into())]);
+                }
+                self.say(
+                    "turn-too-deep",
+                    &[("depth", depth.into()), ("size", size.to_string().into()), ("most", most.into())],
+                )
+            }
         }
     }
 

@@ -1,8 +1,11 @@
 //! What colours, pieces, kinds and holds are called.
 
 use crate::Voice;
-use blind::{Colour, Conventions, Letters};
+use blind::{Colour, Conventions, Letters, kind_name};
 use cube::{Face, Orbit, Rotation, Sticker, display_turns};
+
+/// The most pieces that are told by name where a number would do: all that can be left on a 3x3.
+pub(crate) const MOST_NAMED: usize = 12;
 
 impl Voice {
     /// A colour's name: translated where it is one of the six usual ones, otherwise as the solver calls it.
@@ -21,14 +24,19 @@ impl Voice {
         faces.iter().map(|&face| self.colour_held(face, conventions)).collect::<Vec<_>>().join("-")
     }
 
-    /// A kind of piece: "corner", "edge".
+    /// A kind of piece: "corner", "edge", "inner wing".
     pub fn kind(&self, orbit: Orbit) -> String {
-        self.word(kind_message(orbit, "kind"))
+        self.word(&format!("kind-{}", kind_name(orbit)))
     }
 
-    /// Several of a kind: "corners", "edges".
+    /// Several of a kind: "corners", "edges", "inner wings".
     pub fn kinds(&self, orbit: Orbit) -> String {
-        self.word(kind_message(orbit, "kinds"))
+        self.word(&format!("kinds-{}", kind_name(orbit)))
+    }
+
+    /// Several kinds as a list: "corners, edges and wings".
+    pub fn kinds_listed(&self, orbits: &[Orbit]) -> String {
+        self.list(&orbits.iter().map(|&orbit| self.kinds(orbit)).collect::<Vec<_>>())
     }
 
     /// A number with so many decimals, as the language writes it.
@@ -49,6 +57,14 @@ impl Voice {
     /// A sticker with its letter: `RUB (N)`.
     pub fn lettered(&self, orbit: Orbit, sticker: Sticker, letters: &Letters) -> String {
         format!("{} ({})", orbit.name(sticker), letters.of(sticker))
+    }
+
+    /// Pieces by name, as a list; more than a person takes in as a number: "17 wings".
+    pub(crate) fn pieces_or_number(&self, orbit: Orbit, stickers: &[Sticker]) -> String {
+        if stickers.len() <= MOST_NAMED {
+            return self.pieces(orbit, stickers);
+        }
+        self.say("pieces-number", &[("number", stickers.len().into()), ("kinds", self.kinds(orbit).into())])
     }
 
     /// Pieces by name, as a list.
@@ -79,21 +95,12 @@ impl Voice {
     }
 }
 
-/// The message for a kind, `kind-…` or `kinds-…`.
-fn kind_message(orbit: Orbit, number: &str) -> &'static str {
-    let one = number == "kind";
+/// The word by which the catalogues choose how a kind is spoken of; their languages differ by gender.
+pub(crate) const fn sort(orbit: Orbit) -> &'static str {
     match orbit {
-        Orbit::Corner if one => "kind-corner",
-        Orbit::Corner => "kinds-corner",
-        Orbit::Midge if one => "kind-edge",
-        Orbit::Midge => "kinds-edge",
-        Orbit::Wing { .. } if one => "kind-wing",
-        Orbit::Wing { .. } => "kinds-wing",
-        Orbit::XCentre { .. } if one => "kind-x-centre",
-        Orbit::XCentre { .. } => "kinds-x-centre",
-        Orbit::TCentre { .. } if one => "kind-t-centre",
-        Orbit::TCentre { .. } => "kinds-t-centre",
-        Orbit::Oblique(_) if one => "kind-oblique",
-        Orbit::Oblique(_) => "kinds-oblique",
+        Orbit::Corner => "corner",
+        Orbit::Midge => "edge",
+        Orbit::Wing { .. } => "wing",
+        Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => "centre",
     }
 }

@@ -1,38 +1,50 @@
 //! The trace in the coach's words: why each letter is what it is.
 
 use crate::Voice;
-use blind::{BufferIs, Chosen, Conventions, End, Memo, Reason, Trace};
-use cube::{Orbit, Sticker};
+use crate::puzzle::sort;
+use blind::{BufferIs, Chosen, Conventions, End, Memo, Reason, Solver, Trace};
+use cube::{Face, Orbit, Sticker};
+use fluent_bundle::FluentValue;
 
 impl Voice {
     /// Why a letter of a trace is there.
     pub fn reason(&self, reason: &Reason, trace: &Trace, conventions: &Conventions) -> String {
         let orbit = trace.orbit();
         let letters = &conventions.kind(orbit).letters;
-        let name = |sticker: Sticker| orbit.name(sticker).to_owned();
-        let letter = |sticker: Sticker| letters.of(sticker).to_string();
-        let kind = match orbit {
-            Orbit::Corner => "corner",
-            _ => "edge",
-        };
+        let name = |sticker: Sticker| orbit.name(sticker);
+        let letter = |sticker: Sticker| letters.of(sticker);
         match reason {
-            Reason::Follow { place, at_buffer, target, face, piece } => self.say(
-                if *at_buffer { "reason-buffer" } else { "reason-follow" },
-                &[
-                    ("place", name(*place).into()),
-                    ("placeletter", letter(*place).into()),
-                    ("colour", self.colour_held(*face, conventions).into()),
-                    ("piece", self.colours(piece, conventions).into()),
-                    ("kind", kind.into()),
-                    ("home", orbit.piece_name(*target).into()),
-                    ("face", face.to_string().into()),
-                    ("target", name(*target).into()),
-                    ("letter", letter(*target).into()),
-                ],
-            ),
+            Reason::Follow { place, at_buffer, target, face, piece } => {
+                self.follow(trace, conventions, [*place, *target], *at_buffer, &[&[*face], piece.as_slice()])
+            }
+            Reason::FollowColour { place, at_buffer, target, face, buffers_own, others } => {
+                let said = self.say(
+                    match (at_buffer, buffers_own) {
+                        (true, false) => "reason-buffer-centre",
+                        (true, true) => "reason-buffer-centre-on",
+                        (false, false) => "reason-follow-centre",
+                        (false, true) => "reason-follow-centre-on",
+                    },
+                    &[
+                        ("place", name(*place).into()),
+                        ("placeletter", letter(*place).into()),
+                        ("colour", self.colour_held(*face, conventions).into()),
+                        ("face", face.to_string().into()),
+                        ("target", name(*target).into()),
+                        ("letter", letter(*target).into()),
+                    ],
+                );
+                if others.is_empty() {
+                    return said;
+                }
+                let others: Vec<String> =
+                    others.iter().map(|&other| self.lettered(orbit, other, letters)).collect();
+                format!("{said} {}", self.say("reason-choice", &[("others", self.either(&others).into())]))
+            }
             Reason::Break { target, unsolved, chosen, after } => {
                 let how = match chosen {
                     Chosen::First if unsolved.len() == 1 => "break-only",
+                    Chosen::First if orbit.looks_alike() => "break-first-centre",
                     Chosen::First => "break-first",
                     Chosen::Fewest => "break-fewest",
                     Chosen::Least => "break-least",
@@ -40,10 +52,10 @@ impl Voice {
                 let begin = self.say(
                     how,
                     &[
-                        ("unsolved", self.pieces(orbit, unsolved).into()),
+                        ("unsolved", self.pieces_or_number(orbit, unsolved).into()),
                         ("target", name(*target).into()),
                         ("letter", letter(*target).into()),
-                        ("kind", kind.into()),
+                        ("kind", sort(orbit).into()),
                     ],
                 );
                 self.after_end(after, trace, conventions, &begin)
@@ -55,7 +67,7 @@ impl Voice {
                         ("piece", orbit.piece_name(*target).into()),
                         ("target", name(*target).into()),
                         ("letter", letter(*target).into()),
-                        ("kind", kind.into()),
+                        ("kind", sort(orbit).into()),
                     ],
                 );
                 self.after_end(after, trace, conventions, &begin)
@@ -68,23 +80,76 @@ impl Voice {
                     ("face", target.face().to_string().into()),
                     ("target", name(*target).into()),
                     ("letter", letter(*target).into()),
-                    ("kind", kind.into()),
+                    ("kind", sort(orbit).into()),
                 ],
             ),
-            Reason::Close { place, target, began, .. } => self.say(
-                if target == began { "reason-close" } else { "reason-close-turned" },
-                &[
-                    ("place", name(*place).into()),
-                    ("placeletter", letter(*place).into()),
-                    ("colour", self.colour_held(target.face(), conventions).into()),
-                    ("kind", kind.into()),
-                    ("began", name(*began).into()),
-                    ("beganletter", letter(*began).into()),
-                    ("target", name(*target).into()),
-                    ("letter", letter(*target).into()),
-                ],
-            ),
+            Reason::Close { place, target, began, .. } => {
+                let message = if orbit.looks_alike() {
+                    "reason-close-centre"
+                } else if target == began {
+                    "reason-close"
+                } else {
+                    "reason-close-turned"
+                };
+                self.say(
+                    message,
+                    &[
+                        ("place", name(*place).into()),
+                        ("placeletter", letter(*place).into()),
+                        ("colour", self.colour_held(target.face(), conventions).into()),
+                        ("kind", sort(orbit).into()),
+                        ("began", name(*began).into()),
+                        ("beganletter", letter(*began).into()),
+                        ("target", name(*target).into()),
+                        ("letter", letter(*target).into()),
+                    ],
+                )
+            }
         }
+    }
+
+    /// Why a letter follows the one before, for pieces that are told apart. `faces`: the face of the sticker seen, and those of
+    /// its piece.
+    fn follow(
+        &self,
+        trace: &Trace,
+        conventions: &Conventions,
+        [place, target]: [Sticker; 2],
+        at_buffer: bool,
+        faces: &[&[Face]; 2],
+    ) -> String {
+        let orbit = trace.orbit();
+        let letters = &conventions.kind(orbit).letters;
+        let [face, piece] = faces;
+        let colours = |faces: &[Face]| FluentValue::from(self.colours(faces, conventions));
+        let mut blanks = vec![
+            ("place", orbit.name(place).into()),
+            ("placeletter", letters.of(place).into()),
+            ("colour", colours(face)),
+            ("target", orbit.name(target).into()),
+            ("letter", letters.of(target).into()),
+        ];
+        let message = match orbit {
+            // One sticker stands for a wing, and which of two like-coloured ones it is shows by the side that is seen.
+            Orbit::Wing { .. } => {
+                blanks.push(("other", colours(piece.get(1..).unwrap_or_default())));
+                if at_buffer { "reason-buffer-wing" } else { "reason-follow-wing" }
+            }
+            Orbit::Corner
+            | Orbit::Midge
+            | Orbit::XCentre { .. }
+            | Orbit::TCentre { .. }
+            | Orbit::Oblique(_) => {
+                blanks.extend([
+                    ("piece", colours(piece)),
+                    ("kind", sort(orbit).into()),
+                    ("home", orbit.piece_name(target).into()),
+                    ("face", target.face().to_string().into()),
+                ]);
+                if at_buffer { "reason-buffer" } else { "reason-follow" }
+            }
+        };
+        self.say(message, &blanks)
     }
 
     fn after_end(&self, end: &End, trace: &Trace, conventions: &Conventions, begin: &str) -> String {
@@ -96,22 +161,19 @@ impl Voice {
     pub fn end(&self, end: &End, trace: &Trace, conventions: &Conventions) -> String {
         let orbit = trace.orbit();
         let letters = &conventions.kind(orbit).letters;
-        let kind = match orbit {
-            Orbit::Corner => "corner",
-            _ => "edge",
-        };
         match end {
             End::BufferPiece { place, .. } => self.say(
-                "end-buffer-piece",
+                if orbit.looks_alike() { "end-buffer-colour" } else { "end-buffer-piece" },
                 &[
                     ("place", orbit.name(*place).into()),
-                    ("placeletter", letters.of(*place).to_string().into()),
-                    ("kind", kind.into()),
+                    ("placeletter", letters.of(*place).into()),
+                    ("colour", self.colour_held(trace.buffer().face(), conventions).into()),
+                    ("kind", sort(orbit).into()),
                 ],
             ),
             End::BufferAtHome { turned } => self.say(
                 if *turned { "end-buffer-turned" } else { "end-buffer-solved" },
-                &[("buffer", orbit.name(trace.buffer()).into()), ("kind", kind.into())],
+                &[("buffer", orbit.name(trace.buffer()).into()), ("kind", sort(orbit).into())],
             ),
             End::Closed => String::new(),
         }
@@ -130,17 +192,12 @@ impl Voice {
         let done = self.say(message, &[("kinds", kinds.into()), ("letters", trace.len().into())]);
         match trace.end() {
             end @ End::BufferPiece { .. } => format!("{} {done}", self.end(&end, trace, conventions)),
-            _ => done,
+            End::BufferAtHome { .. } | End::Closed => done,
         }
     }
 
-    /// What parity means for the execution. `algorithm`: whether the method has something to do about it.
-    pub fn parity(&self, memo: &Memo, algorithm: bool) -> String {
-        let message = match (memo.is_odd(), algorithm) {
-            (false, _) => "parity-even",
-            (true, true) => "parity-odd",
-            (true, false) => "parity-odd-nothing",
-        };
+    /// What parity there is, and what it means for the execution where the solver has a method.
+    pub fn parity(&self, memo: &Memo, solver: &Solver) -> String {
         let counts: Vec<String> = memo
             .parts()
             .iter()
@@ -150,6 +207,14 @@ impl Voice {
             })
             .collect();
         let counts = self.list(&counts);
+        let Ok(method) = solver.method() else {
+            if memo.letters() == 0 {
+                return self.word("letters-none");
+            }
+            let all =
+                self.say("letters-all", &[("letters", memo.letters().into()), ("counts", counts.into())]);
+            return format!("{all} {}", self.parity_of_kinds(memo));
+        };
         if let Some([first, second]) = memo.exchanged() {
             let name = |sticker| Orbit::Midge.name(sticker);
             return self.say(
@@ -157,6 +222,33 @@ impl Voice {
                 &[("first", name(first).into()), ("second", name(second).into()), ("counts", counts.into())],
             );
         }
+        let message = match (memo.is_odd(), method.parity().is_some()) {
+            (false, _) => "parity-even",
+            (true, true) => "parity-odd",
+            (true, false) => "parity-odd-nothing",
+        };
         self.say(message, &[("counts", counts.into())])
+    }
+
+    /// Which kinds have an odd number of letters: a parity where pieces are told apart, only odd where they look alike.
+    pub fn parity_of_kinds(&self, memo: &Memo) -> String {
+        let of = |alike: bool, odd: bool| -> Vec<Orbit> {
+            let wanted = |trace: &&Trace| trace.orbit().looks_alike() == alike && trace.is_odd() == odd;
+            memo.parts().iter().filter(wanted).map(Trace::orbit).collect()
+        };
+        let what = |alike: bool| {
+            let said = |message: &str, kinds: &[Orbit]| {
+                (!kinds.is_empty()).then(|| self.say(message, &[("kinds", self.kinds_listed(kinds).into())]))
+            };
+            let both = [said("odd-for", &of(alike, true)), said("even-for", &of(alike, false))];
+            both.into_iter().flatten().collect::<Vec<_>>().join("; ")
+        };
+        let parity = if of(false, true).is_empty() { "parity-of-none" } else { "parity-of-some" };
+        let apart = self.say(parity, &[("what", what(false).into())]);
+        let centres = what(true);
+        if centres.is_empty() {
+            return apart;
+        }
+        format!("{apart} {}", self.say("parity-centres", &[("what", centres.into())]))
     }
 }

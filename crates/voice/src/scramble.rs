@@ -96,7 +96,13 @@ impl Voice {
         match why {
             Why::Parity => self.word("never-parity"),
             Why::Turning(Orbit::Corner) => self.word("never-twists"),
-            Why::Turning(_) => self.word("never-flips"),
+            Why::Turning(
+                Orbit::Midge
+                | Orbit::Wing { .. }
+                | Orbit::XCentre { .. }
+                | Orbit::TCentre { .. }
+                | Orbit::Oblique(_),
+            ) => self.word("never-flips"),
             Why::ParityAndTurning => self.word("never-parity-and-turning"),
             Why::OfBuffer { orbit, sticker } => {
                 self.say("never-of-buffer", &[("sticker", orbit.name(*sticker).into())])

@@ -1,6 +1,7 @@
 //! What the screens say of a puzzle: pictures for those who cannot see them, steps to be read aloud, notes.
 
 use crate::Voice;
+use crate::puzzle::MOST_NAMED;
 use blind::{Colour, Conventions, Held, Letters, Trace, solved_pieces};
 use cube::{Face, Facelets, Orbit, Sticker};
 
@@ -13,6 +14,8 @@ impl Voice {
             .collect();
         let already = if solved.is_empty() {
             self.word("hold-none-solved")
+        } else if solved.len() > MOST_NAMED {
+            self.say("hold-many-solved", &[("count", solved.len().into())])
         } else {
             self.say("hold-solved", &[("pieces", self.list(&solved).into()), ("count", solved.len().into())])
         };
@@ -69,7 +72,7 @@ impl Voice {
             "view-letter",
             &[
                 ("number", (index + 1).into()),
-                ("letter", letters.of(target).to_string().into()),
+                ("letter", letters.of(target).into()),
                 ("target", orbit.name(target).into()),
             ],
         )
@@ -148,16 +151,16 @@ impl Voice {
             &[
                 ("sticker", orbit.name(sticker).into()),
                 ("colour", self.colour_held(sticker.face(), conventions).into()),
-                ("letter", conventions.kind(orbit).letters.of(sticker).to_string().into()),
+                ("letter", conventions.kind(orbit).letters.of(sticker).into()),
             ],
         )
     }
 
     /// A sticker took over the letter that another gave up.
-    pub fn letters_exchanged(&self, orbit: Orbit, sticker: Sticker, letter: char) -> String {
+    pub fn letters_exchanged(&self, orbit: Orbit, sticker: Sticker, letter: &str) -> String {
         self.say(
             "view-letters-exchanged",
-            &[("sticker", orbit.name(sticker).into()), ("letter", letter.to_string().into())],
+            &[("sticker", orbit.name(sticker).into()), ("letter", letter.into())],
         )
     }
 
@@ -200,7 +203,7 @@ impl Voice {
         self.say(
             if setup.is_empty() { "view-carried-out-plainly" } else { "view-carried-out" },
             &[
-                ("letter", letters.of(target).to_string().into()),
+                ("letter", letters.of(target).into()),
                 ("target", orbit.name(target).into()),
                 ("kind", self.kind(orbit).into()),
                 ("setup", setup.into()),

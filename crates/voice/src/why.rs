@@ -109,16 +109,16 @@ impl Voice {
                 ],
             ),
         };
-        let rest = if found.explanation.slips.is_empty() {
+        let rest = if found.explanation.slips().is_empty() {
             self.word("by-hand-otherwise-right")
         } else {
-            self.slips(&found.explanation.slips, conventions)
+            self.slips(found.explanation.slips(), conventions)
         };
         format!("{hand} {rest}")
     }
 
     /// A question about an attempt.
-    pub fn ask(&self, ask: Ask, plan: &Plan) -> String {
+    pub fn ask(&self, ask: Ask, plan: &Plan<'_>) -> String {
         match ask {
             Ask::Stage(Stage::Start) => self.word("ask-start"),
             Ask::Stage(Stage::Tracing) => self.word("ask-tracing"),
@@ -130,7 +130,7 @@ impl Voice {
                 let sticker = letters.and_then(|letters| letters.get(letter));
                 let said = sticker.map_or_else(
                     || "none".to_owned(),
-                    |&sticker| plan.conventions().kind(orbit).letters.of(sticker).to_string(),
+                    |&sticker| plan.solver().conventions().kind(orbit).letters.of(sticker).to_string(),
                 );
                 self.say(
                     "ask-letter",
@@ -152,6 +152,8 @@ impl Voice {
     /// Why no diagnosis can be made.
     pub fn why_error(&self, error: &WhyError, conventions: &Conventions) -> String {
         match error {
+            WhyError::Method(error) => self.method_error(error),
+            WhyError::NotProven(fault) => self.not_proven(*fault),
             WhyError::Execution(error) => self.execution_error(error),
             WhyError::NotOneSwap(orbit) => {
                 self.say("why-not-one-swap", &[("kinds", self.kinds(*orbit).into())])

@@ -1,30 +1,30 @@
 //! The sentences, read as a coach would read them.
 
-use blind::{Chosen, Conventions, Memo, Method, hold, reasons};
+use blind::{Conventions, HoldChoice, Letters, Solver};
 use cube::Face::{B, F, R, U};
-use cube::{Algorithm, Facelets, Size, State};
+use cube::{Algorithm, Claim, Facelets, NotProven, Orbit, Size, State};
 use std::fmt::Write;
 use voice::{Language, Voice};
 
 fn told(scramble: &str, size: Size, language: Language) -> String {
     let conventions = Conventions::default();
-    let method = Method::new(size, &conventions).unwrap();
+    let solver = Solver::new(size, conventions.clone());
     let turns = Algorithm::parse(scramble, size).unwrap().flatten();
-    let held = hold(&State::solved(size).after(&turns), &conventions);
-    let memo = Memo::new(&held.state, &conventions, &method);
+    let held = solver.pick_up(&State::solved(size).after(&turns), HoldChoice::Conventions).unwrap();
+    let memo = solver.memo(&held.state).unwrap();
     let voice = Voice::new(language);
     let mut text = String::new();
     for trace in memo.parts() {
         let letters = &conventions.kind(trace.orbit()).letters;
         let _ = writeln!(text, "{}: {}", voice.kinds(trace.orbit()), letters.grouped(&trace.targets(), true));
-        for (step, reason) in trace.steps().iter().zip(reasons(trace, Chosen::First)) {
+        for (step, reason) in trace.steps().iter().zip(solver.reasons(trace)) {
             let _ =
                 writeln!(text, "{} {}", letters.of(step.target), voice.reason(&reason, trace, &conventions));
         }
         text += &voice.finish(trace, &conventions);
         text += "\n";
     }
-    text + &voice.parity(&memo, method.parity().is_some())
+    text + &voice.parity(&memo, &solver)
 }
 
 #[test]
@@ -42,6 +42,73 @@ fn a_3x3_is_explained() {
 fn a_3x3_is_explained_in_german() {
     let scramble = "D2 F' R2 B U2 L' D B2 R F U' L2 B' U R2 D' F2 L U2";
     insta::assert_snapshot!(told(scramble, Size::THREE, Language::German));
+}
+
+#[test]
+fn wings_and_centres_are_explained() {
+    let size = Size::new(4).unwrap();
+    let scramble = "Rw' U Fw2 D' L2 Uw B2 R' Fw D Rw2 B Uw' L";
+    insta::assert_snapshot!(told(scramble, size, Language::English));
+    insta::assert_snapshot!(told(scramble, size, Language::German));
+}
+
+#[test]
+fn a_centre_buffer_that_is_right_may_be_given_away() {
+    // Two columns of centres are moved, the buffer at the left of U keeps its colour.
+    insta::assert_snapshot!(told("r U r' U' D' l D l'", Size::new(4).unwrap(), Language::English));
+}
+
+#[test]
+fn all_kinds_have_names_and_their_parity_is_told() {
+    let size = Size::new(7).unwrap();
+    let turns = "3Rw U 3Fw2 D' Lw B2 3Uw R' Fw D Rw2 B 3Lw' U2 3Bw Dw F' 3Dw2 L";
+    let turns = Algorithm::parse(turns, size).unwrap().flatten();
+    let state = State::solved(size).after(&turns);
+    let solver = Solver::new(size, Conventions::default());
+    let memo = solver.memo(&state).unwrap();
+    let mut text = String::new();
+    for language in Language::ALL {
+        let voice = Voice::new(language);
+        for orbit in Orbit::ALL {
+            let [kind, kinds] = [voice.kind(orbit), voice.kinds(orbit)];
+            assert!(!kind.starts_with("kind-") && !kinds.starts_with("kinds-"), "{kind} {kinds}");
+            let _ = writeln!(text, "{kind}, {kinds}");
+        }
+        let _ = writeln!(text, "{}", voice.parity(&memo, &solver));
+        let solved = solver.memo(&State::solved(size)).unwrap();
+        let _ = writeln!(text, "{}", voice.parity(&solved, &solver));
+    }
+    insta::assert_snapshot!(text);
+}
+
+#[test]
+fn what_cannot_be_given_is_said() {
+    let numbers: Vec<String> = (1..=24).map(|number: u8| number.to_string()).collect();
+    let letters = Letters::new(&numbers).unwrap();
+    let unread = [letters.read("12 3-x").unwrap_err(), letters.read("12 123").unwrap_err()];
+    let wing = Orbit::ALL[2];
+    let claims = [
+        Claim::Solution,
+        Claim::Algorithm,
+        Claim::Setup,
+        Claim::Scramble,
+        Claim::Memo,
+        Claim::Condition,
+        Claim::Explanation,
+    ];
+    let mut text = String::new();
+    for language in Language::ALL {
+        let voice = Voice::new(language);
+        for error in &unread {
+            let _ = writeln!(text, "{}", voice.unknown_letter(wing, &letters, error));
+        }
+        for claim in claims {
+            let _ = writeln!(text, "{}", voice.not_proven(NotProven { claim }));
+        }
+        let none = Solver::new(Size::new(4).unwrap(), Conventions::default()).method().unwrap_err().clone();
+        let _ = writeln!(text, "{}", voice.no_solution(&none.into()));
+    }
+    insta::assert_snapshot!(text);
 }
 
 #[test]

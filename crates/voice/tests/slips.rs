@@ -1,8 +1,8 @@
 //! The sentences about slips, read as a coach would read them.
 
 use blind::{
-    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, Method, Observed, ObservedError,
-    ParityFault, Part, Plan, Slip, SlipKind, Stage, check_letters,
+    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, Observed, ObservedError, ParityFault, Part,
+    Plan, Slip, SlipKind, Solver, Stage, check_letters,
 };
 use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
 use std::fmt::Write;
@@ -13,7 +13,7 @@ fn turns(written: &str) -> Vec<Turn> {
 }
 
 fn targets(orbit: Orbit, letters: &str) -> Vec<Sticker> {
-    Conventions::default().kind(orbit).letters.read(orbit, letters).unwrap()
+    Conventions::default().kind(orbit).letters.read(letters).unwrap()
 }
 
 fn step(part: Part) -> ActionStep {
@@ -190,10 +190,9 @@ fn every_way_to_differ_has_its_sentence() {
 
 #[test]
 fn every_question_and_mistake_has_its_sentence() {
-    let conventions = Conventions::default();
-    let method = Method::new(Size::THREE, &conventions).unwrap();
+    let solver = Solver::new(Size::THREE, Conventions::default());
     let begun = Begun::Scramble(turns("D2 F' R2 B U2 L' D B2 R F U'"));
-    let plan = Plan::new(begun, Size::THREE, None, &conventions, &method).unwrap();
+    let plan = Plan::new(begun, None, &solver).unwrap();
     let mut asks: Vec<Ask> = Stage::ALL.into_iter().map(Ask::Stage).collect();
     asks.extend([Ask::Kind(Orbit::Corner), Ask::Letter(Orbit::Midge, 2), Ask::Letter(Orbit::Midge, 40)]);
     asks.extend([Part::Setup, Part::Algorithm, Part::Undo].map(Ask::Part));

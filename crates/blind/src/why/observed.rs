@@ -130,9 +130,18 @@ fn parts<'a>(text: &'a str, separators: &[char]) -> Vec<(usize, &'a str)> {
     found
 }
 
+/// Kinds of which attempts are explained.
+fn is_told_of(orbit: Orbit) -> bool {
+    match orbit {
+        Orbit::Corner | Orbit::Midge => true,
+        Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => false,
+    }
+}
+
 fn sticker(name: &str) -> Option<(Orbit, Sticker)> {
     let upper = name.to_uppercase();
-    [Orbit::Corner, Orbit::Midge].into_iter().find_map(|orbit| Some((orbit, orbit.sticker(&upper)?)))
+    let told_of = Orbit::ALL.into_iter().filter(|&orbit| is_told_of(orbit));
+    told_of.into_iter().find_map(|orbit| Some((orbit, orbit.sticker(&upper)?)))
 }
 
 impl Observed {
@@ -202,7 +211,8 @@ impl Observed {
             let (count, kind) = item.split_once(char::is_whitespace).ok_or_else(wrong)?;
             let count: usize = count.parse().map_err(|_| wrong())?;
             let kind = kind.trim();
-            let orbit = crate::kind_named(kind.strip_suffix('s').unwrap_or(kind)).ok_or_else(wrong)?;
+            let named = crate::kind_named(kind.strip_suffix('s').unwrap_or(kind));
+            let orbit = named.filter(|&orbit| is_told_of(orbit)).ok_or_else(wrong)?;
             if count > orbit.pieces() as usize {
                 return Err(ObservedError::TooMany { column, most: orbit.pieces(), orbit });
             }

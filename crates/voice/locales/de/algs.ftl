@@ -92,7 +92,6 @@ fit-never = kommt nicht vor; bleibt
 
 method-slice-not-first = Mit einem Paritätsalgorithmus müssen Kanten mit slice-swap zuerst ausgeführt werden: schreib execution = ["edge", "corner"] unter [memo] oder by = "exchange" unter [parity].
 method-not-for-kind = Slice-swap ist eine Methode für Kanten, nicht für { $kinds }.
-method-slice-data = Die Algorithmen von slice-swap tun etwas anderes als sie sollen; das ist ein Fehler des Programms.
 method-no-exchange = Dein Eckenalgorithmus vertauscht keine zwei Kanten, also können im Verfolgen keine vertauscht werden; wähle parity by = "algorithm".
 method-no-case = Es gibt keinen Algorithmus für { $first } { $second }.
 

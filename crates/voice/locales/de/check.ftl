@@ -65,5 +65,6 @@ how-otherwise = { $where }: { $made } wurde statt { $planned } gemacht.
 how-otherwise-nothing = { $where }: { $planned } wurde nicht gemacht.
 
 memo-unknown-letter = Spalte { $column }: „{ $found }“ ist kein Buchstabe des Schemas ({ $kind }); seine Buchstaben sind { $letters }.
+memo-ambiguous-letters = Spalte { $column }: diese Zeichen lassen sich auf mehr als eine Weise als Buchstaben lesen; setze Leerzeichen zwischen die Buchstaben.
 memo-empty = Das Memo ist leer, und der Würfel ist nicht gelöst.
 check-no-memo = Es gibt kein Memo zu prüfen. Gib die Buchstaben mit --corners und --edges an, oder die Züge mit --moves.

@@ -17,6 +17,7 @@ hold-solved = So { $count ->
     [one] ist { $pieces } schon gelöst.
    *[other] sind { $pieces } schon gelöst.
 }
+hold-many-solved = So sind { $count } Steine schon gelöst.
 hold-none-solved = Noch ist kein Stein gelöst.
 hold-shorter = Anders gehalten hat das Memo nur { $letters ->
     [one] 1 Buchstaben
@@ -27,7 +28,7 @@ hold-best-odd = --hold best ist für Puzzles ohne feste Center; beim { $size } l
 no-such-puzzle = „{ $text }“ ist hier kein Puzzle; wähle 2, 3, 4, 5, 6 oder 7, wie --puzzle 3.
 scramble-missing = Es fehlt der Scramble. Schreibe ihn in Anführungszeichen hinter den Befehl, wie "R U' F2", oder gib die Sticker mit --facelets.
 facelets-other-size = Das sind die Sticker eines { $found }, das Puzzle ist aber ein { $size }; gib --puzzle an.
-no-such-kind = „{ $text }“ ist hier keine Art von Stein; wähle corner oder edge.
+no-such-kind = „{ $text }“ ist hier keine Art von Stein; wähle eine von { $known }.
 kind-not-there = Ein { $size } hat keine { $kinds }.
 no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser Art ({ $kind }), wie UFR oder UF.
 no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.

@@ -12,7 +12,7 @@ moves-wrong-case = „{ $found }“ ist kein Zug; „{ $rather }“ ist einer.
 moves-no-such-turn = { $turn } geht nicht: { $reason }
 
 turn-no-slice = ein { $size } hat keine mittlere Schicht, also keine Scheibenzüge.
-turn-no-wide = ein 2x2 hat keine weiten Züge; beide Schichten zu drehen ist eine Drehung (x, y oder z).
+turn-no-wide = ein { $size } hat keine weiten Züge; beide Schichten zu drehen ist eine Drehung (x, y oder z).
 turn-too-deep = { $depth } Schichten sind für einen { $size } zu viele; höchstens { $most } drehen zusammen.
 
 expected-turn = ein Zug (U L F R B D, weit wie Rw, M E S, x y z) oder eine öffnende Klammer
@@ -73,10 +73,19 @@ swap-other-target = Der Algorithmus tauscht den Puffer mit { $actual }, nicht mi
 method-cannot-be-made = Der Algorithmus ({ $kind }) geht auf einem { $size } nicht: { $what }
 method-no-setup = Es wurden keine Setup-Züge gefunden, die { $target } zum Tausch bringen.
 method-parity-does-not-fit = Der Paritätsalgorithmus passt nicht zu deinen Tauschen: sie lassen { $wanted } vertauscht, er bewegt { $moved }.
-method-size-not-covered = Memos gibt es bisher für 2x2 und 3x3, nicht für einen { $size }.
+method-parity-cannot-be-made = Der Paritätsalgorithmus geht auf einem { $size } nicht: { $what }
+method-not-covered = Für die { $kinds } eines { $size } gibt es noch keine Methode, sie auszuführen.
 execution-kind-missing = Die Methode hat keinen Algorithmus für die { $kinds }.
 execution-own-piece = { $target } liegt auf dem Stein des Puffers und kann kein Ziel sein.
-execution-does-not-solve = Ausgeführt lösen diese Buchstaben das Puzzle nicht.
+not-proven = Auf dem Puzzle versucht, tat { $claim ->
+    [solution] die Lösung
+    [algorithm] der Algorithmus
+    [setup] das Setup
+    [scramble] der Scramble
+    [memo] das Memo
+    [condition] der gezogene Zustand
+   *[explanation] die Erklärung
+} nicht, was nötig ist, und wird nicht gezeigt; das ist ein Fehler dieses Programms, nicht deiner.
 
 toml-no = Das ist kein TOML: { $what }
 toml-unknown-key = „{ $key }“ bedeutet hier nichts; bekannt sind { $known }.
@@ -89,18 +98,20 @@ toml-colour-twice = Zwei Flächen sind { $name }; jede Farbe gibt es einmal.
 toml-holding-same = { $up } kann nicht zugleich oben und vorn sein.
 toml-holding-opposite = { $up } und { $front } liegen gegenüber; sie können nicht oben und vorn sein.
 toml-algorithm = Der Algorithmus ist nicht lesbar. { $what }
-toml-kinds-once = „{ $key }“ braucht jede Art einmal: corner, edge.
+toml-kinds-once = „{ $key }“ nennt eine Art zweimal; jede darf dort einmal stehen.
 
 letters-count = { $count } Buchstaben für die 24 Sticker dieser Art ({ $kind }).
 letters-twice = Der Buchstabe { $letter } steht für zwei Sticker, { $first } und { $second }.
 letters-no-letter = { $letter } kann kein Buchstabe des Schemas sein.
 letters-missing = { $sticker } hat keinen Buchstaben.
 letters-not-one = „{ $text }“ ist nicht ein Buchstabe.
+letters-empty = Ein Buchstabe ist leer; jeder Sticker braucht einen.
+letters-too-long = Ein Buchstabe hat { $count } Zeichen; höchstens { $most } werden gelesen.
 
 needs-table = eine Tabelle mit weiteren Schlüsseln
 needs-text = einen Text in Anführungszeichen
 needs-yes-no = true oder false
 needs-list = eine Liste von Texten
-needs-letters = 24 Buchstaben in einem Text, oder eine Tabelle mit einem Buchstaben je Sticker oder vier je Fläche
+needs-letters = 24 Buchstaben in einem Text oder einer Liste, oder eine Tabelle mit einem Buchstaben je Sticker oder vier je Fläche
 needs-breaks = "first", "fewest", "least" oder eine Liste von Stickern
 needs-colour = einen Farbnamen oder eine Tabelle mit name und shade

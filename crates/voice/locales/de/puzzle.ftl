@@ -13,14 +13,24 @@ kind-edge = Kante
 kinds-edge = Kanten
 kind-wing = Wing
 kinds-wing = Wings
+kind-wing-3 = Innen-Wing
+kinds-wing-3 = Innen-Wings
 kind-x-centre = X-Center
 kinds-x-centre = X-Center
+kind-x-centre-3 = Innen-X-Center
+kinds-x-centre-3 = Innen-X-Center
 kind-t-centre = T-Center
 kinds-t-centre = T-Center
-kind-oblique = Oblique
-kinds-oblique = Obliques
+kind-t-centre-3 = Innen-T-Center
+kinds-t-centre-3 = Innen-T-Center
+kind-left-oblique = Links-Oblique
+kinds-left-oblique = Links-Obliques
+kind-right-oblique = Rechts-Oblique
+kinds-right-oblique = Rechts-Obliques
 
 list-and = { $first } und { $last }
+list-or = { $first } oder { $last }
+pieces-number = { $number } { $kinds }
 
 hold-as-scrambled = Halte ihn wie beim Verdrehen, { $up } oben, { $front } vorn.
 hold-turned = { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.

@@ -1,4 +1,4 @@
-# Die Verfolgung, wie ein Lehrer sie erzählen würde. $kind ist "corner" oder "edge".
+# Die Verfolgung, wie ein Lehrer sie erzählen würde. $kind ist "corner", "edge", "wing" oder "centre".
 
 reason-buffer = Sieh auf den Puffer { $place }: dort ist { $colour }, auf { $kind ->
     [corner] der Ecke
@@ -11,16 +11,36 @@ reason-follow = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }, 
     [corner] der Ecke
    *[edge] der Kante
 } { $piece }. Sie gehört nach { $home }, und { $colour } gehört auf { $face }. Also { $target }, Buchstabe { $letter }.
+# Ein Wing zeigt eine seiner beiden Seiten auf dem Sticker, der den Buchstaben hat.
+reason-buffer-wing = Sieh auf den Puffer { $place }: dort ist { $colour }, auf der anderen Seite { $other }. Zwei Wings haben diese Farben; der, der hier { $colour } zeigt, gehört nach { $target }: Buchstabe { $letter }.
+reason-follow-wing = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }, auf der anderen Seite { $other }. Der Wing, der hier { $colour } zeigt, gehört nach { $target }: Buchstabe { $letter }.
+
+# Center erkennt man nur an der Farbe.
+reason-buffer-centre = Sieh auf den Puffer { $place }: dort ist { $colour }. Das gehört auf { $face }, und dort fehlt es noch bei { $target }: Buchstabe { $letter }.
+reason-buffer-centre-on = Sieh auf den Puffer { $place }: dort ist { $colour }, seine eigene Farbe. Es könnte dort bleiben, aber bei { $target } auf { $face } fehlt es auch, und es wegzugeben spart den Anfang eines neuen Zyklus: Buchstabe { $letter }.
+reason-follow-centre = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }. Das gehört auf { $face }, und dort fehlt es noch bei { $target }: Buchstabe { $letter }.
+reason-follow-centre-on = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }, die Farbe des Puffers selbst. Es könnte im Puffer bleiben, aber bei { $target } auf { $face } fehlt es noch, und dort weiterzugehen spart den Anfang eines neuen Zyklus: Buchstabe { $letter }.
+reason-choice = Das war eine Wahl: ebenso gut ginge { $others }.
+
 reason-close = Bei { $place } ({ $placeletter }) siehst du { $colour }, auf { $kind ->
     [corner] der Ecke
+    [wing] dem Wing
    *[edge] der Kante
-}, bei der dieser Zyklus begann: { $began } ({ $beganletter }). Merke sie noch einmal, { $target }, Buchstabe { $letter }; der Zyklus ist geschlossen.
+}, bei { $kind ->
+    [wing] dem
+   *[other] der
+} dieser Zyklus begann: { $began } ({ $beganletter }). Merke { $kind ->
+    [wing] ihn
+   *[other] sie
+} noch einmal, { $target }, Buchstabe { $letter }; der Zyklus ist geschlossen.
 reason-close-turned = Bei { $place } ({ $placeletter }) siehst du { $colour }, auf { $kind ->
     [corner] der Ecke
    *[edge] der Kante
 }, bei der dieser Zyklus begann, aber einen anderen Sticker davon: er begann bei { $began } ({ $beganletter }) und endet bei { $target }, Buchstabe { $letter }. Der Zyklus ist geschlossen.
+reason-close-centre = Bei { $place } ({ $placeletter }) siehst du { $colour }, und bei { $began } ({ $beganletter }), wo dieser Zyklus begann, fehlt es noch. Merke das noch einmal, { $target }, Buchstabe { $letter }; der Zyklus ist geschlossen.
 
 break-first = Noch nicht gelöst: { $unsolved }. Ein neuer Zyklus beginnt bei { $target }, Buchstabe { $letter }, dem ersten davon in deiner Reihenfolge.
+break-first-centre = Noch nicht gelöst: { $unsolved }. Ein neuer Zyklus beginnt bei { $target }, Buchstabe { $letter }, dem ersten davon in deiner Reihenfolge. Das war eine Wahl: jedes andere davon wäre ebenso gut gewesen.
 break-fewest = Noch nicht gelöst: { $unsolved }. Ein neuer Zyklus beginnt bei { $target }, Buchstabe { $letter }; so brauchen seine Buchstaben die wenigsten Setup-Züge.
 break-only = Nur { $unsolved } ist noch nicht gelöst. Ein neuer Zyklus beginnt bei { $target }, Buchstabe { $letter }.
 
@@ -35,12 +55,16 @@ turned-second = Bei { $place } siehst du { $colour }, das gehört auf { $face }:
 
 end-buffer-piece = Bei { $place } ({ $placeletter }) siehst du { $kind ->
     [corner] die Ecke
+    [wing] den Wing
    *[edge] die Kante
 } des Puffers selbst: nichts zu merken, der Zyklus ist geschlossen.
+end-buffer-colour = Bei { $place } ({ $placeletter }) siehst du { $colour }, die Farbe des Puffers selbst: nichts zu merken, der Zyklus ist geschlossen.
 end-buffer-solved = { $kind ->
-    [corner] Die Ecke
-   *[edge] Die Kante
-} des Puffers { $buffer } ist gelöst.
+    [corner] Die Ecke des Puffers { $buffer } ist gelöst.
+    [wing] Der Wing des Puffers { $buffer } ist gelöst.
+    [centre] Der Puffer { $buffer } hat seine Farbe schon.
+   *[edge] Die Kante des Puffers { $buffer } ist gelöst.
+}
 end-buffer-turned = { $kind ->
     [corner] Die Ecke
    *[edge] Die Kante
@@ -57,6 +81,13 @@ finish-all-solved = Alle { $kinds } sind gelöst; es gibt nichts zu merken.
 finish-only-buffer = Für die { $kinds } gibt es nichts zu merken.
 
 parity-letters = { $letters } für die { $kinds }
+letters-none = Es gibt keine Buchstaben: nichts ist zu merken.
+letters-all = Insgesamt { $letters } Buchstaben: { $counts }.
+odd-for = ungerade für { $kinds }
+even-for = gerade für { $kinds }
+parity-of-some = Parität; die Zahl der Buchstaben ist { $what }.
+parity-of-none = Keine Parität; die Zahl der Buchstaben ist { $what }.
+parity-centres = Center einer Farbe sehen gleich aus, darum haben sie keine Parität; die Zahl der Buchstaben ist { $what }.
 parity-even = Keine Parität; die Zahl der Buchstaben ist gerade: { $counts }.
 parity-odd = Parität, denn die Zahl der Buchstaben ist ungerade: { $counts }. Der Paritätsalgorithmus kommt zwischen den beiden Arten.
 parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Bei diesem Puzzle ist dafür nichts zu tun.

@@ -92,7 +92,6 @@ fit-never = never occurs; kept
 
 method-slice-not-first = With a parity algorithm, slice-swap edges have to be carried out first: say execution = ["edge", "corner"] under [memo], or by = "exchange" under [parity].
 method-not-for-kind = Slice-swap is a method for edges, not for { $kinds }.
-method-slice-data = The algorithms of slice-swap do something else than they should; this is a fault of the program.
 method-no-exchange = Your corner algorithm exchanges no two edges, so none can be exchanged in the trace; choose parity by = "algorithm".
 method-no-case = There is no algorithm for { $first } { $second }.
 

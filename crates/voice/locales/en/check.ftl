@@ -65,5 +65,6 @@ how-otherwise = { $where }: { $made } was made instead of { $planned }.
 how-otherwise-nothing = { $where }: { $planned } was not made.
 
 memo-unknown-letter = Column { $column }: “{ $found }” is no letter of the { $kind } scheme; its letters are { $letters }.
+memo-ambiguous-letters = Column { $column }: these signs can be read as letters in more than one way; put a blank between the letters.
 memo-empty = The memo is empty, and the puzzle is not solved.
 check-no-memo = There is no memo to check. Give the letters with --corners and --edges, or the moves with --moves.

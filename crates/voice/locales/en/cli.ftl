@@ -17,6 +17,7 @@ hold-solved = Then { $count ->
     [one] { $pieces } is already solved.
    *[other] { $pieces } are already solved.
 }
+hold-many-solved = Then { $count } pieces are already solved.
 hold-none-solved = No piece is solved yet.
 hold-shorter = Held another way the memo has only { $letters ->
     [one] 1 letter
@@ -27,7 +28,7 @@ hold-best-odd = --hold best is for puzzles without fixed centres; on a { $size }
 no-such-puzzle = “{ $text }” is no puzzle here; choose 2, 3, 4, 5, 6 or 7, as --puzzle 3.
 scramble-missing = There is no scramble. Write it behind the command in quotation marks, as "R U' F2", or give the stickers with --facelets.
 facelets-other-size = These are the stickers of a { $found }, but the puzzle is a { $size }; say --puzzle.
-no-such-kind = “{ $text }” is no kind of piece here; choose corner or edge.
+no-such-kind = “{ $text }” is no kind of piece here; choose one of { $known }.
 kind-not-there = A { $size } has no { $kinds }.
 no-such-target = “{ $text }” is neither a letter nor a { $kind } sticker, as UFR or UF.
 no-such-sticker = “{ $text }” is no sticker of this puzzle.

@@ -12,7 +12,7 @@ moves-wrong-case = “{ $found }” is no move; “{ $rather }” is.
 moves-no-such-turn = { $turn } cannot be made: { $reason }
 
 turn-no-slice = a { $size } has no middle layer, so it has no slice moves.
-turn-no-wide = a 2x2 has no wide moves; turning both layers is a rotation (x, y or z).
+turn-no-wide = a { $size } has no wide moves; turning both layers is a rotation (x, y or z).
 turn-too-deep = { $depth } layers are too many for a { $size }; at most { $most } turn together.
 
 expected-turn = a move (U L F R B D, wide as Rw, M E S, x y z) or an opening bracket
@@ -73,10 +73,19 @@ swap-other-target = The algorithm exchanges the buffer with { $actual }, not wit
 method-cannot-be-made = The algorithm for a { $kind } cannot be made on a { $size }: { $what }
 method-no-setup = No set-up moves were found that bring { $target } to the swap.
 method-parity-does-not-fit = The parity algorithm does not fit your swaps: they leave { $wanted } exchanged, it moves { $moved }.
-method-size-not-covered = Memos are made for the 2x2 and the 3x3 so far, not for a { $size }.
+method-parity-cannot-be-made = The parity algorithm cannot be made on a { $size }: { $what }
+method-not-covered = There is no method yet to carry out the { $kinds } of a { $size }.
 execution-kind-missing = The method has no algorithm for the { $kinds }.
 execution-own-piece = { $target } is on the buffer's own piece and can be no target.
-execution-does-not-solve = Carried out, these letters do not solve the puzzle.
+not-proven = Tried on the puzzle, { $claim ->
+    [solution] the solution
+    [algorithm] the algorithm
+    [setup] the set-up
+    [scramble] the scramble
+    [memo] the memo
+    [condition] the state that was drawn
+   *[explanation] the explanation
+} did not do what it should, so it is not shown; that is a fault of this program, not yours.
 
 toml-no = This is no TOML: { $what }
 toml-unknown-key = “{ $key }” means nothing here; known are { $known }.
@@ -89,18 +98,20 @@ toml-colour-twice = Two faces are { $name }; each colour is there once.
 toml-holding-same = { $up } cannot be up and front at once.
 toml-holding-opposite = { $up } and { $front } are opposite; they cannot be up and front.
 toml-algorithm = The algorithm cannot be read. { $what }
-toml-kinds-once = “{ $key }” needs each kind once: corner, edge.
+toml-kinds-once = “{ $key }” names a kind twice; each may stand there once.
 
 letters-count = { $count } letters for the 24 { $kind } stickers.
 letters-twice = The letter { $letter } stands for two stickers, { $first } and { $second }.
 letters-no-letter = { $letter } cannot be a letter of the scheme.
 letters-missing = { $sticker } has no letter.
 letters-not-one = “{ $text }” is not one letter.
+letters-empty = A letter is empty; each sticker needs one.
+letters-too-long = A letter has { $count } signs; at most { $most } are read.
 
 needs-table = a table of further keys
 needs-text = a text in quotation marks
 needs-yes-no = true or false
 needs-list = a list of texts
-needs-letters = 24 letters in one text, or a table that gives a letter for each sticker or four for each face
+needs-letters = 24 letters in one text or in a list, or a table that gives a letter for each sticker or four for each face
 needs-breaks = "first", "fewest", "least" or a list of stickers
 needs-colour = a colour name, or a table with name and shade
