@@ -1,12 +1,11 @@
 //! Changing a sheet and saving it in other forms.
 
 use blind::kind_name;
-use blind::sheet::{Origin, Verdict, verdict_of};
+use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use draw::{Grid, GridWords};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::case::read;
 use crate::call::Call;
 use crate::document::DocumentName;
 use crate::subject::Subject;
@@ -114,7 +113,7 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
     let (sheet, said) = match &amended.change {
         Amendment::Take { first, second, algorithm } => {
             let case = named.case(voice, first, second)?;
-            let written = read(voice, algorithm)?.to_string();
+            let written = crate::names::algorithm(voice, SIZE, algorithm)?.to_string();
             let verdict = verdict_of(case, &written);
             let taken = sheet.with(case, &written, Origin::Sheet);
             if verdict != Verdict::Right {

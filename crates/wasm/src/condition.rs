@@ -15,7 +15,7 @@ use crate::scramble::{RandomScramble, seed};
 /// A scramble that is wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Draw {
+pub struct ConditionalDraw {
     /// Layers of the cube: 2 or 3.
     pub size: u8,
     /// The conventions; conditions speak of their letters and buffers.
@@ -54,7 +54,7 @@ pub(crate) fn ready(call: &Call<'_>, of: &OfSize) -> Result<Vec<Ready>, Failure>
     Ok(for_size.collect())
 }
 
-pub(crate) fn conditional(call: &mut Call<'_>, draw: &Draw) -> Result<RandomScramble, Failure> {
+pub(crate) fn conditional(call: &mut Call<'_>, draw: &ConditionalDraw) -> Result<RandomScramble, Failure> {
     let voice = call.voice;
     let size = size(voice, draw.size)?;
     let settled = call.desk.conventions(voice, &draw.conventions)?;

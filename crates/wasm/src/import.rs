@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use crate::Failure;
 use crate::call::Call;
 use crate::document::DocumentName;
-use crate::names::kind;
+use crate::subject::sheet_kind;
 
 /// A text that is to be taken in.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -69,7 +69,7 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     let conventions = settled.conventions;
     let mut reading = Reading::new(&conventions);
     if !brought.kind.is_empty() {
-        reading.kind = Some(kind(voice, &brought.kind)?);
+        reading.kind = Some(sheet_kind(voice, &brought.kind)?);
     }
     let buffer = brought.buffer.trim();
     reading.buffer = (!buffer.is_empty()).then(|| buffer.to_owned());

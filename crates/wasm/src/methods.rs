@@ -7,12 +7,11 @@ use crate::Failure;
 use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
-use crate::look;
-use crate::scramble;
 #[cfg(feature = "first")]
 use crate::{about, paint, picture, play, sequence, texts, trace};
 #[cfg(feature = "rest")]
-use crate::{amend, case, check, condition, conventions, import, lesson, sheet, why};
+use crate::{amend, case, check, conventions, import, lesson, sheet, why};
+use crate::{condition, look, scramble};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
@@ -92,6 +91,8 @@ impl Engine {
 methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// The conditions of lessons for a size.
+    "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
     "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
     /// The net with a sticker painted.
@@ -126,15 +127,13 @@ methods! { rest, REST, visit_rest;
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
     /// A random scramble that meets a condition.
-    "conditional": condition::Draw => scramble::RandomScramble, |call, draw| condition::conditional(call, &draw);
+    "conditional": condition::ConditionalDraw => scramble::RandomScramble, |call, draw| condition::conditional(call, &draw);
     /// A sheet as a file.
     "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
     /// The easiest algorithms for a case, by search.
     "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
     /// Takes a sheet in, with an account of every row.
     "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
-    /// The conditions of lessons for a size.
-    "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
     /// A page for pupils and a sheet of exercises.
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// Pictures of cases.

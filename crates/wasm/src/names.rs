@@ -1,7 +1,7 @@
 //! Words of requests read as values: sizes, kinds of piece, stickers, faces, choices.
 
 use blind::kind_named;
-use cube::{Algorithm, Face, NotProven, Orbit, Size, Sticker};
+use cube::{Algorithm, Face, NotProven, Orbit, ParseError, Size, Sticker};
 use voice::Voice;
 
 use crate::{Failure, Place};
@@ -47,13 +47,17 @@ pub(crate) fn choice<T: Copy>(
 
 /// An algorithm as it was typed, with the place of what is wrong with it.
 pub(crate) fn algorithm(voice: &Voice, size: Size, text: &str) -> Result<Algorithm, Failure> {
-    Algorithm::parse(text, size)
-        .map_err(|error| Failure::at(voice.parse_error(&error), Place::of(text, &error)))
+    Algorithm::parse(text, size).map_err(|error| mistyped(voice, text, &error))
+}
+
+/// What is wrong with moves that were typed, and where.
+pub(crate) fn mistyped(voice: &Voice, text: &str, error: &ParseError) -> Failure {
+    Failure::at(voice.parse_error(error), Place::of(text, error))
 }
 
 /// A claim that did not stand its proof: a fault of the program, said rather than shown as an answer.
-pub(crate) fn fault(error: &NotProven) -> Failure {
-    Failure::new(error.to_string())
+pub(crate) fn fault(voice: &Voice, error: NotProven) -> Failure {
+    Failure::new(voice.not_proven(error))
 }
 
 fn no_sticker(voice: &Voice, text: &str) -> Failure {

@@ -4,8 +4,8 @@ use cube::{Face, Facelets, State};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::desk::palette;
 use crate::call::Call;
+use crate::desk::palette;
 use crate::document::DocumentName;
 use crate::names::{face, size};
 use draw::{Picture, Theme};

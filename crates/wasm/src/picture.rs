@@ -6,8 +6,8 @@ use draw::{Chain, Glow, Mark, Picture, Place, Strand, Theme, Thread, Turning};
 use serde::Deserialize;
 
 use crate::Failure;
-use crate::look::{Drawn, Looking};
 use crate::call::Call;
+use crate::look::{Drawn, Looking};
 use crate::situation::{Situation, Source};
 
 /// A letter of the memo.

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use blind::sheet::{Row, Verdict};
+use blind::sheet::{Row, SIZE, Verdict};
 use blind::{CycleCase, MethodName, kind_name};
-use cube::{Algorithm, Size, Sticker, count, simplified};
+use cube::{Algorithm, Sticker, count, simplified};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
@@ -205,7 +205,7 @@ fn entries<'a>(
         entry.rows.push(row);
         match verdict {
             Verdict::Right => {
-                let turns = Algorithm::parse(&row.algorithm, Size::THREE)
+                let turns = Algorithm::parse(&row.algorithm, SIZE)
                     .map_or_else(|_| Vec::new(), |it| simplified(&it.flatten()));
                 let time = blind::milliseconds(model, &turns);
                 if entry.best.is_none_or(|(least, ..)| time < least) {
@@ -320,9 +320,9 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
     let best: Vec<(u32, usize)> =
         entries.values().filter_map(|entry| entry.best.map(|(time, moves, _)| (time, moves))).collect();
     Ok(Cases {
-        kinds: KINDS
-            .into_iter()
-            .map(|kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
+        kinds: blind::sheet::kinds()
+            .iter()
+            .map(|&kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
             .collect(),
         buffers: buffers(voice, &named, &kept),
         buffer: orbit.name(buffer).to_owned(),

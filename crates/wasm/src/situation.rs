@@ -57,7 +57,7 @@ impl Desk {
         let scrambled = state(voice, &settled.conventions, &content, size)?;
         let solver = self.solver(size, &settled, Some(&collected));
         let choice = if content.best_hold { HoldChoice::Best } else { HoldChoice::Conventions };
-        let solve = solver.solve(&scrambled, choice).map_err(|error| fault(&error))?;
+        let solve = solver.solve(&scrambled, choice).map_err(|error| fault(voice, error))?;
         let looks = scrambled.after(solve.held.rotation.turns());
         let situation = Rc::new(Situation { solver, content, scrambled, looks, solve });
         self.situations.put(key, Rc::clone(&situation));
@@ -111,7 +111,6 @@ impl Situation {
 
     /// What is said of parity, and what follows for the execution.
     pub(crate) fn parity(&self, voice: &Voice) -> String {
-        let fits = self.solver.method().is_ok_and(|method| method.parity().is_some());
-        voice.parity(&self.solve.memo, fits)
+        voice.parity(&self.solve.memo, &self.solver)
     }
 }

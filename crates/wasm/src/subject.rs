@@ -42,7 +42,7 @@ impl Subject {
     pub(crate) fn named(&self, call: &mut Call<'_>) -> Result<Named, Failure> {
         let voice = call.voice;
         let conventions = call.desk.conventions(voice, &self.conventions)?.conventions;
-        let orbit = kind(voice, &self.kind)?;
+        let orbit = sheet_kind(voice, &self.kind)?;
         let buffer = if self.buffer.is_empty() {
             conventions.kind(orbit).buffer
         } else {
@@ -77,4 +77,13 @@ impl Named {
             Failure::new(voice.say("verdict-no-case", &[("named", format!("{first} {second}").into())]))
         })
     }
+}
+
+/// A kind of piece that sheets are for.
+pub(crate) fn sheet_kind(voice: &Voice, name: &str) -> Result<Orbit, Failure> {
+    let orbit = kind(voice, name)?;
+    if blind::sheet::kinds().contains(&orbit) {
+        return Ok(orbit);
+    }
+    Err(Failure::new(voice.say("sheet-not-for-kind", &[("kinds", voice.kinds(orbit).into())])))
 }
