@@ -1,7 +1,7 @@
 // What every view works with.
 
 import type { EngineClient } from "./engine/client";
-import type { AlgorithmMethods } from "./engine/types";
+import type { Shelf } from "./engine/documents";
 import type { Draft } from "./store/draft.svelte";
 import type { ConventionSets } from "./store/sets.svelte";
 import type { Settings } from "./store/settings.svelte";
@@ -9,8 +9,8 @@ import type { Store } from "./store/database";
 
 export interface Bench {
   engine: EngineClient;
-  /** The half of the engine for sheets of algorithms; it is loaded when it is first asked for. */
-  algorithms: () => EngineClient<AlgorithmMethods>;
+  /** What requests are about: the engine is told it once a change. */
+  documents: { conventions: Shelf; sheet: Shelf; puzzle: Shelf };
   store: Store;
   settings: Settings;
   draft: Draft;

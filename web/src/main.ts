@@ -3,8 +3,8 @@ import "./app.css";
 import { mount } from "svelte";
 
 import App from "./App.svelte";
-import { type EngineClient, startAlgorithms, startEngine } from "./engine/client";
-import type { AlgorithmMethods } from "./engine/types";
+import { startEngine } from "./engine/client";
+import { Shelf } from "./engine/documents";
 import { notify } from "./shell/notices.svelte";
 import { Store } from "./store/database";
 import { Draft } from "./store/draft.svelte";
@@ -30,6 +30,13 @@ function plain(paragraphs: string[], busy: boolean) {
   );
 }
 
+/** Does something once the page has nothing else to do. */
+function whenIdle(work: () => void) {
+  // Not every browser tells when it is idle.
+  if (typeof requestIdleCallback === "function") requestIdleCallback(work, { timeout: 10_000 });
+  else setTimeout(work, 2000);
+}
+
 async function begin(place: HTMLElement) {
   plain([bootText("engine-starting", navigator.language)], true);
   const engine = startEngine();
@@ -48,7 +55,7 @@ async function begin(place: HTMLElement) {
   };
 
   try {
-    await engine.ready;
+    await engine.load("first");
     await speak(engine, settings.tag);
   } catch (error) {
     console.error(error);
@@ -56,19 +63,17 @@ async function begin(place: HTMLElement) {
     return;
   }
   engine.onStopped = () => notify({ name: "engine-stopped" });
-  let half: EngineClient<AlgorithmMethods> | null = null;
-  const algorithms = () => {
-    if (half === null) {
-      half = startAlgorithms();
-      half.onStopped = engine.onStopped;
-      // Without network it could not be loaded; the next time it is asked for it is tried again.
-      half.ready.catch(() => (half = null));
-    }
-    half.language = engine.language;
-    return half;
+  const documents = {
+    conventions: new Shelf("conventions", "conventions"),
+    // A sheet may be long, so fewer of its states are remembered.
+    sheet: new Shelf("sheet", "sheet", 3),
+    puzzle: new Shelf("puzzle", "puzzle"),
   };
   place.replaceChildren();
-  mount(App, { target: place, props: { bench: { engine, algorithms, store, settings, draft, sets } } });
+  mount(App, { target: place, props: { bench: { engine, documents, store, settings, draft, sets } } });
+  // The other module is fetched when there is nothing else to do; who needs it before has it fetched at once. What cannot be
+  // loaded is said to whoever asks.
+  whenIdle(() => void engine.load("rest").catch(() => undefined));
 
   await watchForUpdates(
     (take) => notify({ name: "update-ready", action: { name: "update-take", run: take } }),

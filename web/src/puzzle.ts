@@ -1,24 +1,40 @@
-// The puzzle that is before the person, as requests name it.
+// The puzzle that is before the person, and the documents that stand for it in requests.
 
 import type { Bench } from "./bench";
-import type { Source } from "./engine/types";
+import type { EngineDocument } from "./engine/documents";
+import type { PuzzleContent, Source } from "./engine/types";
 
-export function sourceOf({ draft, sets }: Bench): Source {
+export function puzzleOf({ draft }: Bench): PuzzleContent {
   const size = sizeOf(draft.get("size"));
   return {
     size,
-    conventions: sets.source,
     scramble: draft.get("scramble"),
     facelets: draft.get("input") === "colours" ? draft.get(`facelets-${size}`) : "",
     bestHold: size === 2 && draft.get("best-hold") === "yes",
-    sheet: size === 3 ? sets.sheet : "",
   };
 }
+
+/** A puzzle under the conventions and with the sheet of this tab, or under others without a sheet. */
+export function sourceOf(bench: Bench, puzzle: PuzzleContent, conventions?: string): Source {
+  const { documents, sets } = bench;
+  return {
+    puzzle: documents.puzzle.of(JSON.stringify(puzzle)),
+    conventions: documents.conventions.of(conventions ?? sets.source),
+    sheet: conventions === undefined ? sheetOf(bench) : null,
+  };
+}
+
+/** The conventions that hold in this tab. */
+export const conventionsOf = ({ documents, sets }: Bench): EngineDocument => documents.conventions.of(sets.source);
+
+/** The sheet of this tab, if there is one. */
+export const sheetOf = ({ documents, sets }: Bench): EngineDocument | null =>
+  sets.sheet === "" ? null : documents.sheet.of(sets.sheet);
 
 export const sizeOf = (text: string): number => (text === "2" ? 2 : 3);
 
 /** Whether there is anything to show. */
-export const isGiven = (source: Source): boolean => source.facelets !== "" || source.scramble.trim() !== "";
+export const isGiven = (puzzle: PuzzleContent): boolean => puzzle.facelets !== "" || puzzle.scramble.trim() !== "";
 
 /** A seed that nobody can foresee. */
 export function freshSeed(): [number, number] {

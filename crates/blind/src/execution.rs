@@ -66,6 +66,19 @@ impl Action {
             Self::Pair { turns, .. } | Self::Turned { turns, .. } | Self::Parity { turns } => turns.clone(),
         }
     }
+
+    /// The letters that it carries out: their kind, which of the kind's memo comes first, from 0, and their targets; none for
+    /// parity.
+    pub const fn letters(&self) -> Option<(Orbit, usize, &[Sticker])> {
+        match self {
+            Self::Letter { orbit, letter, target, .. } => {
+                Some((*orbit, *letter, std::slice::from_ref(target)))
+            }
+            Self::Pair { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+            Self::Turned { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
+            Self::Parity { .. } => None,
+        }
+    }
 }
 
 /// Why a memo was not carried out.

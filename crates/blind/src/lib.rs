@@ -39,8 +39,9 @@ pub use condition::{
 };
 pub use conventions::Needs;
 pub use conventions::{
-    BreakChoice, COLOUR_NAMES, Colour, Conventions, ConventionsError, KindConventions, MethodName,
-    OrbitOrder, ParityChoice, Problem, Turned, nearest,
+    BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
+    ConventionsError, KindConventions, MethodName, Misfit, OrbitOrder, ParityChoice, Problem, Turned,
+    nearest, sizeless,
 };
 pub use cycle_case::{CycleAlgorithm, CycleCase};
 pub use execution::{Action, ExecutionError, Solution};

@@ -5,10 +5,10 @@ use crate::conventions::{BreakChoice, Conventions};
 use crate::execution::{Action, ExecutionError, Solution, actions};
 use crate::holding::{Held, HoldChoice};
 use crate::memo::{Memo, Tracing};
-use crate::method::{Method, MethodError, Outfit};
+use crate::method::{Method, MethodError, Outfit, letters_effect};
 use crate::reason::{Reason, reasons};
 use crate::trace::{Cycle, Trace};
-use cube::{NotProven, Orbit, Rotation, Size, State, Sticker};
+use cube::{NotProven, Orbit, Perm, Rotation, Size, State, Sticker};
 use thiserror::Error;
 
 /// Size, conventions and methods, ready to pick puzzles up, trace them and carry the letters out.
@@ -213,6 +213,26 @@ impl Solver {
         let memo = self.memo(&held.state)?;
         let solution = self.plan(&held.state, &memo);
         Ok(Solve { held, memo, solution })
+    }
+
+    /// What the letters of an action should do to a state, from the letters alone and not from its moves: their pieces and the
+    /// buffer's change places, and after a single letter the other kinds' pieces have changed as the swap changes them. None for
+    /// parity, and where a single letter leaves layers turned until the next one.
+    pub fn expected(&self, before: &State, action: &Action) -> Option<State> {
+        let (orbit, _, targets) = action.letters()?;
+        let aside = match targets {
+            [_] => Some(*self.method.as_ref().ok()?.swap(orbit)?.effect().effect()),
+            _ => None,
+        };
+        let own = letters_effect(orbit, self.conventions.kind(orbit).buffer, targets);
+        let perms: Vec<Perm> = Orbit::of(self.size)
+            .iter()
+            .map(|&kind| {
+                let other = aside.map_or(Perm::IDENTITY, |effect| *effect.orbit(kind));
+                before.orbit(kind).then(if kind == orbit { &own } else { &other })
+            })
+            .collect();
+        State::from_orbits(self.size, before.core(), &perms).ok()
     }
 
     /// The estimated time in thousandths of a second with every break at the first unsolved sticker in letter order, for

@@ -14,6 +14,7 @@
 
 mod algs;
 mod catalogue;
+mod change;
 mod check;
 mod conventions;
 mod documents;

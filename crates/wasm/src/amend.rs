@@ -1,13 +1,13 @@
 //! Changing a sheet and saving it in other forms.
 
 use blind::kind_name;
-use blind::sheet::{Origin, Verdict, verdict_of};
+use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use draw::{Grid, GridWords};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::case::read;
-use crate::methods::Call;
+use crate::call::Call;
+use crate::document::DocumentName;
 use crate::subject::Subject;
 
 /// A change that is wanted.
@@ -16,8 +16,8 @@ use crate::subject::Subject;
 pub struct Amended {
     /// What is changed of it.
     pub subject: Subject,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// What is to be changed.
     pub change: Amendment,
 }
@@ -74,8 +74,8 @@ pub struct Revised {
 pub struct Exported {
     /// What is saved of it.
     pub subject: Subject,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// The form.
     pub form: Form,
 }
@@ -108,12 +108,12 @@ pub struct SheetFile {
 pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, Failure> {
     let voice = call.voice;
     let named = amended.subject.named(call)?;
-    let kept = amended.subject.sheet(call, &amended.sheet)?;
+    let kept = amended.subject.sheet(call, amended.sheet.as_ref())?;
     let sheet = &kept.sheet;
     let (sheet, said) = match &amended.change {
         Amendment::Take { first, second, algorithm } => {
             let case = named.case(voice, first, second)?;
-            let written = read(voice, algorithm)?.to_string();
+            let written = crate::names::algorithm(voice, SIZE, algorithm)?.to_string();
             let verdict = verdict_of(case, &written);
             let taken = sheet.with(case, &written, Origin::Sheet);
             if verdict != Verdict::Right {
@@ -145,7 +145,7 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
 pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFile, Failure> {
     let voice = call.voice;
     let named = exported.subject.named(call)?;
-    let kept = exported.subject.sheet(call, &exported.sheet)?;
+    let kept = exported.subject.sheet(call, exported.sheet.as_ref())?;
     let (sheet, conventions, orbit, buffer) = (&kept.sheet, &named.conventions, named.orbit, named.buffer);
     let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
     Ok(match exported.form {

@@ -21,6 +21,12 @@ impl Worker {
         Worker::default()
     }
 
+    /// Takes in a document: what it is (`conventions`, `sheet`, `puzzle`), what the page calls it, which state of it, and what is in
+    /// it. Requests name it by handle and revision.
+    pub fn put(&mut self, kind: &str, handle: &str, revision: u32, text: &str) {
+        self.engine.put(kind, handle, revision, text);
+    }
+
     /// Answers one request. `arguments` and the answer are JSON; `report` is called with JSON of a `Progress` as long
     /// work goes on.
     ///

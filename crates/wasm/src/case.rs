@@ -1,7 +1,8 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
-use blind::sheet::{CycleCase, Origin, Verdict, verdict_of};
-use cube::{Algorithm, Size, State, Turn, count, simplified};
+use blind::CycleCase;
+use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
+use cube::{Algorithm, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
 use search::cycle::Event;
 use search::ease::{Model, best_first};
@@ -10,12 +11,14 @@ use serde::{Deserialize, Serialize};
 use std::ops::ControlFlow;
 use voice::Voice;
 
+use crate::Failure;
+use crate::call::{Call, Progress};
 use crate::desk::palette;
+use crate::document::DocumentName;
 use crate::look::{Drawn, Looking};
-use crate::methods::{Call, Progress};
+use crate::names::algorithm;
 use crate::sheet::{Trouble, seconds};
 use crate::subject::{Checked, Named, Subject};
-use crate::{Failure, Place};
 
 /// Cases whose pictures are wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -45,8 +48,8 @@ pub struct Chosen {
 pub struct OfSheet {
     /// The case.
     pub chosen: Chosen,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
 }
 
 /// Everything that is known of a case.
@@ -105,8 +108,8 @@ pub struct Turned {
 pub struct Sought {
     /// The case.
     pub chosen: Chosen,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// The turns that may be used.
     pub moves: String,
     /// How long an algorithm may be.
@@ -134,7 +137,7 @@ const LONGEST: u8 = 12;
 fn picture(voice: &Voice, named: &Named, case: CycleCase, now: &State, begun: &State) -> draw::Picture {
     let title = voice.case(case, &named.conventions);
     // As it is held to be solved: the colours of the conventions lie where the hold puts them.
-    let looks = State::held(Size::THREE, named.conventions.holding).then(now);
+    let looks = State::held(SIZE, named.conventions.holding).then(now);
     let plain = draw::puzzle(&looks, &named.conventions, palette(voice, &named.conventions), title)
         .theme(Theme::Page);
     case_picture(case, &named.conventions, plain, now, begun)
@@ -143,7 +146,7 @@ fn picture(voice: &Voice, named: &Named, case: CycleCase, now: &State, begun: &S
 pub(crate) fn pictures(call: &mut Call<'_>, pictured: &Pictured) -> Result<Vec<String>, Failure> {
     let voice = call.voice;
     let named = pictured.subject.named(call)?;
-    let solved = State::solved(Size::THREE);
+    let solved = State::solved(SIZE);
     let view = View::default().with_hidden(Hidden::SwungOpen);
     pictured
         .cases
@@ -173,16 +176,17 @@ fn way(voice: &Voice, model: &Model, algorithm: &Algorithm, origin: String, kept
 }
 
 fn is_kept(sheet: &Checked, case: CycleCase, turns: &[Turn]) -> bool {
-    sheet.rows(case).filter(|(_, verdict)| **verdict == Verdict::Right).any(|(row, _)| {
-        Algorithm::parse(&row.algorithm, Size::THREE).is_ok_and(|read| read.flatten() == turns)
-    })
+    sheet
+        .rows(case)
+        .filter(|(_, verdict)| **verdict == Verdict::Right)
+        .any(|(row, _)| Algorithm::parse(&row.algorithm, SIZE).is_ok_and(|read| read.flatten() == turns))
 }
 
 pub(crate) fn case(call: &mut Call<'_>, of: &OfSheet) -> Result<Case, Failure> {
     let voice = call.voice;
     let chosen = &of.chosen;
     let named = chosen.subject.named(call)?;
-    let kept = chosen.subject.sheet(call, &of.sheet)?;
+    let kept = chosen.subject.sheet(call, of.sheet.as_ref())?;
     let case = named.case(voice, &chosen.first, &chosen.second)?;
     let (model, search) = (call.desk.searches.model(), call.desk.searches.conjugates(named.orbit));
     let ways = kept
@@ -219,21 +223,13 @@ pub(crate) fn case(call: &mut Call<'_>, of: &OfSheet) -> Result<Case, Failure> {
     })
 }
 
-/// An algorithm as it was typed.
-pub(crate) fn read(voice: &Voice, text: &str) -> Result<Algorithm, Failure> {
-    Algorithm::parse(text, Size::THREE).map_err(|error| Failure {
-        sentence: voice.parse_error(&error),
-        place: Some(Place::of(text, &error)),
-    })
-}
-
 pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Failure> {
     let voice = call.voice;
     let named = turned.chosen.subject.named(call)?;
     let case = named.case(voice, &turned.chosen.first, &turned.chosen.second)?;
-    let turns = simplified(&read(voice, &turned.algorithm)?.flatten());
+    let turns = simplified(&algorithm(voice, SIZE, &turned.algorithm)?.flatten());
     let at = (turned.at as usize).min(turns.len());
-    let solved = State::solved(Size::THREE);
+    let solved = State::solved(SIZE);
     let now = solved.after(&cube::inverted(&turns)).after(&turns[..at]);
     let picture = picture(voice, &named, case, &now, &solved.after(&turns[..at]));
     let turning = (turned.progress > 0.0)
@@ -246,10 +242,10 @@ pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Fail
 pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failure> {
     let voice = call.voice;
     let named = sought.chosen.subject.named(call)?;
-    let kept = sought.chosen.subject.sheet(call, &sought.sheet)?;
+    let kept = sought.chosen.subject.sheet(call, sought.sheet.as_ref())?;
     let case = named.case(voice, &sought.chosen.first, &sought.chosen.second)?;
     let CycleCase { orbit, buffer, first, second } = case;
-    let effect = search::cycle::Effect::three_cycle(Size::THREE, orbit, buffer, first, second)
+    let effect = search::cycle::Effect::three_cycle(SIZE, orbit, buffer, first, second)
         .map_err(|error| Failure::new(voice.effect_error(&error, &named.conventions)))?;
     let longest = usize::from(sought.longest.clamp(1, LONGEST));
     let report = &mut *call.report;
@@ -283,8 +279,8 @@ pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failur
         .algorithms
         .iter()
         .filter_map(|ranked| {
-            let written = factored(Size::THREE, &ranked.turns);
-            let written = written.or_else(|| Algorithm::from_turns(Size::THREE, &ranked.turns).ok())?;
+            let written = factored(SIZE, &ranked.turns);
+            let written = written.or_else(|| Algorithm::from_turns(SIZE, &ranked.turns).ok())?;
             // What is written must solve the case as well.
             let right = verdict_of(case, &written.to_string()) == Verdict::Right;
             let is_kept = is_kept(&kept, case, &ranked.turns);

@@ -1,24 +1,21 @@
 //! Checking a memo, or the moves that were really made.
 
-use blind::{Conventions, Memo, actions, check_memo, check_moves};
-use cube::{Algorithm, Orbit, Size, State, Sticker};
+use std::collections::BTreeMap;
+
+use blind::{Conventions, Solver, check_memo, check_moves};
+use cube::{Orbit, OrbitMap, State, Sticker};
 use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
-use crate::methods::Call;
-use crate::situation::Source;
-use crate::{Failure, Place};
+use crate::Failure;
+use crate::call::Call;
+use crate::names::{algorithm, kind};
+use crate::situation::{Situation, Source};
 
-/// A memo as it was written down.
-#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Written {
-    /// The corners' letters.
-    pub corners: String,
-    /// The edges' letters.
-    pub edges: String,
-}
+/// A memo as it was written down: letters by kind, as files name it. A kind that is left out needs none; kinds that the puzzle
+/// does not have are left aside, so that a page may keep what was written for another size.
+pub type Written = BTreeMap<String, String>;
 
 /// What is to be checked.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -26,7 +23,7 @@ pub struct Written {
 pub struct ToCheck {
     /// The puzzle.
     pub source: Source,
-    /// The memo; empty letters mean that the kind needs none.
+    /// The memo.
     pub memo: Written,
     /// Whether parity was noted; none if the memo says nothing of it.
     pub parity: Option<bool>,
@@ -51,66 +48,33 @@ pub struct Checked {
 /// The letters of each kind of a puzzle.
 pub(crate) type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
-/// Reads what was written for the kinds that the puzzle has.
-pub(crate) fn letters(
-    voice: &Voice,
-    conventions: &Conventions,
-    size: Size,
-    written: &Written,
-) -> Result<Letters, Failure> {
-    let given = [(Orbit::Corner, &written.corners), (Orbit::Midge, &written.edges)];
-    given
-        .into_iter()
-        .filter(|(orbit, _)| Orbit::of(size).contains(orbit))
-        .map(|(orbit, text)| {
-            let read = conventions.kind(orbit).letters.read(orbit, text);
-            read.map(|letters| (orbit, letters)).map_err(|error| Failure::new(voice.memo_error(&error)))
-        })
-        .collect()
+/// Reads what was written for the kinds that the puzzle has, in the order in which they are memorised.
+pub(crate) fn letters(voice: &Voice, solver: &Solver, written: &Written) -> Result<Letters, Failure> {
+    let mut read: OrbitMap<Option<Vec<Sticker>>> = OrbitMap::default();
+    for (name, text) in written {
+        let orbit = kind(voice, name)?;
+        if Orbit::of(solver.size()).contains(&orbit) {
+            let letters = &solver.conventions().kind(orbit).letters;
+            let stickers = letters
+                .read(text)
+                .map_err(|error| Failure::new(voice.unknown_letter(orbit, letters, &error)))?;
+            read[orbit] = Some(stickers);
+        }
+    }
+    Ok(solver.memo_order().filter_map(|orbit| Some((orbit, read[orbit].take()?))).collect())
 }
 
 pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &asked.source)?;
-    let conventions = &situation.conventions;
-    let method =
-        situation.method.as_ref().as_ref().map_err(|error| Failure::new(voice.method_error(error)))?;
-    let given = letters(voice, conventions, situation.size, &asked.memo)?;
+    let solver = &situation.solver;
+    solver.method().map_err(|error| Failure::new(voice.method_error(error)))?;
+    let given = letters(voice, solver, &asked.memo)?;
     if !asked.moves.trim().is_empty() {
-        let moves = Algorithm::parse(&asked.moves, situation.size)
-            .map_err(|error| Failure {
-                sentence: voice.parse_error(&error),
-                place: Some(Place::of(&asked.moves, &error)),
-            })?
-            .flatten();
-        let given = if given.iter().all(|(_, letters)| letters.is_empty()) {
-            let ours = Memo::new(&situation.held.state, conventions, method);
-            ours.parts().iter().map(|trace| (trace.orbit(), trace.targets())).collect()
-        } else {
-            given
-        };
-        let plan = actions(&given, conventions, method)
-            .map_err(|error| Failure::new(voice.execution_error(&error)))?;
-        let check = check_moves(&situation.held.state, &plan, &moves);
-        let mut sentences = Vec::new();
-        match &check.deviation {
-            None if check.solves => sentences.push(voice.word("check-moves-right")),
-            None => sentences.push(voice.word("why-memo-itself")),
-            Some(deviation) => {
-                sentences.push(voice.deviation(deviation, conventions));
-                if check.solves {
-                    sentences.push(voice.word("check-moves-solve"));
-                }
-            }
-        }
-        let thread = thread(voice, conventions, &given, |_, _| false);
-        let looks = State::held(situation.size, conventions.holding).then(&check.outcome);
-        let outcome = (!check.solves)
-            .then(|| situation.picture(voice, &looks, &voice.word("picture-net")).net().into_string());
-        let right = check.deviation.is_none() && check.solves;
-        return Ok(Checked { right, sentences, thread, outcome });
+        return made(voice, &situation, given, &asked.moves);
     }
-    let check = check_memo(&situation.held.state, &given, asked.parity, conventions, method)
+    let conventions = solver.conventions();
+    let check = check_memo(&situation.solve.held.state, &given, asked.parity, solver)
         .map_err(|error| Failure::new(voice.memo_error(&error)))?;
     let mut sentences = Vec::new();
     if check.right() {
@@ -131,12 +95,39 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
             .iter()
             .any(|kind| kind.orbit == orbit && kind.slips.iter().any(|slip| slip.position == at))
     };
-    let outcome = check.outcome.filter(|_| !check.right()).map(|state| {
-        let looks = State::held(situation.size, conventions.holding).then(&state);
-        situation.picture(voice, &looks, &voice.word("picture-net")).net().into_string()
-    });
+    let outcome = check.outcome.filter(|_| !check.right()).map(|state| outcome(voice, &situation, &state));
     let thread = thread(voice, conventions, &given, is_wrong);
     Ok(Checked { right: check.right(), sentences, thread, outcome })
+}
+
+/// Moves that were made, lined up with the memo that was written, or with ours where none was.
+fn made(voice: &Voice, situation: &Situation, given: Letters, moves: &str) -> Result<Checked, Failure> {
+    let solver = &situation.solver;
+    let moves = algorithm(voice, solver.size(), moves)?.flatten();
+    let none = given.iter().all(|(_, letters)| letters.is_empty());
+    let given = if none { situation.solve.memo.targets() } else { given };
+    let plan = solver.actions(&given).map_err(|error| Failure::new(voice.no_solution(&error)))?;
+    let check = check_moves(&situation.solve.held.state, &plan, &moves);
+    let mut sentences = Vec::new();
+    match &check.deviation {
+        None if check.solves => sentences.push(voice.word("check-moves-right")),
+        None => sentences.push(voice.word("why-memo-itself")),
+        Some(deviation) => {
+            sentences.push(voice.deviation(deviation, solver.conventions()));
+            if check.solves {
+                sentences.push(voice.word("check-moves-solve"));
+            }
+        }
+    }
+    let thread = thread(voice, solver.conventions(), &given, |_, _| false);
+    let outcome = (!check.solves).then(|| outcome(voice, situation, &check.outcome));
+    Ok(Checked { right: check.deviation.is_none() && check.solves, sentences, thread, outcome })
+}
+
+/// The puzzle unfolded as it came out, in the solver's hold.
+fn outcome(voice: &Voice, situation: &Situation, state: &State) -> String {
+    let looks = State::held(state.size(), situation.conventions().holding).then(state);
+    situation.picture(voice, &looks, &voice.word("picture-net")).net().into_string()
 }
 
 /// A memo as it was written, with wrong beads marked.
@@ -152,7 +143,7 @@ pub(crate) fn thread(
             let kind = conventions.kind(*orbit);
             let strand = Strand::new(voice.kinds(*orbit), orbit.name(kind.buffer));
             let strand = letters.iter().enumerate().fold(strand, |strand, (at, &target)| {
-                let bead = Bead::new(kind.letters.of(target).to_string());
+                let bead = Bead::new(kind.letters.of(target));
                 strand.bead(if is_wrong(*orbit, at) { bead.wrong() } else { bead })
             });
             strand.with_loose_end(letters.len() % 2 == 1)

@@ -1,25 +1,23 @@
 //! Conventions as they are edited on the net.
 
-use blind::{
-    BreakChoice, Colour, Conventions, KINDS, Letters, MethodName, ParityChoice, SwapEffect, kind_name,
-    kind_named,
-};
-use cube::{Algorithm, Face, Orbit, Rotation, Size, State, Sticker};
+use blind::{BreakChoice, Conventions, ConventionsChange, MethodName, Solver, kind_name, sizeless};
+use cube::{Face, Orbit, Rotation, Size, State, Sticker};
 use draw::{Mark, Picture, Place, Rgb, Sight, Theme};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
 use crate::Failure;
+use crate::call::Call;
 use crate::desk::palette;
-use crate::methods::Call;
-use crate::situation::face;
+use crate::document::DocumentName;
+use crate::names::{choice, face, kind, mistyped, sticker};
 
 /// Conventions, and perhaps a change of them.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Edited {
-    /// The conventions as a file.
-    pub conventions: String,
+    /// The conventions.
+    pub conventions: DocumentName,
     /// What is to be changed.
     pub change: Option<Change>,
 }
@@ -35,7 +33,7 @@ pub enum Change {
         kind: String,
         /// The sticker.
         sticker: String,
-        /// The letter.
+        /// The letter: one sign or a few.
         letter: String,
     },
     /// Another buffer; the algorithm is turned along where that is enough.
@@ -183,175 +181,76 @@ pub struct StickerOf {
 
 pub(crate) fn edit(call: &mut Call<'_>, edited: &Edited) -> Result<Settled, Failure> {
     let voice = call.voice;
-    let mut conventions = (*call.desk.conventions(voice, &edited.conventions)?).clone();
-    let mut notes = Vec::new();
-    if let Some(change) = &edited.change {
-        apply(voice, &mut conventions, change, &mut notes)?;
-        // What is written must read back: names of colours, for one, may clash.
-        conventions = Conventions::read(&conventions.to_toml())
-            .map_err(|error| Failure::new(voice.conventions_problem(&error.problem)))?;
-    }
-    let toml = conventions.to_toml();
-    let method = call.desk.method(voice, [&toml, ""], &conventions, Size::THREE)?;
-    Ok(settled(voice, &conventions, toml, notes, method.as_ref().as_ref().err()))
+    let before = call.desk.conventions(voice, &edited.conventions)?;
+    let Some(change) = &edited.change else {
+        let solver = call.desk.solver(SHOWN_ON, &before, None);
+        return Ok(settled(voice, &solver, Vec::new()));
+    };
+    let change = read(voice, &before.conventions, change)?;
+    let changed =
+        before.conventions.changed(&change).map_err(|error| Failure::new(voice.change_error(&error)))?;
+    let notes = changed.consequences.iter().map(|consequence| voice.consequence(consequence)).collect();
+    Ok(settled(voice, &Solver::new(SHOWN_ON, changed.conventions), notes))
 }
 
-fn apply(
-    voice: &Voice,
-    conventions: &mut Conventions,
-    change: &Change,
-    notes: &mut Vec<String>,
-) -> Result<(), Failure> {
-    let unknown = |text: &str| Failure::new(voice.say("no-such-sticker", &[("text", text.into())]));
-    let kind = |name: &str| kind_named(name).ok_or_else(|| unknown(name));
-    let face = |letter: &str| face(letter).ok_or_else(|| unknown(letter));
-    match change {
-        Change::Letter { kind: name, sticker, letter } => {
-            let orbit = kind(name)?;
-            let sticker = orbit.sticker(sticker).ok_or_else(|| unknown(sticker))?;
-            give_letter(voice, conventions, orbit, sticker, letter, notes)?;
+/// A change by the values that its words stand for.
+fn read(voice: &Voice, conventions: &Conventions, change: &Change) -> Result<ConventionsChange, Failure> {
+    let typed = |text: &str| sizeless(text).map_err(|error| mistyped(voice, text, &error));
+    Ok(match change {
+        Change::Letter { kind: name, sticker: named, letter } => {
+            let orbit = kind(voice, name)?;
+            let sticker = sticker(voice, orbit, named)?;
+            ConventionsChange::Letter { orbit, sticker, letter: letter.clone() }
         }
-        Change::Buffer { kind: name, sticker } => {
-            let orbit = kind(name)?;
-            let buffer = orbit.sticker(sticker).ok_or_else(|| unknown(sticker))?;
-            conventions.kind_mut(orbit).buffer = buffer;
-            turn_along(voice, conventions, orbit, buffer, notes);
+        Change::Buffer { kind: name, sticker: named } => {
+            let orbit = kind(voice, name)?;
+            ConventionsChange::Buffer { orbit, sticker: sticker(voice, orbit, named)? }
         }
         Change::Shade { face: letter, shade } => {
-            let colour: Rgb = shade
+            let Rgb { red, green, blue } = shade
                 .parse()
                 .map_err(|_| Failure::new(voice.say("toml-no-shade", &[("text", shade.as_str().into())])))?;
-            conventions.colours[face(letter)?.index()].shade = Some([colour.red, colour.green, colour.blue]);
+            ConventionsChange::Shade { face: face(voice, letter)?, shade: [red, green, blue] }
         }
         Change::Name { face: letter, name } => {
-            let face = face(letter)?;
+            let face = face(voice, letter)?;
             let Rgb { red, green, blue } = palette(voice, conventions)[face].colour;
-            conventions.colours[face.index()] =
-                Colour { name: name.trim().to_owned(), shade: Some([red, green, blue]) };
+            ConventionsChange::Name { face, name: name.clone(), shade: [red, green, blue] }
         }
         Change::Holding { up, front } => {
-            let (up, front) = (face(up)?, face(front)?);
-            // The colour up was chosen; the one in front follows where the two cannot go together.
-            conventions.holding = Rotation::bringing(up, front)
-                .or_else(|| Face::ALL.into_iter().find_map(|front| Rotation::bringing(up, front)))
-                .unwrap_or(Rotation::NONE);
+            ConventionsChange::Holding { up: face(voice, up)?, front: face(voice, front)? }
         }
         Change::Algorithm { kind: name, text } => {
-            Algorithm::parse(text, Size::THREE).map_err(|error| Failure {
-                sentence: voice.parse_error(&error),
-                place: Some(crate::Place::of(text, &error)),
-            })?;
-            conventions.kind_mut(kind(name)?).algorithm.clone_from(text);
+            ConventionsChange::Algorithm { orbit: kind(voice, name)?, algorithm: typed(text)? }
         }
-        Change::Method { kind: name, method } => take_method(voice, conventions, kind(name)?, method, notes)?,
-        Change::Parity { text } => {
-            Algorithm::parse(text, Size::THREE).map_err(|error| Failure {
-                sentence: voice.parse_error(&error),
-                place: Some(crate::Place::of(text, &error)),
-            })?;
-            conventions.parity_algorithm.clone_from(text);
+        Change::Method { kind: name, method } => {
+            let orbit = kind(voice, name)?;
+            let method = choice(voice, &MethodName::ALL, MethodName::name, method)?;
+            ConventionsChange::Method { orbit, method }
         }
-        Change::Breaks { kind: name, choice } => {
-            conventions.kind_mut(kind(name)?).breaks = match choice.as_str() {
-                "first" => BreakChoice::First,
-                "fewest" => BreakChoice::Fewest,
-                "least" => BreakChoice::Least,
-                _ => return Ok(()),
-            };
+        Change::Parity { text } => ConventionsChange::Parity(typed(text)?),
+        Change::Breaks { kind: name, choice: word } => {
+            let orbit = kind(voice, name)?;
+            let chosen = choice(voice, &BREAKS, |at| at.0, word)?;
+            ConventionsChange::Breaks { orbit, breaks: chosen.1() }
         }
-        Change::Pairs { paired } => conventions.pairs = *paired,
-    }
-    Ok(())
+        Change::Pairs { paired } => ConventionsChange::Pairs(*paired),
+    })
 }
 
-/// Another method for a kind; letters stay. Slice-swap has a buffer and an algorithm of its own, which come and go with it;
-/// otherwise these stay as well, since one swap and three-cycles do with any.
-fn take_method(
-    voice: &Voice,
-    conventions: &mut Conventions,
-    orbit: Orbit,
-    name: &str,
-    notes: &mut Vec<String>,
-) -> Result<(), Failure> {
-    let Some(method) = MethodName::ALL.into_iter().find(|method| method.name() == name) else {
-        return Ok(());
-    };
-    let kind = conventions.kind_mut(orbit);
-    let before = kind.buffer;
-    if [kind.method, method].contains(&MethodName::SliceSwap) && kind.method != method {
-        let text = format!("[method]\n{} = \"{name}\"\n", kind_name(orbit));
-        let usual = Conventions::read(&text)
-            .map_err(|error| Failure::new(voice.conventions_problem(&error.problem)))?;
-        let usual = usual.kind(orbit);
-        (kind.buffer, kind.algorithm) = (usual.buffer, usual.algorithm.clone());
-    }
-    kind.method = method;
-    let buffer = kind.buffer;
-    if buffer != before {
-        notes.push(voice.say("buffer-follows", &[("buffer", orbit.name(buffer).into())]));
-    }
-    if method == MethodName::OneSwap {
-        turn_along(voice, conventions, orbit, buffer, notes);
-    }
-    // A half-turned slice has to be put right before an algorithm for parity, so its letters come first.
-    let late = conventions.execution_order.first() != Some(&orbit);
-    if method == MethodName::SliceSwap && conventions.parity == ParityChoice::Algorithm && late {
-        conventions.execution_order.retain(|&other| other != orbit);
-        conventions.execution_order.insert(0, orbit);
-        notes.push(voice.say("order-follows", &[("kinds", voice.kinds(orbit).into())]));
-    }
-    Ok(())
-}
+/// The size on which the editor shows conventions and says whether they fit together: the one whose methods are there and which has
+/// both kinds.
+const SHOWN_ON: Size = Size::THREE;
 
-/// Gives a sticker a letter; who had it gets the other's, so that the scheme stays one at every moment.
-fn give_letter(
-    voice: &Voice,
-    conventions: &mut Conventions,
-    orbit: Orbit,
-    sticker: Sticker,
-    text: &str,
-    notes: &mut Vec<String>,
-) -> Result<(), Failure> {
-    let mut signs = text.chars();
-    let (Some(letter), None) = (signs.next(), signs.next()) else {
-        return Err(Failure::new(voice.say("letters-not-one", &[("text", text.into())])));
-    };
-    let letters = &mut conventions.kind_mut(orbit).letters;
-    let old = letters.of(sticker);
-    let had = letters.sticker(letter).filter(|&other| other != sticker);
-    let mut table: Vec<char> = Sticker::all().map(|sticker| letters.of(sticker)).collect();
-    table[sticker.index()] = letter;
-    if let Some(other) = had {
-        table[other.index()] = old;
-        notes.push(voice.letters_exchanged(orbit, other, old));
-    }
-    *letters = Letters::new(&table).map_err(|error| Failure::new(voice.letters_error(orbit, &error)))?;
-    Ok(())
-}
+/// A choice of where cycles begin, by its name.
+type Break = (&'static str, fn() -> BreakChoice);
 
-/// Turns the swap algorithm with the cube where it does not move the new buffer.
-fn turn_along(
-    voice: &Voice,
-    conventions: &mut Conventions,
-    orbit: Orbit,
-    buffer: Sticker,
-    notes: &mut Vec<String>,
-) {
-    let Ok(algorithm) = Algorithm::parse(&conventions.kind(orbit).algorithm, Size::THREE) else { return };
-    if let Err(blind::SwapError::BufferNotMoved { instead, .. }) = SwapEffect::of(algorithm, orbit, buffer) {
-        let text = instead.to_string();
-        notes.push(voice.turned_along(orbit, &text));
-        conventions.kind_mut(orbit).algorithm = text;
-    }
-}
+/// The choices that need no list of stickers.
+const BREAKS: [Break; 3] =
+    [("first", || BreakChoice::First), ("fewest", || BreakChoice::Fewest), ("least", || BreakChoice::Least)];
 
-fn settled(
-    voice: &Voice,
-    conventions: &Conventions,
-    toml: String,
-    notes: Vec<String>,
-    trouble: Option<&blind::MethodError>,
-) -> Settled {
+fn settled(voice: &Voice, solver: &Solver, notes: Vec<String>) -> Settled {
+    let conventions = solver.conventions();
     let palette = palette(voice, conventions);
     let report = palette.report();
     let colours = Face::ALL
@@ -375,7 +274,7 @@ fn settled(
     let colour_at = |at: Face| conventions.holding.inverse().image(at);
     let (up, front) = (colour_at(Face::U), colour_at(Face::F));
     Settled {
-        toml,
+        toml: conventions.to_toml(),
         colours,
         report,
         fronts: Face::ALL
@@ -386,20 +285,19 @@ fn settled(
         up: up.to_string(),
         front: front.to_string(),
         holding: voice.hold(conventions.holding, conventions),
-        kinds: KINDS.map(|orbit| kind_of(voice, conventions, orbit)).into(),
-        parity: conventions.parity_algorithm.clone(),
+        kinds: Orbit::of(SHOWN_ON).iter().map(|&orbit| kind_of(voice, conventions, orbit)).collect(),
+        parity: conventions.parity_algorithm.to_string(),
         paired: conventions.pairs,
         notes,
-        trouble: trouble.map(|error| voice.method_error(error)),
+        trouble: solver.method().err().map(|error| voice.method_error(error)),
     }
 }
 
 fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
     let kind = conventions.kind(orbit);
-    let texts: [String; 24] = std::array::from_fn(|at| {
-        Sticker::new(at as u8).map_or(String::new(), |sticker| kind.letters.of(sticker).to_string())
-    });
-    let looks = State::held(Size::THREE, conventions.holding).facelets();
+    let mut letters = kind.letters.all();
+    let texts: [String; 24] = std::array::from_fn(|_| letters.next().unwrap_or_default().to_owned());
+    let looks = State::held(SHOWN_ON, conventions.holding).facelets();
     let svg = Picture::new(looks, voice.say("picture-letters", &[("kinds", voice.kinds(orbit).into())]))
         .palette(palette(voice, conventions))
         .labels(draw::Labels::none().with(orbit, texts))
@@ -411,13 +309,9 @@ fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
         kind: kind_name(orbit).to_owned(),
         name: voice.kinds(orbit),
         buffer: orbit.name(kind.buffer).to_owned(),
-        algorithm: kind.algorithm.clone(),
+        algorithm: kind.algorithm.as_ref().map(ToString::to_string).unwrap_or_default(),
         method: kind.method.name().to_owned(),
-        methods: MethodName::ALL
-            .into_iter()
-            .filter(|method| orbit == Orbit::Midge || *method != MethodName::SliceSwap)
-            .map(|method| method.name().to_owned())
-            .collect(),
+        methods: MethodName::of(orbit).map(|method| method.name().to_owned()).collect(),
         breaks: match kind.breaks {
             BreakChoice::First => "first",
             BreakChoice::Fewest => "fewest",
@@ -428,7 +322,7 @@ fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
         stickers: Sticker::all()
             .map(|sticker| StickerOf {
                 name: orbit.name(sticker).to_owned(),
-                letter: kind.letters.of(sticker).to_string(),
+                letter: kind.letters.of(sticker).to_owned(),
                 said: voice.sticker_said(orbit, sticker, conventions),
             })
             .collect(),

@@ -3,6 +3,8 @@
 use cube::ParseError;
 use serde::Serialize;
 
+use crate::document::{DocumentKind, DocumentName};
+
 /// Why a request has no view, said in the language of the request.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "camelCase")]
@@ -12,6 +14,8 @@ pub struct Failure {
     pub sentence: String,
     /// Where in the text that was typed, if the trouble has a place there.
     pub place: Option<Place>,
+    /// A document that was named and is not kept: whoever asked tells it again and asks once more.
+    pub missing: Option<DocumentName>,
 }
 
 /// A stretch of the text that was typed, in UTF-16 units as a browser counts them; `to` is the first unit after it.
@@ -40,12 +44,25 @@ impl Place {
 impl Failure {
     /// A failure without a place.
     pub fn new(sentence: impl Into<String>) -> Failure {
-        Failure { sentence: sentence.into(), place: None }
+        Failure { sentence: sentence.into(), place: None, missing: None }
+    }
+
+    /// A failure at a place of a text that was typed.
+    pub(crate) fn at(sentence: String, place: Place) -> Failure {
+        Failure { sentence, place: Some(place), missing: None }
+    }
+
+    /// A document is named that is not kept. Nobody reads the sentence unless telling it again was of no use.
+    pub(crate) fn missing(kind: DocumentKind, name: &DocumentName) -> Failure {
+        let DocumentName { handle, revision } = name;
+        let sentence =
+            format!("The engine was not told the {} \"{handle}\", revision {revision}.", kind.name());
+        Failure { sentence, place: None, missing: Some(name.clone()) }
     }
 
     /// The failure as JSON.
     pub fn to_json(&self) -> String {
-        // A string and two numbers always have a JSON form.
+        // Strings and numbers always have a JSON form.
         serde_json::to_string(self).unwrap_or_else(|error| error.to_string())
     }
 }

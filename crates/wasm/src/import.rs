@@ -4,17 +4,18 @@ use blind::sheet::{Layout, Reading, Sheet, SheetError, Verdict};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::methods::Call;
-use crate::subject::kind;
+use crate::call::Call;
+use crate::document::DocumentName;
+use crate::subject::sheet_kind;
 
 /// A text that is to be taken in.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Brought {
-    /// The conventions as a file; empty for the usual ones.
-    pub conventions: String,
-    /// The sheet that it comes into, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The conventions.
+    pub conventions: DocumentName,
+    /// The sheet that it comes into; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// The text: CSV, semicolons or tabs, a list or a grid.
     pub text: String,
     /// The kind of piece where the text does not say; empty: as the text says.
@@ -63,12 +64,12 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     if brought.text.len() > MOST_BYTES {
         return Err(Failure::new(voice.say("sheet-too-long", &[("most", (MOST_BYTES >> 20).into())])));
     }
-    let conventions = call.desk.conventions(voice, &brought.conventions)?;
-    let of = [brought.conventions.as_str(), brought.sheet.as_str()];
-    let before = call.desk.sheet(voice, &conventions, of)?;
+    let settled = call.desk.conventions(voice, &brought.conventions)?;
+    let before = call.desk.sheet(voice, &settled, brought.sheet.as_ref())?.sheet;
+    let conventions = settled.conventions;
     let mut reading = Reading::new(&conventions);
     if !brought.kind.is_empty() {
-        reading.kind = Some(kind(voice, &brought.kind)?);
+        reading.kind = Some(sheet_kind(voice, &brought.kind)?);
     }
     let buffer = brought.buffer.trim();
     reading.buffer = (!buffer.is_empty()).then(|| buffer.to_owned());

@@ -1,22 +1,21 @@
 //! A page for pupils and a sheet of exercises, from one puzzle.
 
-use blind::{Action, Memo, hold};
-use cube::{Rotation, Size, State, Turn, display_turns};
+use blind::{Action, HoldChoice};
+use cube::{Orbit, Rotation, Turn, display_turns};
 use draw::{Hidden, Mark, Place, Svg, Theme, View};
 use search::random::seeded;
 use search::scramble::Event;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::methods::{Call, Progress};
+use crate::call::{Call, Progress};
+use crate::names::{fault, kind};
 use crate::picture::with_letter;
-use crate::play::letters_of;
 use crate::scramble::seed;
 use crate::situation::{Situation, Source};
 use crate::trace::part;
 
 /// What the lesson is to explain.
-#[expect(clippy::struct_excessive_bools, reason = "each is a box to tick")]
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Plan {
@@ -24,10 +23,8 @@ pub struct Plan {
     pub source: Source,
     /// How it is picked up.
     pub holding: bool,
-    /// The trace of the corners.
-    pub corners: bool,
-    /// The trace of the edges.
-    pub edges: bool,
+    /// The kinds whose trace is explained, as files name them; one that the puzzle does not have is left out.
+    pub kinds: Vec<String>,
     /// How each letter is carried out.
     pub execution: bool,
     /// How many exercises there are.
@@ -114,24 +111,24 @@ pub(crate) fn lesson(call: &mut Call<'_>, plan: &Plan) -> Result<Lesson, Failure
     if plan.holding {
         chapters.push(picking_up(call, &situation));
     }
-    for trace in situation.memo.parts() {
-        let wanted = if trace.orbit() == cube::Orbit::Corner { plan.corners } else { plan.edges };
-        if wanted {
-            chapters.push(traced(call, &situation, trace));
-        }
+    let kinds = plan.kinds.iter().map(|name| kind(voice, name)).collect::<Result<Vec<Orbit>, _>>()?;
+    let parts = situation.solve.memo.parts().iter();
+    for trace in parts.filter(|trace| kinds.contains(&trace.orbit())) {
+        chapters.push(traced(call, &situation, trace));
     }
     if plan.execution {
         chapters.push(carried_out(call, &situation)?);
     }
     let exercises = exercises(call, &situation, plan)?;
-    let scramble = if plan.source.facelets.is_empty() { plan.source.scramble.trim() } else { "" };
+    let content = &situation.content;
+    let scramble = if content.facelets.is_empty() { content.scramble.trim() } else { "" };
     Ok(Lesson { title: voice.word("lesson-title"), scramble: scramble.to_owned(), chapters, exercises })
 }
 
 fn picking_up(call: &Call<'_>, situation: &Situation) -> Chapter {
     let voice = call.voice;
     let mut picture = situation.picture(voice, &situation.looks, &voice.word("picture-puzzle"));
-    for trace in situation.memo.parts() {
+    for trace in situation.solve.memo.parts() {
         picture = picture.mark(Place::new(trace.orbit(), trace.buffer()), Mark::Buffer);
     }
     Chapter {
@@ -139,8 +136,8 @@ fn picking_up(call: &Call<'_>, situation: &Situation) -> Chapter {
         lead: vec![voice.word("lesson-holding-lead")],
         steps: vec![Explained {
             name: String::new(),
-            moves: display_turns(situation.held.rotation.turns()).to_string(),
-            text: voice.picked_up(&situation.held, &situation.conventions),
+            moves: display_turns(situation.solve.held.rotation.turns()).to_string(),
+            text: voice.picked_up(&situation.solve.held, situation.conventions()),
             svg: solid(&picture).into_string(),
             file: "hoodwink-held".to_owned(),
         }],
@@ -184,31 +181,31 @@ fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failur
     let solution = situation.solution(voice)?;
     let mut now = situation.looks;
     let mut steps = Vec::new();
-    for (number, action) in solution.actions.iter().enumerate() {
+    for (number, action) in solution.actions().iter().enumerate() {
         let turns: Vec<Turn> = action.turns();
         let mut picture = situation.picture(voice, &now, "");
-        if let Some((orbit, _, targets)) = letters_of(action) {
-            let buffer = situation.conventions.kind(orbit).buffer;
+        if let Some((orbit, _, targets)) = action.letters() {
+            let buffer = situation.conventions().kind(orbit).buffer;
             picture = picture.mark(Place::new(orbit, buffer), Mark::Buffer);
             for &target in targets {
                 picture = picture.mark(Place::new(orbit, target), Mark::Target);
             }
         }
-        let (name, text) = match (action, letters_of(action)) {
+        let (name, text) = match (action, action.letters()) {
             (Action::Letter { orbit, target, setup, undo, .. }, _) => {
-                let letters = &situation.conventions.kind(*orbit).letters;
+                let letters = &situation.conventions().kind(*orbit).letters;
                 let (setup, undo) = (display_turns(setup).to_string(), display_turns(undo).to_string());
                 let text = voice.carried_out(*orbit, *target, letters, &setup, &undo);
-                (letters.of(*target).to_string(), text)
+                (letters.of(*target).to_owned(), text)
             }
             (_, Some((orbit, _, targets))) => {
-                let letters = &situation.conventions.kind(orbit).letters;
+                let letters = &situation.conventions().kind(orbit).letters;
                 let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
                 (letters.spell(targets), names.join(" → "))
             }
             (_, None) => (voice.word("step-parity"), voice.word("lesson-step-parity")),
         };
-        picture = picture.titled(voice.step_said(number + 1, solution.actions.len(), &name, ""));
+        picture = picture.titled(voice.step_said(number + 1, solution.actions().len(), &name, ""));
         steps.push(Explained {
             name,
             moves: display_turns(&turns).to_string(),
@@ -220,48 +217,34 @@ fn carried_out(call: &Call<'_>, situation: &Situation) -> Result<Chapter, Failur
     }
     Ok(Chapter {
         heading: voice.word("lesson-execution"),
-        lead: vec![
-            voice.parity(
-                &situation.memo,
-                situation.method.as_ref().as_ref().is_ok_and(|method| method.parity().is_some()),
-            ),
-            voice.word("lesson-hands"),
-        ],
+        lead: vec![situation.parity(voice), voice.word("lesson-hands")],
         steps,
-        moves: display_turns(&solution.moves).to_string(),
+        moves: display_turns(solution.moves()).to_string(),
         end: Vec::new(),
     })
 }
 
 fn exercises(call: &mut Call<'_>, situation: &Situation, plan: &Plan) -> Result<Vec<Exercise>, Failure> {
-    let voice = call.voice;
-    let size: Size = situation.size;
+    let (voice, solver) = (call.voice, &situation.solver);
     let mut generator = seeded(seed(plan.seed));
     let wanted = plan.exercises.min(MOST_EXERCISES);
     let mut exercises = Vec::new();
     for number in 0..wanted {
         (call.report)(Progress { done: u32::from(number), of: Some(u32::from(wanted)) });
-        let drawn = search::scramble::scramble(size, Event::Sighted, &mut generator)
+        let drawn = search::scramble::scramble(solver.size(), Event::Sighted, &mut generator)
             .map_err(|error| Failure::new(error.to_string()))?;
-        let state = State::solved(size).after(drawn.turns());
-        let held = hold(&state, &situation.conventions);
-        let Ok(method) = situation.method.as_ref() else {
-            return Err(Failure::new(situation.trouble(voice).unwrap_or_default()));
-        };
-        let memo = Memo::new(&held.state, &situation.conventions, method);
+        let state = drawn.state();
+        let held = solver.pick_up(state, HoldChoice::Conventions).map_err(|error| fault(voice, error))?;
+        let memo = solver.memo(&held.state).map_err(|error| fault(voice, error))?;
         let looks = state.after(held.rotation.turns());
         let title = voice.say("lesson-exercise", &[("number", u32::from(number + 1).into())]);
         let picture = situation.picture(voice, &looks, &title);
-        let kinds = memo.parts().iter().map(blind::Trace::orbit);
+        let parts = memo.parts();
         exercises.push(Exercise {
             scramble: display_turns(drawn.turns()).to_string(),
             svg: picture.theme(Theme::Light).net().into_string(),
-            asked: kinds.map(|orbit| voice.kinds(orbit)).collect(),
-            answers: memo
-                .parts()
-                .iter()
-                .map(|trace| voice.memo_line(trace, &situation.conventions))
-                .collect(),
+            asked: parts.iter().map(|trace| voice.kinds(trace.orbit())).collect(),
+            answers: parts.iter().map(|trace| voice.memo_line(trace, solver.conventions())).collect(),
             file: format!("hoodwink-exercise-{}", number + 1),
         });
     }

@@ -4,8 +4,12 @@
 //! shows as it is. All methods stand in one table in [`methods`]; the TypeScript types of arguments and views are
 //! written from the same table, so that the two sides cannot differ. [`Worker`] is the door that a web worker opens.
 //!
-//! The crate is built twice for a site. With the feature `first` alone it has what a page needs at its first use; with
-//! `algorithms` alone, the work on sheets of algorithms, which a page loads when that is begun. Programs and tests have both.
+//! What requests are about is told once a change as a document ([`Engine::put`]) and named in them by handle and revision; what is
+//! made from documents is kept as long as they are.
+//!
+//! The crate is built twice for a site, as two modules. With the feature `first` alone the table has what the first screen needs;
+//! with `rest` alone, everything else, which a page loads when it has nothing else to do or when it is first asked for. What no
+//! method of a module uses the linker leaves out. Programs and tests have both.
 //!
 //! ```
 //! let mut engine = wasm::Engine::default();
@@ -13,52 +17,45 @@
 //! assert!(view.contains(r#""code":"de""#));
 //! ```
 
-#[cfg(feature = "first")]
+#![cfg_attr(
+    not(all(feature = "first", feature = "rest")),
+    expect(dead_code, reason = "what only the other module answers; the linker leaves it out")
+)]
+
 pub mod about;
-#[cfg(feature = "algorithms")]
 pub mod amend;
 mod browser;
-#[cfg(feature = "algorithms")]
+mod call;
 pub mod case;
-#[cfg(feature = "first")]
 pub mod check;
-#[cfg(feature = "first")]
+pub mod condition;
 pub mod conventions;
 mod desk;
+mod document;
 mod failure;
-#[cfg(feature = "algorithms")]
 pub mod import;
-#[cfg(feature = "first")]
+mod kept;
 pub mod lesson;
 pub mod look;
 pub mod methods;
-#[cfg(feature = "first")]
+mod names;
 pub mod paint;
-#[cfg(feature = "first")]
 pub mod picture;
-#[cfg(feature = "first")]
 pub mod play;
-#[cfg(feature = "first")]
 pub mod scramble;
-#[cfg(feature = "algorithms")]
 mod searches;
-#[cfg(feature = "first")]
 pub mod sequence;
-#[cfg(feature = "algorithms")]
 pub mod sheet;
-#[cfg(feature = "first")]
 pub mod situation;
-#[cfg(feature = "algorithms")]
 pub mod subject;
-#[cfg(feature = "first")]
 pub mod texts;
-#[cfg(feature = "first")]
 pub mod trace;
 #[cfg(test)]
 mod typescript;
-#[cfg(feature = "first")]
 pub mod why;
 
 pub use browser::Worker;
+pub use call::Progress;
+pub use document::{DocumentKind, DocumentName, PuzzleContent};
 pub use failure::{Failure, Place};
 pub use methods::Engine;

@@ -4,12 +4,14 @@ use serde::{Deserialize, Serialize};
 use voice::{Language, Voice};
 
 use crate::Failure;
+use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
-use crate::look;
+use crate::document::{DocumentKind, DocumentName};
 #[cfg(feature = "first")]
-use crate::{about, check, conventions, lesson, paint, picture, play, scramble, sequence, texts, trace, why};
-#[cfg(feature = "algorithms")]
-use crate::{amend, case, import, sheet};
+use crate::{about, paint, picture, play, sequence, texts, trace};
+#[cfg(feature = "rest")]
+use crate::{amend, case, check, conventions, import, lesson, sheet, why};
+use crate::{condition, look, scramble};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
@@ -23,34 +25,12 @@ impl Default for Engine {
     }
 }
 
-/// How far long work has come.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Progress {
-    /// Steps done.
-    pub done: u32,
-    /// Steps in all, if that is known.
-    pub of: Option<u32>,
-}
-
-/// Arguments of a method that takes none.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Nothing {}
-
-/// What a method is told beside its arguments.
-pub struct Call<'a> {
-    /// What says things, in the language of the request.
-    pub voice: &'a Voice,
-    /// Where long work reports to.
-    pub report: &'a mut dyn FnMut(Progress),
-    /// What was computed before.
-    pub desk: &'a mut Desk,
-}
-
 /// Lists methods once; the dispatch and the TypeScript types are both made from the list.
 macro_rules! methods {
-    ($table:ident, $visit:ident; $($(#[doc = $doc:literal])* $name:literal: $arguments:ty => $view:ty, $answer:expr;)*) => {
+    ($table:ident, $names:ident, $visit:ident; $($(#[doc = $doc:literal])* $name:literal: $arguments:ty => $view:ty, $answer:expr;)*) => {
+        /// The names of the methods of this module, in order.
+        pub const $names: &[&str] = &[$($name),*];
+
         /// Answers a request if its method is in this table.
         fn $table(call: &mut Call<'_>, method: &str, arguments: &str) -> Option<Result<String, Failure>> {
             match method {
@@ -90,27 +70,29 @@ impl Engine {
         {
             found = found.or_else(|| first(&mut call, method, arguments));
         }
-        #[cfg(feature = "algorithms")]
+        #[cfg(feature = "rest")]
         {
-            found = found.or_else(|| algorithms(&mut call, method, arguments));
+            found = found.or_else(|| rest(&mut call, method, arguments));
         }
         found.unwrap_or_else(|| Err(Failure::new(format!("The engine has no method \"{method}\"."))))
     }
+
+    /// Takes in a document that requests then name by handle and revision. A kind that is none is passed over: whoever names such
+    /// a document is told that it is missing.
+    pub fn put(&mut self, kind: &str, handle: &str, revision: u32, text: &str) {
+        if let Some(kind) = DocumentKind::named(kind) {
+            self.desk.documents.put(kind, DocumentName { handle: handle.to_owned(), revision }, text);
+        }
+    }
 }
 
-// What a page needs at its first use.
+// What the first screen needs.
 #[cfg(feature = "first")]
-methods! { first, visit_first;
+methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
-    /// Whether a memo, or moves that were made, are right.
-    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
-    /// Conventions as they are shown, perhaps after a change.
-    "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
     /// The conditions of lessons for a size.
-    "lessons": scramble::OfSize => Vec<scramble::Ready>, |call, of| scramble::ready(call, &of);
-    /// A page for pupils and a sheet of exercises.
-    "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
+    "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
     "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
     /// The net with a sticker painted.
@@ -129,29 +111,37 @@ methods! { first, visit_first;
     "thread": picture::WantedThread => String, |call, wanted| picture::thread(call, &wanted);
     /// The memo with the reason for every letter.
     "trace": trace::Puzzle => trace::Traced, |call, puzzle| trace::trace(call, &puzzle);
-    /// The slips that explain how an attempt came out.
-    "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
-// What the work on sheets of algorithms needs; a page loads it when that is begun.
-#[cfg(feature = "algorithms")]
-methods! { algorithms, visit_algorithms;
+// What a page loads when it has nothing else to do, or when it is first asked for.
+#[cfg(feature = "rest")]
+methods! { rest, REST, visit_rest;
     /// A sheet after a change.
     "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);
     /// Everything that is known of a case.
     "case": case::OfSheet => case::Case, |call, of| case::case(call, &of);
     /// A sheet as a grid.
     "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
+    /// Whether a memo, or moves that were made, are right.
+    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
+    /// Conventions as they are shown, perhaps after a change.
+    "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
+    /// A random scramble that meets a condition.
+    "conditional": condition::ConditionalDraw => scramble::RandomScramble, |call, draw| condition::conditional(call, &draw);
     /// A sheet as a file.
     "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
     /// The easiest algorithms for a case, by search.
     "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
     /// Takes a sheet in, with an account of every row.
     "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
+    /// A page for pupils and a sheet of exercises.
+    "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// Pictures of cases.
     "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
     /// A case at a moment of an algorithm, perhaps in the middle of a turn.
     "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
+    /// The slips that explain how an attempt came out.
+    "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
 fn answer<A, V>(

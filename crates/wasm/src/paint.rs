@@ -4,9 +4,10 @@ use cube::{Face, Facelets, State};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
+use crate::call::Call;
 use crate::desk::palette;
-use crate::methods::Call;
-use crate::situation::{face, size};
+use crate::document::DocumentName;
+use crate::names::{face, size};
 use draw::{Picture, Theme};
 
 /// A sticker to be painted, or none to look at the whole only.
@@ -15,8 +16,8 @@ use draw::{Picture, Theme};
 pub struct Brush {
     /// Layers of the cube.
     pub size: u8,
-    /// The conventions as a file.
-    pub conventions: String,
+    /// The conventions.
+    pub conventions: DocumentName,
     /// The colours so far by the letters of the faces; empty: solved.
     pub facelets: String,
     /// Which sticker, as the picture names it: face, row and column.
@@ -71,7 +72,7 @@ pub struct Cell {
 
 pub(crate) fn paint(call: &mut Call<'_>, brush: &Brush) -> Result<Painted, Failure> {
     let voice = call.voice;
-    let conventions = call.desk.conventions(voice, &brush.conventions)?;
+    let conventions = call.desk.conventions(voice, &brush.conventions)?.conventions;
     let size = size(voice, brush.size)?;
     let before = if brush.facelets.is_empty() {
         State::solved(size).facelets()
@@ -81,7 +82,7 @@ pub(crate) fn paint(call: &mut Call<'_>, brush: &Brush) -> Result<Painted, Failu
         if read.size() == size { read } else { State::solved(size).facelets() }
     };
     let n = size.layers();
-    let wanted = face(&brush.colour);
+    let wanted = if brush.cell.is_empty() { None } else { Some(face(voice, &brush.colour)?) };
     let mut colours = Vec::with_capacity(size.facelets());
     let mut cells = Vec::with_capacity(size.facelets());
     for on in Face::ALL {

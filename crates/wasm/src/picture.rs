@@ -1,14 +1,13 @@
 //! Pictures of the puzzle: as it is held, with a letter of the memo shown, or in the middle of a turn.
 
-use blind::{Action, Role};
+use blind::Action;
 use cube::{Orbit, State, Sticker, Turn};
 use draw::{Chain, Glow, Mark, Picture, Place, Strand, Theme, Thread, Turning};
 use serde::Deserialize;
 
 use crate::Failure;
+use crate::call::Call;
 use crate::look::{Drawn, Looking};
-use crate::methods::Call;
-use crate::play::letters_of;
 use crate::situation::{Situation, Source};
 
 /// A letter of the memo.
@@ -64,7 +63,7 @@ pub struct WantedThread {
 /// The sticker looked at and its way home, on a picture.
 pub(crate) fn with_letter(picture: Picture, trace: &blind::Trace, step: blind::Step) -> Picture {
     let (place, target) = (Place::new(trace.orbit(), step.place), Place::new(trace.orbit(), step.target));
-    if step.role == Role::Break {
+    if step.role.begins() {
         return picture.mark(target, Mark::Target);
     }
     picture.mark(place, Mark::Look).mark(target, Mark::Target).chain(Chain::new([place, target]))
@@ -75,13 +74,13 @@ pub(crate) fn picture(call: &mut Call<'_>, wanted: &Wanted) -> Result<Drawn, Fai
     let situation = call.desk.situation(voice, &wanted.source)?;
     let mut picture = situation.picture(voice, &situation.looks, &voice.word("picture-puzzle"));
     let pointed = wanted.letter.as_ref().and_then(|at| {
-        let trace = situation.memo.parts().get(at.part as usize)?;
+        let trace = situation.solve.memo.parts().get(at.part as usize)?;
         Some((trace, trace.steps().get(at.letter as usize)?))
     });
     if let Some((trace, step)) = pointed {
         picture = with_letter(picture, trace, *step);
     } else {
-        for trace in situation.memo.parts() {
+        for trace in situation.solve.memo.parts() {
             picture = picture.mark(Place::new(trace.orbit(), trace.buffer()), Mark::Buffer);
         }
     }
@@ -103,22 +102,22 @@ pub(crate) fn step_at(actions: &[Action], at: usize) -> Option<(usize, usize)> {
 
 /// Where the sticker that belongs to a place lies after some turns.
 fn carried(situation: &Situation, orbit: Orbit, sticker: Sticker, turns: &[Turn]) -> Sticker {
-    State::solved(situation.size).after(turns).orbit(orbit).inverse().at(sticker)
+    State::solved(situation.solver.size()).after(turns).orbit(orbit).inverse().at(sticker)
 }
 
 pub(crate) fn moment(call: &mut Call<'_>, moment: &Moment) -> Result<Drawn, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &moment.source)?;
-    let actions = &situation.solution(voice)?.actions;
+    let actions = situation.solution(voice)?.actions();
     let turns: Vec<Turn> = actions.iter().flat_map(Action::turns).collect();
     let at = (moment.at as usize).min(turns.len());
     let now = situation.looks.after(&turns[..at]);
     let mut picture = situation.picture(voice, &now, &voice.word("picture-puzzle"));
     if let Some((number, done)) = step_at(actions, at)
-        && let Some((orbit, _, targets)) = letters_of(&actions[number])
+        && let Some((orbit, _, targets)) = actions[number].letters()
     {
         let begun = &turns[at - done..at];
-        let buffer = situation.conventions.kind(orbit).buffer;
+        let buffer = situation.conventions().kind(orbit).buffer;
         picture = picture.mark(Place::new(orbit, carried(&situation, orbit, buffer, begun)), Mark::Buffer);
         for &target in targets {
             let place = Place::new(orbit, carried(&situation, orbit, target, begun));
@@ -135,11 +134,11 @@ pub(crate) fn moment(call: &mut Call<'_>, moment: &Moment) -> Result<Drawn, Fail
 pub(crate) fn thread(call: &mut Call<'_>, wanted: &WantedThread) -> Result<String, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &wanted.source)?;
-    let actions = situation.solution(voice).map_or(&[][..], |solution| &solution.actions);
+    let actions = situation.solution(voice).map_or(&[][..], |solution| solution.actions());
     let done = wanted.done as usize;
     let glow = |orbit: Orbit, letter: usize| {
         let step = actions.iter().position(|action| {
-            letters_of(action).is_some_and(|(of, first, targets)| {
+            action.letters().is_some_and(|(of, first, targets)| {
                 of == orbit && (first..first + targets.len()).contains(&letter)
             })
         });
@@ -149,22 +148,21 @@ pub(crate) fn thread(call: &mut Call<'_>, wanted: &WantedThread) -> Result<Strin
             _ => Glow::Off,
         }
     };
-    let strands = situation
-        .memo
-        .parts()
+    let conventions = situation.conventions();
+    let parts = situation.solve.memo.parts();
+    let strands = parts
         .iter()
         .map(|trace| {
-            let letters = &situation.conventions.kind(trace.orbit()).letters;
+            let letters = &conventions.kind(trace.orbit()).letters;
             Strand::of(trace, voice.kinds(trace.orbit()), |number, target| {
-                draw::Bead::new(letters.of(target).to_string()).glowing(glow(trace.orbit(), number))
+                draw::Bead::new(letters.of(target)).glowing(glow(trace.orbit(), number))
             })
         })
         .collect();
     let mut thread = Thread::new(strands, voice.word("picture-thread"));
-    let lines: Vec<String> =
-        situation.memo.parts().iter().map(|trace| voice.memo_line(trace, &situation.conventions)).collect();
+    let lines: Vec<String> = parts.iter().map(|trace| voice.memo_line(trace, conventions)).collect();
     thread.caption.description = lines.join(" ");
-    thread.paired = situation.conventions.pairs;
+    thread.paired = conventions.pairs;
     thread.width = wanted.width;
     thread.theme = Theme::Page;
     Ok(thread.svg().into_string())

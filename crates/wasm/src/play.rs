@@ -1,11 +1,11 @@
 //! The execution as a time line: each letter with set-up, swap and undo, and what it should have done.
 
-use blind::{Action, Method, letters_effect, solved_pieces};
-use cube::{Orbit, Perm, State, Sticker, Turn};
+use blind::{Action, solved_pieces};
+use cube::{Orbit, Turn};
 use serde::Serialize;
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
 use crate::trace::Puzzle;
 
 /// The time line.
@@ -82,49 +82,15 @@ impl MovePart {
     }
 }
 
-/// What letters should do, from the letters alone and not from the moves: their pieces and the buffer's change places, and
-/// after a single letter the other kinds' pieces have changed as the swap changes them. None where a single letter leaves
-/// layers turned until the next one.
-fn expected(
-    method: &Method,
-    before: &State,
-    orbit: Orbit,
-    buffer: Sticker,
-    targets: &[Sticker],
-) -> Option<State> {
-    let aside = match targets {
-        [_] => Some(*method.swap(orbit)?.effect().effect()),
-        _ => None,
-    };
-    let own = letters_effect(orbit, buffer, targets);
-    let perms: Vec<Perm> = Orbit::of(before.size())
-        .iter()
-        .map(|&kind| {
-            let other = aside.map_or(Perm::IDENTITY, |effect| *effect.orbit(kind));
-            before.orbit(kind).then(if kind == orbit { &own } else { &other })
-        })
-        .collect();
-    State::from_orbits(before.size(), before.core(), &perms).ok()
-}
-
-/// The letters that an action carries out; none for parity.
-pub(crate) fn letters_of(action: &Action) -> Option<(Orbit, usize, &[Sticker])> {
-    match action {
-        Action::Letter { orbit, letter, target, .. } => Some((*orbit, *letter, std::slice::from_ref(target))),
-        Action::Pair { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
-        Action::Turned { orbit, letter, targets, .. } => Some((*orbit, *letter, targets)),
-        Action::Parity { .. } => None,
-    }
-}
-
 pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &about.source)?;
-    let actions = &situation.solution(voice)?.actions;
-    let conventions = &situation.conventions;
+    let actions = situation.solution(voice)?.actions();
+    let (solver, held) = (&situation.solver, &situation.solve.held);
+    let conventions = solver.conventions();
     let all: usize = actions.iter().map(|action| action.turns().len()).sum();
-    let pieces: usize = Orbit::of(situation.size).iter().map(|orbit| usize::from(orbit.pieces())).sum();
-    let mut state = situation.held.state;
+    let pieces: usize = Orbit::of(solver.size()).iter().map(|orbit| usize::from(orbit.pieces())).sum();
+    let mut state = held.state;
     let mut first = 0;
     let mut steps = Vec::new();
     for (number, action) in actions.iter().enumerate() {
@@ -146,14 +112,10 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         let before = state;
         state = state.after(&action.turns());
         let solved = solved_pieces(&state).len();
-        let (letter, name, after, as_expected) = match letters_of(action) {
+        let (letter, name, after, as_expected) = match action.letters() {
             Some((orbit, _, targets)) => {
-                let kind = conventions.kind(orbit);
-                let method = situation.method.as_ref().as_ref();
-                let wanted =
-                    method.ok().and_then(|method| expected(method, &before, orbit, kind.buffer, targets));
-                let right = wanted.map(|wanted| wanted == state);
-                let letter = kind.letters.spell(targets);
+                let right = solver.expected(&before, action).map(|wanted| wanted == state);
+                let letter = conventions.kind(orbit).letters.spell(targets);
                 let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
                 let (piece, solves) = match targets {
                     [target] => (orbit.piece_name(*target), state.at(orbit, *target) == *target),
@@ -176,5 +138,5 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         });
         first += length;
     }
-    Ok(TimeLine { steps, moves: all as u32, holding: voice.picked_up(&situation.held, conventions) })
+    Ok(TimeLine { steps, moves: all as u32, holding: voice.picked_up(held, conventions) })
 }

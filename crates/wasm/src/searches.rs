@@ -4,8 +4,9 @@ use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 use std::rc::Rc;
 
-use blind::sheet::{CycleCase, Report, Sheet};
-use cube::{Metric, Orbit, Size, Sticker};
+use blind::CycleCase;
+use blind::sheet::{Report, SIZE, Sheet};
+use cube::{Metric, Orbit, Sticker};
 use search::conjugate::{Conjugates, Sort};
 use search::cycle::{Event, Finder, Limits, TurnSet};
 use search::ease::Model;
@@ -47,7 +48,7 @@ impl Searches {
         if let Some((_, known)) = self.conjugates.iter().find(|(of, _)| *of == orbit) {
             return Rc::clone(known);
         }
-        let made = Rc::new(Conjugates::new(Size::THREE, Sort::ThreeCycle(orbit)));
+        let made = Rc::new(Conjugates::new(SIZE, Sort::ThreeCycle(orbit)));
         self.conjugates.push((orbit, Rc::clone(&made)));
         made
     }
@@ -74,8 +75,8 @@ impl Searches {
         // The table of another search gives its memory back first.
         self.finder = None;
         let failed = |error| Failure::new(voice.turn_set_error(&error));
-        let execution = TurnSet::parse(Size::THREE, moves, Metric::Execution).map_err(failed)?;
-        let set = TurnSet::new(Size::THREE, execution.turns(), execution.usual_metric()).map_err(failed)?;
+        let execution = TurnSet::parse(SIZE, moves, Metric::Execution).map_err(failed)?;
+        let set = TurnSet::new(SIZE, execution.turns(), execution.usual_metric()).map_err(failed)?;
         let limits = Limits { max_length: longest, memory: MEMORY };
         let finder =
             Finder::prepare(set, limits, on).map_err(|error| Failure::new(voice.page_find_error(&error)))?;

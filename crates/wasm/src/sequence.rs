@@ -1,10 +1,11 @@
 //! Reading a sequence of moves as it is typed.
 
-use cube::{Algorithm, Size, display_turns};
+use cube::display_turns;
 use serde::{Deserialize, Serialize};
 
-use crate::methods::Call;
-use crate::{Failure, Place};
+use crate::Failure;
+use crate::call::Call;
+use crate::names::{algorithm, size};
 
 /// A sequence as it was typed.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -27,15 +28,8 @@ pub struct Sequence {
 }
 
 pub(crate) fn sequence(call: &Call<'_>, typed: &Typed) -> Result<Sequence, Failure> {
-    let size = Size::new(typed.size).ok_or_else(|| {
-        Failure::new(format!("There is no cube of {} layers here; sizes are 2 to 7.", typed.size))
-    })?;
-    let turns = Algorithm::parse(&typed.text, size)
-        .map_err(|error| Failure {
-            sentence: call.voice.parse_error(&error),
-            place: Some(Place::of(&typed.text, &error)),
-        })?
-        .flatten();
+    let size = size(call.voice, typed.size)?;
+    let turns = algorithm(call.voice, size, &typed.text)?.flatten();
     Ok(Sequence { moves: display_turns(&turns).to_string(), length: turns.len() as u32 })
 }
 

@@ -2,14 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use blind::sheet::{CycleCase, Row, Verdict};
-use blind::{KINDS, MethodName, kind_name};
-use cube::{Algorithm, Size, Sticker, count, simplified};
+use blind::sheet::{Row, SIZE, Verdict};
+use blind::{CycleCase, MethodName, kind_name};
+use cube::{Algorithm, Sticker, count, simplified};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
+use crate::document::DocumentName;
 use crate::subject::{Checked, Named, Subject};
 
 /// A grid that is wanted.
@@ -18,8 +19,8 @@ use crate::subject::{Checked, Named, Subject};
 pub struct Filtered {
     /// What it is of.
     pub subject: Subject,
-    /// The sheet, as the engine wrote it; empty for none.
-    pub sheet: String,
+    /// The sheet; none for an empty one.
+    pub sheet: Option<DocumentName>,
     /// Letters, stickers or moves that a case is to have; empty for all cases.
     pub text: String,
     /// Which cases are to be shown.
@@ -204,7 +205,7 @@ fn entries<'a>(
         entry.rows.push(row);
         match verdict {
             Verdict::Right => {
-                let turns = Algorithm::parse(&row.algorithm, Size::THREE)
+                let turns = Algorithm::parse(&row.algorithm, SIZE)
                     .map_or_else(|_| Vec::new(), |it| simplified(&it.flatten()));
                 let time = blind::milliseconds(model, &turns);
                 if entry.best.is_none_or(|(least, ..)| time < least) {
@@ -260,7 +261,7 @@ fn plain(text: &str) -> String {
 pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, Failure> {
     let voice = call.voice;
     let named = filtered.subject.named(call)?;
-    let kept = filtered.subject.sheet(call, &filtered.sheet)?;
+    let kept = filtered.subject.sheet(call, filtered.sheet.as_ref())?;
     let (orbit, buffer) = (named.orbit, named.buffer);
     let model = call.desk.searches.model();
     let slow = if filtered.only == Only::Slow {
@@ -319,9 +320,9 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
     let best: Vec<(u32, usize)> =
         entries.values().filter_map(|entry| entry.best.map(|(time, moves, _)| (time, moves))).collect();
     Ok(Cases {
-        kinds: KINDS
-            .into_iter()
-            .map(|kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
+        kinds: blind::sheet::kinds()
+            .iter()
+            .map(|&kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
             .collect(),
         buffers: buffers(voice, &named, &kept),
         buffer: orbit.name(buffer).to_owned(),

@@ -2,21 +2,23 @@
 
 use std::rc::Rc;
 
-use blind::sheet::{CycleCase, Report, Row, Sheet, Verdict};
-use blind::{Conventions, kind_named};
+use blind::sheet::{Report, Row, Sheet, Verdict};
+use blind::{Conventions, CycleCase};
 use cube::{Orbit, Sticker};
 use serde::Deserialize;
 use voice::Voice;
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
+use crate::document::DocumentName;
+use crate::names::{kind, sticker};
 
 /// What a request about a sheet is about.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Subject {
-    /// The conventions as a file; empty for the usual ones.
-    pub conventions: String,
+    /// The conventions.
+    pub conventions: DocumentName,
     /// The kind of piece, as files name it.
     pub kind: String,
     /// The buffer's sticker; empty for that of the conventions.
@@ -39,20 +41,20 @@ pub(crate) struct Checked {
 impl Subject {
     pub(crate) fn named(&self, call: &mut Call<'_>) -> Result<Named, Failure> {
         let voice = call.voice;
-        let conventions = call.desk.conventions(voice, &self.conventions)?;
-        let orbit = kind(voice, &self.kind)?;
+        let conventions = call.desk.conventions(voice, &self.conventions)?.conventions;
+        let orbit = sheet_kind(voice, &self.kind)?;
         let buffer = if self.buffer.is_empty() {
             conventions.kind(orbit).buffer
         } else {
-            orbit.sticker(&self.buffer).ok_or_else(|| no_sticker(voice, &self.buffer))?
+            sticker(voice, orbit, &self.buffer)?
         };
         Ok(Named { conventions, orbit, buffer })
     }
 
-    /// A sheet, as the engine wrote it, under the same conventions; a text without anything in it is an empty one.
-    pub(crate) fn sheet(&self, call: &mut Call<'_>, text: &str) -> Result<Checked, Failure> {
-        let conventions = call.desk.conventions(call.voice, &self.conventions)?;
-        let sheet = call.desk.sheet(call.voice, &conventions, [&self.conventions, text])?;
+    /// A sheet under the same conventions; none is an empty one.
+    pub(crate) fn sheet(&self, call: &mut Call<'_>, name: Option<&DocumentName>) -> Result<Checked, Failure> {
+        let settled = call.desk.conventions(call.voice, &self.conventions)?;
+        let sheet = call.desk.sheet(call.voice, &settled, name)?.sheet;
         let report = call.desk.searches.report(&sheet);
         Ok(Checked { sheet, report })
     }
@@ -70,18 +72,18 @@ impl Named {
     /// The case of two targets.
     pub fn case(&self, voice: &Voice, first: &str, second: &str) -> Result<CycleCase, Failure> {
         let (orbit, buffer) = (self.orbit, self.buffer);
-        let target = |name: &str| orbit.sticker(name).ok_or_else(|| no_sticker(voice, name));
+        let target = |name: &str| sticker(voice, orbit, name);
         CycleCase::new(orbit, buffer, target(first)?, target(second)?).ok_or_else(|| {
             Failure::new(voice.say("verdict-no-case", &[("named", format!("{first} {second}").into())]))
         })
     }
 }
 
-/// The kind with a name.
-pub(crate) fn kind(voice: &Voice, name: &str) -> Result<Orbit, Failure> {
-    kind_named(name).ok_or_else(|| no_sticker(voice, name))
-}
-
-fn no_sticker(voice: &Voice, text: &str) -> Failure {
-    Failure::new(voice.say("no-such-sticker", &[("text", text.into())]))
+/// A kind of piece that sheets are for.
+pub(crate) fn sheet_kind(voice: &Voice, name: &str) -> Result<Orbit, Failure> {
+    let orbit = kind(voice, name)?;
+    if blind::sheet::kinds().contains(&orbit) {
+        return Ok(orbit);
+    }
+    Err(Failure::new(voice.say("sheet-not-for-kind", &[("kinds", voice.kinds(orbit).into())])))
 }

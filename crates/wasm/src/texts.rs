@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use crate::methods::Call;
+use crate::call::Call;
 
 /// Text by its name.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

@@ -1,11 +1,11 @@
 //! The memo of a puzzle with the reason for every letter.
 
-use blind::{Role, kind_name, reasons};
+use blind::{Role, kind_name};
 use cube::display_turns;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::methods::Call;
+use crate::call::Call;
 use crate::situation::{Situation, Source};
 
 /// A request about a puzzle alone.
@@ -71,14 +71,41 @@ pub struct Letter {
     pub letter: String,
     /// Its sticker.
     pub target: String,
-    /// Whether a new cycle begins with it.
-    pub knot: bool,
-    /// Whether it belongs to a piece turned in its place.
-    pub turned: bool,
+    /// What it is there for.
+    pub role: LetterRole,
     /// Letter and sticker, to be read aloud.
     pub said: String,
     /// Why it is there.
     pub reason: String,
+}
+
+/// What a letter of the memo is there for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub enum LetterRole {
+    /// What lies at the place looked at belongs here.
+    Follow,
+    /// A new cycle begins with it.
+    Break,
+    /// The cycle that began is closed.
+    Close,
+    /// The first of two letters for a piece that is turned in its place.
+    TurnedFirst,
+    /// The second of them.
+    TurnedSecond,
+}
+
+impl From<Role> for LetterRole {
+    fn from(role: Role) -> Self {
+        match role {
+            Role::Follow => Self::Follow,
+            Role::Break => Self::Break,
+            Role::Close => Self::Close,
+            Role::TurnedFirst => Self::TurnedFirst,
+            Role::TurnedSecond => Self::TurnedSecond,
+        }
+    }
 }
 
 /// A solution.
@@ -94,11 +121,11 @@ pub struct Solved {
 pub(crate) fn trace(call: &mut Call<'_>, about: &Puzzle) -> Result<Traced, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &about.source)?;
-    let fits = situation.method.as_ref().as_ref().is_ok_and(|method| method.parity().is_some());
-    let solution = situation.solution.as_ref().and_then(|solution| solution.as_ref().ok()).map(|solution| {
-        let count = solution.count;
+    let (held, memo) = (&situation.solve.held, &situation.solve.memo);
+    let solution = situation.solve.solution.as_ref().ok().map(|solution| {
+        let count = solution.count();
         Solved {
-            moves: display_turns(&solution.moves).to_string(),
+            moves: display_turns(solution.moves()).to_string(),
             length: voice.say(
                 "solution-length",
                 &[
@@ -110,49 +137,40 @@ pub(crate) fn trace(call: &mut Call<'_>, about: &Puzzle) -> Result<Traced, Failu
         }
     });
     Ok(Traced {
-        holding: voice.picked_up(&situation.held, &situation.conventions),
-        parts: situation.memo.parts().iter().map(|trace| part(call, &situation, trace)).collect(),
-        parity: voice.parity(&situation.memo, fits),
-        solved: situation.memo.letters() == 0,
-        facelets: situation.looks.after(situation.held.rotation.inverse().turns()).facelets().to_string(),
+        holding: voice.picked_up(held, situation.conventions()),
+        parts: memo.parts().iter().map(|trace| part(call, &situation, trace)).collect(),
+        parity: situation.parity(voice),
+        solved: memo.letters() == 0,
+        facelets: situation.scrambled.facelets().to_string(),
         solution,
         trouble: situation.trouble(voice),
     })
 }
 
 pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace) -> Part {
-    let (voice, conventions, orbit) = (call.voice, &situation.conventions, trace.orbit());
+    let (voice, conventions, orbit) = (call.voice, situation.conventions(), trace.orbit());
     let kind = conventions.kind(orbit);
-    let steps = trace.steps();
-    let letters: Vec<Letter> = steps
+    let letters: Vec<Letter> = trace
+        .steps()
         .iter()
-        .zip(reasons(trace, situation.chosen(orbit)))
+        .zip(situation.solver.reasons(trace))
         .enumerate()
-        .map(|(index, (step, reason))| {
-            let letter = kind.letters.of(step.target).to_string();
-            let closes_at_once = |at: usize| {
-                steps.get(at).is_some_and(|step| step.role == Role::Break)
-                    && steps.get(at + 1).is_some_and(|step| step.role == Role::Close)
-            };
-            Letter {
-                index: index as u32,
-                target: orbit.name(step.target).to_owned(),
-                knot: step.role == Role::Break && !closes_at_once(index),
-                turned: closes_at_once(index) || index.checked_sub(1).is_some_and(closes_at_once),
-                said: voice.letter_said(index, orbit, step.target, &kind.letters),
-                reason: voice.reason(&reason, trace, conventions),
-                letter,
-            }
+        .map(|(index, (step, reason))| Letter {
+            index: index as u32,
+            letter: kind.letters.of(step.target).to_owned(),
+            target: orbit.name(step.target).to_owned(),
+            role: step.role.into(),
+            said: voice.letter_said(index, orbit, step.target, &kind.letters),
+            reason: voice.reason(&reason, trace, conventions),
         })
         .collect();
-    let memo = kind.letters.grouped(&trace.targets(), conventions.pairs);
     Part {
         kind: kind_name(orbit).to_owned(),
         name: voice.kinds(orbit),
         buffer: voice.lettered(orbit, trace.buffer(), &kind.letters),
         sentence: voice.memo_line(trace, conventions),
         odd: trace.is_odd(),
-        memo,
+        memo: kind.letters.grouped(&trace.targets(), conventions.pairs),
         groups: letters.chunks(if conventions.pairs { 2 } else { 1 }).map(<[Letter]>::to_vec).collect(),
         finish: voice.finish(trace, conventions),
     }

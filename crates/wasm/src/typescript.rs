@@ -9,8 +9,9 @@ use expect_test::expect_file;
 use ts_rs::{Config, TS, TypeVisitor};
 use voice::{Language, Voice};
 
-use crate::Failure;
-use crate::methods::{Progress, visit_algorithms, visit_first};
+use crate::call::Progress;
+use crate::methods::{FIRST, REST, visit_first, visit_rest};
+use crate::{DocumentKind, Failure, PuzzleContent};
 
 /// Is shown each method of the table.
 pub(crate) trait MethodVisitor {
@@ -60,10 +61,11 @@ fn types() -> String {
     let config = Config::new().with_large_int("number");
     let mut all = Declarations { config, types: BTreeMap::new(), methods: String::new() };
     visit_first(&mut all);
-    let first = std::mem::take(&mut all.methods);
-    visit_algorithms(&mut all);
+    visit_rest(&mut all);
     TypeVisitor::visit::<Progress>(&mut all);
     TypeVisitor::visit::<Failure>(&mut all);
+    TypeVisitor::visit::<DocumentKind>(&mut all);
+    TypeVisitor::visit::<PuzzleContent>(&mut all);
     let declarations: Vec<String> = all.types.into_values().map(|(_, declaration)| declaration).collect();
     let names: Vec<String> = Voice::new(Language::English)
         .screen_texts()
@@ -72,8 +74,7 @@ fn types() -> String {
         .collect();
     let text = format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n{}\n\
-         /** Everything that can be asked at a page's first use. */\nexport interface Methods {{\n{first}}}\n\n\
-         /** Everything about sheets of algorithms. */\nexport interface AlgorithmMethods {{\n{}}}\n\n\
+         /** Everything that can be asked. */\nexport interface Methods {{\n{}}}\n\n\
          /** Name of a text in the catalogue of the screens. */\nexport type TextName =\n{};\n",
         declarations.join("\n"),
         all.methods,
@@ -81,6 +82,21 @@ fn types() -> String {
     );
     // The writer of the types leaves spaces at the ends of lines.
     text.lines().map(|line| line.trim_end().to_owned() + "\n").collect()
+}
+
+fn modules() -> String {
+    let mut all: Vec<(&str, &str)> = FIRST.iter().map(|&name| (name, "first")).collect();
+    all.extend(REST.iter().map(|&name| (name, "rest")));
+    all.sort_unstable();
+    let lines: String = all.iter().map(|(name, module)| format!("  {name}: \"{module}\",\n")).collect();
+    format!(
+        "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n\
+         import type {{ Methods }} from \"./types\";\n\n\
+         /** The two modules of the engine: what the first screen needs, and the rest. */\n\
+         export type ModuleName = \"first\" | \"rest\";\n\n\
+         /** Which module answers a method. */\n\
+         export const MODULE_OF: Record<keyof Methods, ModuleName> = {{\n{lines}}};\n"
+    )
 }
 
 /// Texts that are needed when the engine, which has all the others, is not there.
@@ -112,6 +128,20 @@ fn texts_without_engine() -> String {
 #[test]
 fn the_texts_for_a_page_without_engine_are_those_of_the_catalogue() {
     expect_file!["../../../web/src/engine/boot.ts"].assert_eq(&texts_without_engine());
+}
+
+#[test]
+fn the_committed_modules_are_those_of_the_table() {
+    expect_file!["../../../web/src/engine/modules.ts"].assert_eq(&modules());
+}
+
+#[test]
+fn no_method_stands_twice() {
+    let mut all: Vec<&str> = FIRST.iter().chain(REST).copied().collect();
+    let count = all.len();
+    all.sort_unstable();
+    all.dedup();
+    assert_eq!(all.len(), count);
 }
 
 #[test]

@@ -1,12 +1,13 @@
 //! What went wrong in an attempt: the slips that explain how the puzzle came out.
 
 use blind::{Answer, Ask, Begun, Catalogue, Depth, Explanation, Inquiry, Observed, Plan, why, why_by_hand};
-use cube::{Algorithm, Facelets};
+use cube::Facelets;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
+use crate::call::{Call, Progress};
 use crate::check::{Written, letters};
-use crate::methods::{Call, Progress};
+use crate::names::algorithm;
 use crate::situation::Source;
 
 /// An attempt.
@@ -79,26 +80,26 @@ const LEAST: f64 = 0.005;
 pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Failure> {
     let voice = call.voice;
     let situation = call.desk.situation(voice, &attempt.source)?;
-    let conventions = &situation.conventions;
-    let method =
-        situation.method.as_ref().as_ref().map_err(|error| Failure::new(voice.method_error(error)))?;
+    let solver = &situation.solver;
+    let conventions = solver.conventions();
     let failed = |error: &blind::WhyError| Failure::new(voice.why_error(error, conventions));
-    let given = letters(voice, conventions, situation.size, &attempt.memo)?;
+    let given = letters(voice, solver, &attempt.memo)?;
     let given = given.iter().any(|(_, letters)| !letters.is_empty()).then_some(given);
-    let begun = if attempt.source.facelets.is_empty() {
-        let read = Algorithm::parse(&attempt.source.scramble, situation.size)
-            .map_err(|error| Failure::new(voice.parse_error(&error)))?;
-        Begun::Scramble(read.flatten())
+    let begun = if situation.content.facelets.is_empty() {
+        Begun::Scramble(algorithm(voice, solver.size(), &situation.content.scramble)?.flatten())
     } else {
         Begun::State(Box::new(situation.scrambled))
     };
-    let plan =
-        Plan::new(begun, situation.size, given, conventions, method).map_err(|error| failed(&error))?;
+    let plan = Plan::new(begun, given, solver).map_err(|error| failed(&error))?;
     let answers: Vec<Answer> = attempt
         .answers
         .iter()
-        .filter_map(|answered| Some(Answer { ask: Ask::named(&answered.name)?, yes: answered.yes }))
-        .collect();
+        .map(|answered| {
+            let ask = Ask::named(&answered.name)
+                .ok_or_else(|| Failure::new(format!("There is no question \"{}\".", answered.name)))?;
+            Ok(Answer { ask, yes: answered.yes })
+        })
+        .collect::<Result<_, Failure>>()?;
     let catalogue = Catalogue::default();
     let depth = if attempt.deep { Depth::Three } else { Depth::Two };
     let inquiry = Inquiry { catalogue: &catalogue, depth, answers: &answers, most: MOST };
@@ -125,20 +126,20 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
         true
     })
     .map_err(|error| failed(&error))?;
-    let worth = |(number, explanation): &(usize, &Explanation)| *number == 0 || explanation.weight >= LEAST;
+    let worth = |(number, explanation): &(usize, &Explanation)| *number == 0 || explanation.weight() >= LEAST;
     let explanations: Vec<Likely> = found
         .explanations
         .iter()
         .enumerate()
         .filter(worth)
         .map(|(_, explanation)| {
-            let sentence = voice.explanation(&explanation.slips, found.plan_solves, conventions);
+            let sentence = voice.explanation(explanation.slips(), found.plan_solves, conventions);
             explained(call, explanation, sentence, conventions)
         })
         .collect();
     let summary = if explanations.is_empty() {
         voice.word("why-nothing-found")
-    } else if found.explanations.iter().any(|explanation| !explanation.slips.is_empty()) {
+    } else if found.explanations.iter().any(|explanation| !explanation.slips().is_empty()) {
         voice.say("why-ambiguity", &[("count", found.ambiguity.into())])
     } else {
         String::new()
@@ -160,7 +161,7 @@ fn explained(
     let voice = call.voice;
     Likely {
         sentence,
-        share: voice.share(explanation.weight),
-        alike: explanation.alike.iter().map(|slips| voice.slips(slips, conventions)).collect(),
+        share: voice.share(explanation.weight()),
+        alike: explanation.alike().iter().map(|slips| voice.slips(slips, conventions)).collect(),
     }
 }

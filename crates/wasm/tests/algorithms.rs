@@ -1,26 +1,32 @@
 //! Sheets of algorithms as a page asks for them. The sheets here are invented; known commutators are common practice, no
 //! source.
 
-use cube::{Algorithm, Size, State};
-use serde_json::{Value, json};
-use wasm::Engine;
+mod page;
 
-fn ask(engine: &mut Engine, method: &str, arguments: &Value) -> Result<Value, String> {
-    engine
-        .call(method, "en", &arguments.to_string(), &mut |_| {})
-        .map(|view| serde_json::from_str(&view).unwrap())
-        .map_err(|failure| failure.sentence)
-}
+use cube::{Algorithm, Size, State};
+use page::Page;
+use serde_json::{Value, json};
 
 /// Corners by three-cycles from UFR.
 const CONVENTIONS: &str = "[buffer]\ncorner = \"UFR\"\n\n[method]\ncorner = \"three-cycle\"\n";
 
-fn subject() -> Value {
-    json!({ "conventions": CONVENTIONS, "kind": "corner", "buffer": "" })
+fn subject(page: &mut Page) -> Value {
+    json!({ "conventions": page.tell("conventions", CONVENTIONS), "kind": "corner", "buffer": "" })
 }
 
-fn brought(sheet: &str, text: &str) -> Value {
-    json!({ "conventions": CONVENTIONS, "sheet": sheet, "text": text, "kind": "corner", "buffer": "" })
+/// The name of a sheet as the engine wrote it; none for an empty one.
+fn kept(page: &mut Page, sheet: &str) -> Value {
+    if sheet.is_empty() { Value::Null } else { page.tell("sheet", sheet) }
+}
+
+fn brought(page: &mut Page, sheet: &str, text: &str) -> Value {
+    let (conventions, sheet) = (page.tell("conventions", CONVENTIONS), kept(page, sheet));
+    json!({ "conventions": conventions, "sheet": sheet, "text": text, "kind": "corner", "buffer": "" })
+}
+
+fn bring(page: &mut Page, sheet: &str, text: &str) -> Result<Value, String> {
+    let brought = brought(page, sheet, text);
+    page.ask("import", &brought)
 }
 
 /// A list with a right row, one under the wrong letters, an empty one, one that cannot be read, and one without a case.
@@ -33,13 +39,13 @@ UBL RDF,R U what,
 UXL RDF,R U R',
 ";
 
-fn imported(engine: &mut Engine) -> Value {
-    ask(engine, "import", &brought("", LIST)).unwrap()
+fn imported(page: &mut Page) -> Value {
+    bring(page, "", LIST).unwrap()
 }
 
-fn cases(engine: &mut Engine, sheet: &str, text: &str, only: &str) -> Value {
-    ask(engine, "cases", &json!({ "subject": subject(), "sheet": sheet, "text": text, "only": only }))
-        .unwrap()
+fn cases(page: &mut Page, sheet: &str, text: &str, only: &str) -> Value {
+    let (subject, sheet) = (subject(page), kept(page, sheet));
+    page.ask("cases", &json!({ "subject": subject, "sheet": sheet, "text": text, "only": only })).unwrap()
 }
 
 fn shown(view: &Value) -> Vec<String> {
@@ -50,18 +56,18 @@ fn shown(view: &Value) -> Vec<String> {
         .collect()
 }
 
-fn chosen(first: &str, second: &str) -> Value {
-    json!({ "subject": subject(), "first": first, "second": second })
+fn chosen(page: &mut Page, first: &str, second: &str) -> Value {
+    json!({ "subject": subject(page), "first": first, "second": second })
 }
 
-fn of_sheet(sheet: &str, first: &str, second: &str) -> Value {
-    json!({ "chosen": chosen(first, second), "sheet": sheet })
+fn of_sheet(page: &mut Page, sheet: &str, first: &str, second: &str) -> Value {
+    json!({ "chosen": chosen(page, first, second), "sheet": kept(page, sheet) })
 }
 
 #[test]
 fn every_row_that_is_taken_in_is_accounted_for() {
-    let mut engine = Engine::default();
-    let import = imported(&mut engine);
+    let mut page = Page::default();
+    let import = imported(&mut page);
     assert_eq!(import["said"], json!(["Read as a list.", "5 rows: 1 right, 1 empty, 3 to look at."]));
     let rows = import["rows"].as_array().unwrap();
     let said: Vec<&str> = rows.iter().map(|row| row["said"].as_str().unwrap()).collect();
@@ -75,63 +81,59 @@ fn every_row_that_is_taken_in_is_accounted_for() {
     let sheet = import["sheet"].as_str().unwrap();
     assert!(sheet.contains("ask the coach"));
     // The same once more adds nothing; what is kept can be read back.
-    let again = ask(&mut engine, "import", &brought(sheet, LIST)).unwrap();
+    let again = bring(&mut page, sheet, LIST).unwrap();
     assert_eq!(again["sheet"], import["sheet"]);
     assert_eq!((&again["kind"], &again["buffer"]), (&json!("corner"), &json!("UFR")));
 }
 
 #[test]
 fn a_grid_is_read_whichever_target_comes_first() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let grid = ",UBR,RDF\nUBR,,\"[R' D' R, U]\"\nRDF,,\n";
-    let import = ask(&mut engine, "import", &brought("", grid)).unwrap();
+    let import = bring(&mut page, "", grid).unwrap();
     assert_eq!(import["said"][0], "Read as a grid, the first target at the left.");
     let other = ",UBR,RDF\nUBR,,\nRDF,\"[R' D' R, U]\",\n";
-    let import = ask(&mut engine, "import", &brought("", other)).unwrap();
+    let import = bring(&mut page, "", other).unwrap();
     assert_eq!(import["said"][0], "Read as a grid, the first target along the top.");
 }
 
 #[test]
 fn what_is_no_sheet_is_refused_in_a_sentence() {
-    let mut engine = Engine::default();
-    let mut letters = brought("", "first,second,algorithm\nA,B,R U\n");
+    let mut page = Page::default();
+    let mut letters = brought(&mut page, "", "first,second,algorithm\nA,B,R U\n");
     letters["kind"] = "".into();
     assert_eq!(
-        ask(&mut engine, "import", &letters).unwrap_err(),
+        page.ask("import", &letters).unwrap_err(),
         "It cannot be told whether these are corners or edges; choose it before you open the file."
     );
-    assert!(ask(&mut engine, "import", &brought("", "")).unwrap_err().contains("empty"));
-    assert!(
-        ask(&mut engine, "import", &brought("", "hello\nthere\n"))
-            .unwrap_err()
-            .contains("neither a list nor a grid")
-    );
+    assert!(bring(&mut page, "", "").unwrap_err().contains("empty"));
+    assert!(bring(&mut page, "", "hello\nthere\n").unwrap_err().contains("neither a list nor a grid"));
     let long = "a".repeat((4 << 20) + 1);
-    assert!(ask(&mut engine, "import", &brought("", &long)).unwrap_err().contains("longer than 4 MiB"));
+    assert!(bring(&mut page, "", &long).unwrap_err().contains("longer than 4 MiB"));
 }
 
 /// Textbook counting: 21 · 18 and 22 · 20.
 #[test]
 fn the_grid_has_every_case_once() {
-    let mut engine = Engine::default();
-    let view = cases(&mut engine, "", "", "all");
+    let mut page = Page::default();
+    let view = cases(&mut page, "", "", "all");
     assert_eq!(shown(&view).len(), 21 * 18);
     assert_eq!(view["heads"].as_array().unwrap().len(), 21);
     assert!(view["coverage"].as_str().unwrap().contains("0 of 378"));
     assert_eq!(view["means"], "");
-    let mut edges = subject();
+    let mut edges = subject(&mut page);
     edges["kind"] = "edge".into();
-    let view =
-        ask(&mut engine, "cases", &json!({ "subject": edges, "sheet": "", "text": "", "only": "missing" }))
-            .unwrap();
+    let view = page
+        .ask("cases", &json!({ "subject": edges, "sheet": null, "text": "", "only": "missing" }))
+        .unwrap();
     assert_eq!(shown(&view).len(), 22 * 20);
 }
 
 #[test]
 fn cases_are_filtered_by_letters_stickers_moves_notes_and_state() {
-    let mut engine = Engine::default();
-    let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
-    let mut only = |text: &str, only: &str| shown(&cases(&mut engine, &sheet, text, only));
+    let mut page = Page::default();
+    let sheet = imported(&mut page)["sheet"].as_str().unwrap().to_owned();
+    let mut only = |text: &str, only: &str| shown(&cases(&mut page, &sheet, text, only));
     assert_eq!(only("", "right"), ["UBR RDF"]);
     assert_eq!(only("", "wrong"), ["UBL RDF", "UBR FDR"]);
     assert_eq!(only("", "missing").len(), 377);
@@ -143,7 +145,7 @@ fn cases_are_filtered_by_letters_stickers_moves_notes_and_state() {
     assert_eq!(only("[R\u{2019}D\u{2019}R", "right"), ["UBR RDF"]);
     assert_eq!(only("coach", "all"), ["UBL UBR"]);
     assert_eq!(only("nowhere", "all"), [] as [&str; 0]);
-    let view = cases(&mut engine, &sheet, "", "all");
+    let view = cases(&mut page, &sheet, "", "all");
     let troubles = view["troubles"].as_array().unwrap();
     assert_eq!(troubles.len(), 3);
     let cell = view["rows"].as_array().unwrap().iter().flat_map(|row| row.as_array().unwrap());
@@ -153,20 +155,21 @@ fn cases_are_filtered_by_letters_stickers_moves_notes_and_state() {
 
 #[test]
 fn slow_cases_are_told_when_asked_for() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let slow = "pair,algorithm\nUBR RDF,\"B R' B2 R F R' B2 R F' B'\"\nRDF UBR,\"[U, R' D' R]\"\n";
-    let sheet = ask(&mut engine, "import", &brought("", slow)).unwrap();
+    let sheet = bring(&mut page, "", slow).unwrap();
     let sheet = sheet["sheet"].as_str().unwrap();
-    assert_eq!(shown(&cases(&mut engine, sheet, "", "slow")), ["UBR RDF"]);
-    let view = cases(&mut engine, sheet, "bp", "all");
+    assert_eq!(shown(&cases(&mut page, sheet, "", "slow")), ["UBR RDF"]);
+    let view = cases(&mut page, sheet, "bp", "all");
     assert!(view.to_string().contains("right, but a much easier one is known"));
 }
 
 #[test]
 fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
-    let mut engine = Engine::default();
-    let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
-    let view = ask(&mut engine, "case", &of_sheet(&sheet, "RDF", "UBR")).unwrap();
+    let mut page = Page::default();
+    let sheet = imported(&mut page)["sheet"].as_str().unwrap().to_owned();
+    let of = of_sheet(&mut page, &sheet, "RDF", "UBR");
+    let view = page.ask("case", &of).unwrap();
     assert_eq!(view["title"], "PB (RDF UBR)");
     let ways = view["ways"].as_array().unwrap();
     let inverse = ways.iter().find(|way| way["origin"] == "inverse").unwrap();
@@ -183,7 +186,8 @@ fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
 
     let mut change = |sheet: &str, what: &str, algorithm: &str| {
         let change = json!({ "what": what, "first": "RDF", "second": "UBR", "algorithm": algorithm });
-        ask(&mut engine, "amend", &json!({ "subject": subject(), "sheet": sheet, "change": change }))
+        let (subject, sheet) = (subject(&mut page), kept(&mut page, sheet));
+        page.ask("amend", &json!({ "subject": subject, "sheet": sheet, "change": change }))
     };
     let taken = change(&sheet, "take", "[U, R' D' R]").unwrap();
     assert_eq!(taken["said"], "Taken into the sheet.");
@@ -195,25 +199,21 @@ fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
     assert_eq!(refused, "Not taken in: it solves the inverse, BP (UBR RDF).");
     assert!(change(&sheet, "take", "R U K").unwrap_err().contains("column 5"));
     let none = json!({ "what": "take", "first": "UFR", "second": "UBR", "algorithm": "R" });
-    assert!(
-        ask(&mut engine, "amend", &json!({ "subject": subject(), "sheet": sheet, "change": none })).is_err()
-    );
+    let asked = json!({ "subject": subject(&mut page), "sheet": kept(&mut page, &sheet), "change": none });
+    assert!(page.ask("amend", &asked).is_err());
     // What stands under a case and does something else can be taken out as well.
-    let view = ask(&mut engine, "case", &of_sheet(&sheet, "UBL", "RDF")).unwrap();
+    let of = of_sheet(&mut page, &sheet, "UBL", "RDF");
+    let view = page.ask("case", &of).unwrap();
     assert_eq!(view["troubles"][0]["algorithm"], "R U what");
 }
 
 #[test]
 fn gaps_are_filled_and_all_is_taken_out() {
-    let mut engine = Engine::default();
-    let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
+    let mut page = Page::default();
+    let sheet = imported(&mut page)["sheet"].as_str().unwrap().to_owned();
     let mut change = |sheet: &str, what: &str| {
-        ask(
-            &mut engine,
-            "amend",
-            &json!({ "subject": subject(), "sheet": sheet, "change": { "what": what } }),
-        )
-        .unwrap()
+        let (subject, sheet) = (subject(&mut page), kept(&mut page, sheet));
+        page.ask("amend", &json!({ "subject": subject, "sheet": sheet, "change": { "what": what } })).unwrap()
     };
     let filled = change(&sheet, "fill");
     assert!(
@@ -225,7 +225,7 @@ fn gaps_are_filled_and_all_is_taken_out() {
     let cleared = change(&full, "clear");
     // The row whose case cannot be read belongs to no buffer.
     assert!(cleared["sheet"].as_str().unwrap().contains("UXL RDF"));
-    let view = cases(&mut engine, &full, "", "right");
+    let view = cases(&mut page, &full, "", "right");
     assert_eq!(shown(&view).len(), 378);
     assert!(view["means"].as_str().unwrap().contains("On average"));
 }
@@ -233,11 +233,12 @@ fn gaps_are_filled_and_all_is_taken_out() {
 /// Eight turns are the least: the same as `hoodwink algs find` proves (BENCHMARKS.md counts the cases by length).
 #[test]
 fn a_search_in_the_page_is_proven_and_right() {
-    let mut engine = Engine::default();
-    let search = |moves: &str, longest: u8| json!({ "chosen": chosen("UBR", "RDF"), "sheet": "", "moves": moves, "longest": longest });
+    let mut page = Page::default();
+    let chosen = chosen(&mut page, "UBR", "RDF");
+    let search = |moves: &str, longest: u8| json!({ "chosen": chosen, "sheet": null, "moves": moves, "longest": longest });
     let mut progress = Vec::new();
     let arguments = search("R U D", 9).to_string();
-    let found = engine.call("find", "en", &arguments, &mut |now| progress.push(now)).unwrap();
+    let found = page.engine.call("find", "en", &arguments, &mut |now| progress.push(now)).unwrap();
     assert!(!progress.is_empty());
     let found: Value = serde_json::from_str(&found).unwrap();
     assert!(found["said"][0].as_str().unwrap().contains("8 turns, proven shortest"), "{}", found["said"]);
@@ -250,34 +251,32 @@ fn a_search_in_the_page_is_proven_and_right() {
         assert_eq!(State::solved(Size::THREE).after(&made), wanted);
     }
     assert!(
-        ask(&mut engine, "find", &search("R U", 7)).unwrap()["said"][0]
-            .as_str()
-            .unwrap()
-            .contains("none up to 7")
+        page.ask("find", &search("R U", 7)).unwrap()["said"][0].as_str().unwrap().contains("none up to 7")
     );
-    assert!(ask(&mut engine, "find", &search("R K", 7)).unwrap_err().contains("“K”"));
-    assert!(ask(&mut engine, "find", &search("", 7)).is_err());
-    let wide = ask(&mut engine, "find", &search("U D R L F B Uw Dw Rw Lw Fw Bw M E S", 12));
+    assert!(page.ask("find", &search("R K", 7)).unwrap_err().contains("“K”"));
+    assert!(page.ask("find", &search("", 7)).is_err());
+    let wide = page.ask("find", &search("U D R L F B Uw Dw Rw Lw Fw Bw M E S", 12));
     assert!(wide.unwrap_err().contains("a page may take 512 MiB"));
 }
 
 #[test]
 fn an_algorithm_is_shown_from_the_case_to_the_solved_pieces() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let looking = json!({ "eye": null, "right": 0.0, "down": 0.0, "hidden": "no" });
+    let chosen = chosen(&mut page, "UBR", "RDF");
     let mut at = |moves: u32, progress: f64| {
         let turned = json!({
-            "chosen": chosen("UBR", "RDF"), "algorithm": "[R' D' R, U]",
+            "chosen": chosen, "algorithm": "[R' D' R, U]",
             "looking": looking, "at": moves, "progress": progress,
         });
-        ask(&mut engine, "turned", &turned).unwrap()["svg"].as_str().unwrap().to_owned()
+        page.ask("turned", &turned).unwrap()["svg"].as_str().unwrap().to_owned()
     };
     let (begin, middle, end) = (at(0, 0.0), at(0, 0.5), at(8, 0.0));
     assert!(begin != middle && begin != end);
     assert_eq!(end, at(99, 0.0));
     // In the end the three pieces are home, as the picture of the case has them.
-    let pictured = json!({ "subject": subject(), "cases": [["UBR", "RDF"], ["UBL", "RDF"]] });
-    let pictures = ask(&mut engine, "pictures", &pictured).unwrap();
+    let pictured = json!({ "subject": subject(&mut page), "cases": [["UBR", "RDF"], ["UBL", "RDF"]] });
+    let pictures = page.ask("pictures", &pictured).unwrap();
     assert_eq!(pictures.as_array().unwrap().len(), 2);
     let colours = |svg: &str| {
         let mut fills: Vec<&str> = svg.split("fill=\"#").skip(1).map(|part| &part[..6]).collect();
@@ -290,17 +289,16 @@ fn an_algorithm_is_shown_from_the_case_to_the_solved_pieces() {
 
 #[test]
 fn the_sheet_is_what_three_cycles_are_carried_out_with() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     // A state that asks for BP alone: the algorithm backwards.
     let scramble = "[U, R' D' R]";
     let own = "pair,algorithm\nUBR RDF,\"B R' B2 R F R' B2 R F' B'\"\n";
-    let sheet = ask(&mut engine, "import", &brought("", own)).unwrap()["sheet"].as_str().unwrap().to_owned();
+    let sheet = bring(&mut page, "", own).unwrap()["sheet"].as_str().unwrap().to_owned();
     let mut solution = |sheet: &str| {
-        let source = json!({
-            "size": 3, "conventions": CONVENTIONS, "scramble": scramble, "facelets": "", "bestHold": false,
-            "sheet": sheet,
-        });
-        ask(&mut engine, "play", &json!({ "source": source })).unwrap()["moves"].as_u64().unwrap()
+        let puzzle = json!({ "size": 3, "scramble": scramble, "facelets": "", "bestHold": false });
+        let mut source = page.source(&puzzle, CONVENTIONS);
+        source["sheet"] = kept(&mut page, sheet);
+        page.ask("play", &json!({ "source": source })).unwrap()["moves"].as_u64().unwrap()
     };
     assert_eq!(solution(""), 8);
     assert_eq!(solution(&sheet), 10);
@@ -308,10 +306,11 @@ fn the_sheet_is_what_three_cycles_are_carried_out_with() {
 
 #[test]
 fn a_sheet_is_saved_as_a_list_a_table_and_a_page() {
-    let mut engine = Engine::default();
-    let sheet = imported(&mut engine)["sheet"].as_str().unwrap().to_owned();
+    let mut page = Page::default();
+    let sheet = imported(&mut page)["sheet"].as_str().unwrap().to_owned();
     let mut file = |form: &str| {
-        ask(&mut engine, "export", &json!({ "subject": subject(), "sheet": sheet, "form": form })).unwrap()
+        let (subject, sheet) = (subject(&mut page), kept(&mut page, &sheet));
+        page.ask("export", &json!({ "subject": subject, "sheet": sheet, "form": form })).unwrap()
     };
     assert_eq!(file("csv")["text"], sheet.as_str());
     assert_eq!(file("markdown")["name"], "hoodwink-corner-UFR.md");
@@ -323,10 +322,11 @@ fn a_sheet_is_saved_as_a_list_a_table_and_a_page() {
 
 #[test]
 fn another_method_brings_what_it_needs() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let mut change = |conventions: &str, kind: &str, method: &str| {
         let change = json!({ "what": "method", "kind": kind, "method": method });
-        ask(&mut engine, "conventions", &json!({ "conventions": conventions, "change": change })).unwrap()
+        let conventions = page.tell("conventions", conventions);
+        page.ask("conventions", &json!({ "conventions": conventions, "change": change })).unwrap()
     };
     let view = change("", "edge", "slice-swap");
     assert_eq!(view["trouble"], Value::Null);
@@ -335,11 +335,7 @@ fn another_method_brings_what_it_needs() {
         (&json!("slice-swap"), &json!("DF"))
     );
     assert_eq!(view["notes"].as_array().unwrap().len(), 2, "{}", view["notes"]);
-    assert!(
-        view["toml"].as_str().unwrap().contains("execution = [\"edge\", \"corner\"]"),
-        "{}",
-        view["toml"]
-    );
+    assert!(view["toml"].as_str().unwrap().contains("execution = [\"edge\", \"corner\""), "{}", view["toml"]);
     assert_eq!(view["kinds"][0]["methods"], json!(["one-swap", "three-cycle"]));
     let back = change(view["toml"].as_str().unwrap(), "edge", "one-swap");
     assert_eq!((&back["trouble"], &back["kinds"][1]["method"]), (&Value::Null, &json!("one-swap")));

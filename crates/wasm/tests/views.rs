@@ -1,46 +1,41 @@
 //! What pages are given, asked for as they ask.
 
+mod page;
+
+use page::Page;
 use serde_json::{Value, json};
-use wasm::Engine;
 
 const SCRAMBLE: &str = "D2 F' R2 B U2 L' D B2 R F U' L2 B' U R2 D' F2 L U2";
 
-fn source(scramble: &str) -> Value {
-    json!({ "size": 3, "conventions": "", "scramble": scramble, "facelets": "", "bestHold": false, "sheet": "" })
+/// A 3x3 scrambled by these moves, under the usual conventions.
+fn source(page: &mut Page, scramble: &str) -> Value {
+    page.source(&puzzle(3, scramble), "")
 }
 
-fn ask(engine: &mut Engine, method: &str, arguments: &Value) -> Result<Value, String> {
-    engine
-        .call(method, "en", &arguments.to_string(), &mut |_| {})
-        .map(|view| serde_json::from_str(&view).unwrap())
-        .map_err(|failure| failure.sentence)
+fn puzzle(size: u8, scramble: &str) -> Value {
+    json!({ "size": size, "scramble": scramble, "facelets": "", "bestHold": false })
 }
 
 fn looking(right: f64, hidden: &str) -> Value {
     json!({ "eye": null, "right": right, "down": 0.0, "hidden": hidden })
 }
 
-fn random(engine: &mut Engine, size: u8, seed: u32) -> String {
-    let drawn = ask(
-        engine,
-        "random",
-        &json!({ "size": size, "seed": [0, seed], "conventions": "", "condition": "" }),
-    )
-    .unwrap();
+fn random(page: &mut Page, size: u8, seed: u32) -> String {
+    let drawn = page.ask("random", &json!({ "size": size, "seed": [0, seed] })).unwrap();
     drawn["moves"].as_str().unwrap().to_owned()
 }
 
 #[test]
 fn every_letter_of_random_solutions_does_what_it_should() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     for seed in 0..40 {
         let size = if seed % 4 == 0 { 2 } else { 3 };
-        let mut source = source(&random(&mut engine, size, seed));
-        source["size"] = size.into();
-        source["bestHold"] = (seed % 8 == 0).into();
-        let line = ask(&mut engine, "play", &json!({ "source": source })).unwrap();
+        let mut puzzle = puzzle(size, &random(&mut page, size, seed));
+        puzzle["bestHold"] = (seed % 8 == 0).into();
+        let source = page.source(&puzzle, "");
+        let line = page.ask("play", &json!({ "source": source })).unwrap();
         let steps = line["steps"].as_array().unwrap();
-        assert!(steps.iter().all(|step| step["asExpected"] != false), "{source}: {line}");
+        assert!(steps.iter().all(|step| step["asExpected"] != false), "{puzzle}: {line}");
         assert!(steps.iter().filter(|step| step["asExpected"] == true).count() + 1 >= steps.len());
         let last = steps.last().unwrap()["after"].as_str().unwrap();
         let all = if size == 2 { "8 of 8 pieces" } else { "20 of 20 pieces" };
@@ -50,31 +45,33 @@ fn every_letter_of_random_solutions_does_what_it_should() {
 
 #[test]
 fn the_same_seed_gives_the_same_scramble() {
-    let mut engine = Engine::default();
-    assert_eq!(random(&mut engine, 3, 7), random(&mut engine, 3, 7));
-    assert_ne!(random(&mut engine, 3, 7), random(&mut engine, 3, 8));
+    let mut page = Page::default();
+    assert_eq!(random(&mut page, 3, 7), random(&mut page, 3, 7));
+    assert_ne!(random(&mut page, 3, 7), random(&mut page, 3, 8));
 }
 
 #[test]
 fn a_scramble_for_a_lesson_meets_its_condition() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
+    let usual = page.tell("conventions", "");
     for (size, condition) in [(3, "parity = odd"), (2, "parity = odd")] {
-        let asked = json!({ "size": size, "conventions": "", "condition": condition, "seed": [0, 5] });
-        let drawn = ask(&mut engine, "random", &asked).unwrap();
-        let mut source = source(drawn["moves"].as_str().unwrap());
-        source["size"] = size.into();
-        let traced = ask(&mut engine, "trace", &json!({ "source": source })).unwrap();
+        let asked = json!({ "size": size, "conventions": usual, "condition": condition, "seed": [0, 5] });
+        let drawn = page.ask("conditional", &asked).unwrap();
+        let source = page.source(&puzzle(size, drawn["moves"].as_str().unwrap()), "");
+        let traced = page.ask("trace", &json!({ "source": source })).unwrap();
         assert_eq!(traced["parts"][0]["odd"], true);
-        let lessons = ask(&mut engine, "lessons", &json!({ "size": size })).unwrap();
+        let lessons = page.ask("lessons", &json!({ "size": size })).unwrap();
         assert!(lessons.as_array().unwrap().iter().any(|lesson| lesson["condition"] == condition));
     }
-    let no = json!({ "size": 3, "conventions": "", "condition": "moons = 3", "seed": [0, 5] });
-    assert!(ask(&mut engine, "random", &no).unwrap_err().contains("moons"));
+    let no = json!({ "size": 3, "conventions": usual, "condition": "moons = 3", "seed": [0, 5] });
+    assert!(page.ask("conditional", &no).unwrap_err().contains("moons"));
 }
 
 #[test]
 fn a_memo_comes_in_pairs_with_a_reason_for_each_letter() {
-    let view = ask(&mut Engine::default(), "trace", &json!({ "source": source(SCRAMBLE) })).unwrap();
+    let mut page = Page::default();
+    let source = source(&mut page, SCRAMBLE);
+    let view = page.ask("trace", &json!({ "source": source })).unwrap();
     for part in view["parts"].as_array().unwrap() {
         let groups = part["groups"].as_array().unwrap();
         let letters: String = groups
@@ -93,35 +90,125 @@ fn a_memo_comes_in_pairs_with_a_reason_for_each_letter() {
 
 #[test]
 fn painted_colours_are_traced_as_the_scramble_that_leads_to_them() {
-    let mut engine = Engine::default();
-    let scrambled = ask(&mut engine, "trace", &json!({ "source": source(SCRAMBLE) })).unwrap();
-    let mut painted = source("");
+    let mut page = Page::default();
+    let from = source(&mut page, SCRAMBLE);
+    let scrambled = page.ask("trace", &json!({ "source": from })).unwrap();
+    let mut painted = puzzle(3, "");
     painted["facelets"] = scrambled["facelets"].clone();
-    assert_eq!(ask(&mut engine, "trace", &json!({ "source": painted })).unwrap(), scrambled);
+    let painted = page.source(&painted, "");
+    assert_eq!(page.ask("trace", &json!({ "source": painted })).unwrap(), scrambled);
+}
+
+/// Whatever the size, the letters alone put every piece right: the engine proves it, and here they are counted against it.
+#[test]
+fn every_size_is_traced_and_bigger_ones_say_what_is_not_there_yet() {
+    let mut page = Page::default();
+    // Kinds by size: textbook counting.
+    for (size, kinds) in [(2, 1), (3, 2), (4, 3), (5, 5), (6, 7), (7, 10)] {
+        let scramble = random(&mut page, size, 11);
+        let source = page.source(&puzzle(size, &scramble), "");
+        let view = page.ask("trace", &json!({ "source": source })).unwrap();
+        let parts = view["parts"].as_array().unwrap();
+        assert_eq!(parts.len(), kinds, "{size}");
+        assert!(parts.iter().all(|part| !part["name"].as_str().unwrap().is_empty()));
+        assert_eq!(view["solution"].is_null(), size > 3);
+        assert_eq!(view["trouble"].is_null(), size <= 3);
+        let wanted = json!({ "source": source, "looking": looking(0.2, "mirrors"), "letter": { "part": 0, "letter": 0 } });
+        assert!(page.ask("picture", &wanted).unwrap()["svg"].as_str().unwrap().starts_with("<svg"));
+        let thread = json!({ "source": source, "done": 0, "now": false, "width": 400.0 });
+        assert!(page.ask("thread", &thread).unwrap().as_str().unwrap().starts_with("<svg"));
+        let moment = json!({ "source": source, "looking": looking(0.0, "no"), "at": 3, "progress": 0.5 });
+        assert_eq!(page.ask("moment", &moment).is_err(), size > 3);
+    }
+    for size in [0, 1, 8, 255] {
+        assert!(
+            page.ask("random", &json!({ "size": size, "seed": [0, 1] })).unwrap_err().contains("no puzzle")
+        );
+    }
+}
+
+#[test]
+fn letters_of_several_signs_go_through_every_view() {
+    let mut page = Page::default();
+    let letters: Vec<String> = (1..=24).map(|number| format!("\"{number}\"")).collect();
+    let conventions = format!("[letters]\ncorner = [{}]\n", letters.join(", "));
+    let source = page.source(&puzzle(3, SCRAMBLE), &conventions);
+    let view = page.ask("trace", &json!({ "source": source })).unwrap();
+    let part = view["parts"].as_array().unwrap().iter().find(|part| part["kind"] == "corner").unwrap();
+    let memo = part["memo"].as_str().unwrap();
+    assert!(memo.chars().any(|sign| sign.is_ascii_digit()) && memo.contains('-'), "{memo}");
+    // What is said is read back, as it is.
+    let asked =
+        json!({ "source": source, "memo": { "corner": memo, "edge": "" }, "parity": null, "moves": "" });
+    let checked = page.ask("check", &asked).unwrap();
+    let said = checked["sentences"].to_string();
+    assert!(!said.contains("corner"), "the corners are right: {said}");
+    let shown =
+        page.ask("conventions", &json!({ "conventions": source["conventions"], "change": null })).unwrap();
+    assert_eq!(shown["kinds"][0]["stickers"][23]["letter"], "24");
+}
+
+#[test]
+fn a_document_that_was_not_told_is_asked_for_by_name() {
+    let mut page = Page::default();
+    let mut source = source(&mut page, SCRAMBLE);
+    assert!(page.ask("trace", &json!({ "source": source })).is_ok());
+    source["puzzle"]["revision"] = 99.into();
+    let arguments = json!({ "source": source }).to_string();
+    let failure = page.engine.call("trace", "en", &arguments, &mut |_| {}).unwrap_err();
+    let missing = failure.missing.unwrap();
+    assert_eq!((missing.handle.as_str(), missing.revision), ("puzzle", 99));
+    // Only the last few are kept: the first of many is asked for again.
+    for number in 0..40 {
+        page.tell("puzzle", &puzzle(3, &"R ".repeat(number)).to_string());
+    }
+    source["puzzle"]["revision"] = 1.into();
+    let arguments = json!({ "source": source }).to_string();
+    assert!(page.engine.call("trace", "en", &arguments, &mut |_| {}).unwrap_err().missing.is_some());
+    page.engine.put("puzzle", "puzzle", 1, &puzzle(3, SCRAMBLE).to_string());
+    assert!(page.engine.call("trace", "en", &arguments, &mut |_| {}).is_ok());
+}
+
+#[test]
+fn a_document_told_anew_under_its_name_is_never_taken_for_the_old_one() {
+    let mut page = Page::default();
+    let source = source(&mut page, SCRAMBLE);
+    let before = page.ask("trace", &json!({ "source": source })).unwrap();
+    page.engine.put("puzzle", "puzzle", 1, &puzzle(3, "R").to_string());
+    let after = page.ask("trace", &json!({ "source": source })).unwrap();
+    assert_ne!(before, after);
+    page.engine.put("conventions", "conventions", 2, "[buffer]\ncorner = \"UBL\"\n");
+    let moved = page.ask("trace", &json!({ "source": source })).unwrap();
+    assert_ne!(moved["parts"], after["parts"]);
+    page.engine.put("conventions", "conventions", 2, &"#".repeat(1 << 20));
+    assert!(page.ask("trace", &json!({ "source": source })).unwrap_err().contains("longer than"));
 }
 
 #[test]
 fn a_painted_sticker_that_cannot_be_is_explained() {
-    let mut engine = Engine::default();
-    let mut brush = json!({ "size": 3, "conventions": "", "facelets": "", "cell": "U 0 0", "colour": "R" });
-    let view = ask(&mut engine, "paint", &brush).unwrap();
+    let mut page = Page::default();
+    let usual = page.tell("conventions", "");
+    let mut brush =
+        json!({ "size": 3, "conventions": usual, "facelets": "", "cell": "U 0 0", "colour": "R" });
+    let view = page.ask("paint", &brush).unwrap();
     assert_eq!(view["possible"], false);
     assert!(!view["verdict"].as_array().unwrap().is_empty());
     assert!(view["facelets"].as_str().unwrap().starts_with("RUUUUUUUU"));
     brush["facelets"] = view["facelets"].clone();
     brush["colour"] = "U".into();
-    assert_eq!(ask(&mut engine, "paint", &brush).unwrap()["possible"], true);
+    assert_eq!(page.ask("paint", &brush).unwrap()["possible"], true);
 }
 
 #[test]
 fn pictures_follow_the_eye_and_never_carry_styles_that_a_strict_page_refuses() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let mut seen = Vec::new();
+    let source = source(&mut page, SCRAMBLE);
     for looking in [looking(0.0, "no"), looking(0.5, "no"), looking(0.0, "mirrors"), looking(0.0, "net")] {
         let wanted = json!({
-            "source": source(SCRAMBLE), "looking": looking, "letter": { "part": 0, "letter": 1 }
+            "source": source, "looking": looking, "letter": { "part": 0, "letter": 1 }
         });
-        let view = ask(&mut engine, "picture", &wanted).unwrap();
+        let view = page.ask("picture", &wanted).unwrap();
         let svg = view["svg"].as_str().unwrap().to_owned();
         assert!(!svg.contains("style=") && !svg.contains("<style") && !svg.contains("<script"));
         assert!(svg.contains("<desc>U: "));
@@ -133,12 +220,13 @@ fn pictures_follow_the_eye_and_never_carry_styles_that_a_strict_page_refuses() {
 
 #[test]
 fn a_turn_under_way_lies_between_the_states_before_and_after() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
+    let source = source(&mut page, SCRAMBLE);
     let mut at = |at: u32, progress: f64| {
         let moment = json!({
-            "source": source(SCRAMBLE), "looking": looking(0.0, "no"), "at": at, "progress": progress
+            "source": source, "looking": looking(0.0, "no"), "at": at, "progress": progress
         });
-        ask(&mut engine, "moment", &moment).unwrap()["svg"].as_str().unwrap().to_owned()
+        page.ask("moment", &moment).unwrap()["svg"].as_str().unwrap().to_owned()
     };
     assert_ne!(at(0, 0.5), at(0, 0.0));
     assert_ne!(at(0, 0.5), at(1, 0.0));
@@ -148,7 +236,7 @@ fn a_turn_under_way_lies_between_the_states_before_and_after() {
 
 #[test]
 fn conventions_are_changed_one_by_one_and_stay_in_order() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let mut toml = String::new();
     for change in [
         json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": "ß" }),
@@ -160,8 +248,8 @@ fn conventions_are_changed_one_by_one_and_stay_in_order() {
         json!({ "what": "breaks", "kind": "edge", "choice": "fewest" }),
         json!({ "what": "pairs", "paired": false }),
     ] {
-        let asked = json!({ "conventions": toml, "change": change });
-        let view = ask(&mut engine, "conventions", &asked).unwrap();
+        let conventions = page.tell("conventions", &toml);
+        let view = page.ask("conventions", &json!({ "conventions": conventions, "change": change })).unwrap();
         assert!(view["trouble"].is_null(), "{change}: {view}");
         toml = view["toml"].as_str().unwrap().to_owned();
     }
@@ -169,28 +257,34 @@ fn conventions_are_changed_one_by_one_and_stay_in_order() {
         assert!(toml.contains(part), "{part} in {toml}");
     }
     for (change, sentence) in [
-        (json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": "AB" }), "AB"),
-        (json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": " " }), "cannot"),
+        (json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": "A B" }), "cannot"),
+        (json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": "ABCDEFGHI" }), "9"),
+        (json!({ "what": "breaks", "kind": "corner", "choice": "anywhere" }), "anywhere"),
+        (json!({ "what": "method", "kind": "corner", "method": "magic" }), "magic"),
+        (json!({ "what": "method", "kind": "corner", "method": "slice-swap" }), "slice-swap"),
+        (json!({ "what": "name", "face": "L", "name": " " }), "name"),
+        (json!({ "what": "letter", "kind": "corner", "sticker": "UFR", "letter": " " }), "empty"),
         (json!({ "what": "letter", "kind": "corner", "sticker": "XYZ", "letter": "A" }), "XYZ"),
         (json!({ "what": "shade", "face": "R", "shade": "red" }), "red"),
         (json!({ "what": "name", "face": "L", "name": "night" }), "night"),
         (json!({ "what": "algorithm", "kind": "corner", "text": "R K" }), "column 3"),
     ] {
-        let asked = json!({ "conventions": toml, "change": change });
-        let said = ask(&mut engine, "conventions", &asked).unwrap_err();
+        let conventions = page.tell("conventions", &toml);
+        let asked = json!({ "conventions": conventions, "change": change });
+        let said = page.ask("conventions", &asked).unwrap_err();
         assert!(said.contains(sentence), "{change}: {said}");
     }
 }
 
 #[test]
 fn another_buffer_turns_its_algorithm_along() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     for (kind, buffer) in [("corner", "UFR"), ("corner", "DBL"), ("edge", "DF"), ("edge", "FR")] {
         let change = json!({ "what": "buffer", "kind": kind, "sticker": buffer });
-        let view = ask(&mut engine, "conventions", &json!({ "conventions": "", "change": change })).unwrap();
-        let mut source = source(SCRAMBLE);
-        source["conventions"] = view["toml"].clone();
-        let traced = ask(&mut engine, "trace", &json!({ "source": source })).unwrap();
+        let usual = page.tell("conventions", "");
+        let view = page.ask("conventions", &json!({ "conventions": usual, "change": change })).unwrap();
+        let source = page.source(&puzzle(3, SCRAMBLE), view["toml"].as_str().unwrap());
+        let traced = page.ask("trace", &json!({ "source": source })).unwrap();
         // Whatever becomes of the parity algorithm, the memo is there, and what does not fit is said.
         assert_eq!(traced["solution"].is_null(), !view["trouble"].is_null(), "{kind} {buffer}");
         assert_eq!(view["trouble"], traced["trouble"]);
@@ -200,12 +294,12 @@ fn another_buffer_turns_its_algorithm_along() {
 
 #[test]
 fn a_lesson_has_a_picture_for_every_letter_and_answers_for_every_exercise() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     let plan = json!({
-        "source": source(SCRAMBLE), "holding": true, "corners": true, "edges": true, "execution": true,
+        "source": source(&mut page, SCRAMBLE), "holding": true, "kinds": ["corner", "edge"], "execution": true,
         "exercises": 3, "seed": [1, 2]
     });
-    let lesson = ask(&mut engine, "lesson", &plan).unwrap();
+    let lesson = page.ask("lesson", &plan).unwrap();
     assert_eq!(lesson["chapters"].as_array().unwrap().len(), 4);
     for chapter in lesson["chapters"].as_array().unwrap() {
         for step in chapter["steps"].as_array().unwrap() {
@@ -216,50 +310,51 @@ fn a_lesson_has_a_picture_for_every_letter_and_answers_for_every_exercise() {
     let exercises = lesson["exercises"].as_array().unwrap();
     assert_eq!(exercises.len(), 3);
     for exercise in exercises {
-        let source = source(exercise["scramble"].as_str().unwrap());
-        let traced = ask(&mut engine, "trace", &json!({ "source": source })).unwrap();
+        let source = source(&mut page, exercise["scramble"].as_str().unwrap());
+        let traced = page.ask("trace", &json!({ "source": source })).unwrap();
         let sentences: Vec<&Value> =
             traced["parts"].as_array().unwrap().iter().map(|part| &part["sentence"]).collect();
         assert_eq!(sentences, exercise["answers"].as_array().unwrap().iter().collect::<Vec<_>>());
     }
-    assert_eq!(ask(&mut engine, "lesson", &plan).unwrap(), lesson);
+    assert_eq!(page.ask("lesson", &plan).unwrap(), lesson);
 }
 
 /// The letters of each kind as the engine memorises them.
-fn memo(engine: &mut Engine, scramble: &str) -> Value {
-    let traced = ask(engine, "trace", &json!({ "source": source(scramble) })).unwrap();
-    let mut memo = json!({ "corners": "", "edges": "" });
-    for part in traced["parts"].as_array().unwrap() {
-        memo[format!("{}s", part["kind"].as_str().unwrap())] = part["memo"].clone();
-    }
-    memo
+fn memo(page: &mut Page, scramble: &str) -> Value {
+    let source = source(page, scramble);
+    let traced = page.ask("trace", &json!({ "source": source })).unwrap();
+    let parts = traced["parts"].as_array().unwrap();
+    parts.iter().map(|part| (part["kind"].as_str().unwrap().to_owned(), part["memo"].clone())).collect()
 }
 
 #[test]
 fn a_memo_is_checked_and_its_wrong_beads_are_marked() {
-    let mut engine = Engine::default();
-    let mut memo = memo(&mut engine, SCRAMBLE);
+    let mut page = Page::default();
+    let mut memo = memo(&mut page, SCRAMBLE);
+    let source = source(&mut page, SCRAMBLE);
     let mut check = |memo: &Value, moves: &str| {
-        let asked = json!({ "source": source(SCRAMBLE), "memo": memo, "parity": null, "moves": moves });
-        ask(&mut engine, "check", &asked)
+        let asked = json!({ "source": source, "memo": memo, "parity": null, "moves": moves });
+        page.ask("check", &asked)
     };
     let right = check(&memo, "").unwrap();
     assert_eq!((&right["right"], &right["outcome"]), (&json!(true), &Value::Null));
-    let swapped: String = memo["corners"].as_str().unwrap().chars().rev().collect();
-    memo["corners"] = swapped.into();
+    let swapped: String = memo["corner"].as_str().unwrap().chars().rev().collect();
+    memo["corner"] = swapped.into();
     let wrong = check(&memo, "").unwrap();
     assert_eq!(wrong["right"], false);
     assert!(wrong["outcome"].as_str().unwrap().starts_with("<svg"));
     assert_ne!(wrong["thread"], right["thread"]);
-    memo["corners"] = "B1".into();
+    memo["corner"] = "B1".into();
     assert!(check(&memo, "").unwrap_err().contains("Column 2"));
-    assert!(check(&json!({ "corners": "", "edges": "" }), "R K").unwrap_err().contains("column 3"));
+    assert!(check(&json!({}), "R K").unwrap_err().contains("column 3"));
+    assert!(check(&json!({ "middle": "A" }), "").unwrap_err().contains("middle"));
 }
 
 #[test]
 fn a_move_left_out_is_among_the_explanations() {
-    let mut engine = Engine::default();
-    let traced = ask(&mut engine, "play", &json!({ "source": source(SCRAMBLE) })).unwrap();
+    let mut page = Page::default();
+    let begun = source(&mut page, SCRAMBLE);
+    let traced = page.ask("play", &json!({ "source": begun })).unwrap();
     let mut moves: Vec<String> = traced["steps"]
         .as_array()
         .unwrap()
@@ -270,35 +365,40 @@ fn a_move_left_out_is_among_the_explanations() {
     // A move in the middle of the second swap, its set-up being short.
     moves.remove(24);
     let played = format!("{SCRAMBLE} {}", moves.join(" "));
-    let out = ask(&mut engine, "trace", &json!({ "source": source(&played) })).unwrap();
+    let out = source(&mut page, &played);
+    let out = page.ask("trace", &json!({ "source": out })).unwrap();
     let mut asked = json!({
-        "source": source(SCRAMBLE), "memo": { "corners": "", "edges": "" }, "seen": out["facelets"],
+        "source": begun, "memo": { "corner": "", "edge": "" }, "seen": out["facelets"],
         "answers": [], "deep": false
     });
-    let told = ask(&mut engine, "why", &asked).unwrap();
+    let told = page.ask("why", &asked).unwrap();
     let found = told["explanations"].as_array().unwrap();
     assert!(!found.is_empty(), "{told}");
     assert!(found[0]["share"].as_str().unwrap().ends_with('%'));
     if let Some(question) = told["questions"].as_array().unwrap().first() {
         asked["answers"] = json!([{ "name": question["name"], "yes": false }]);
-        assert!(ask(&mut engine, "why", &asked).is_ok());
+        assert!(page.ask("why", &asked).is_ok());
     }
+    asked["answers"] = json!([{ "name": "who-was-it", "yes": true }]);
+    assert!(page.ask("why", &asked).unwrap_err().contains("who-was-it"));
 }
 
 #[test]
 fn what_is_no_puzzle_is_said() {
-    let mut engine = Engine::default();
+    let mut page = Page::default();
     for (key, value, sentence) in [
         ("size", json!(9), "no puzzle"),
-        ("size", json!(4), "2x2 and the 3x3"),
         ("scramble", json!("R U K"), "column 5"),
-        ("conventions", json!("[bufer]"), "Line 1"),
         ("facelets", json!("UUUU"), "fit no cube"),
         ("facelets", json!("UUUULLLLFFFFRRRRBBBBDDDD"), "2x2"),
+        ("sides", json!(6), "expected form"),
     ] {
-        let mut source = source("R");
-        source[key] = value;
-        let said = ask(&mut engine, "trace", &json!({ "source": source })).unwrap_err();
+        let mut puzzle = puzzle(3, "R");
+        puzzle[key] = value;
+        let source = page.source(&puzzle, "");
+        let said = page.ask("trace", &json!({ "source": source })).unwrap_err();
         assert!(said.contains(sentence), "{key}: {said}");
     }
+    let source = page.source(&puzzle(3, "R"), "[bufer]");
+    assert!(page.ask("trace", &json!({ "source": source })).unwrap_err().contains("Line 1"));
 }

@@ -106,35 +106,35 @@ fn folder() -> PathBuf {
     root().join("target-wasm")
 }
 
-/// The halves of the engine: the feature of the crate `wasm` and the folder in `web/src/engine`. A page loads the second only
-/// when work on sheets of algorithms is begun.
-const HALVES: [(&str, &str); 2] = [("first", "module"), ("algorithms", "algorithms")];
+/// The modules of the engine, each a feature of the crate `wasm` and a folder in `web/src/engine`: what the first screen needs, and
+/// what a page loads when it has nothing else to do.
+const MODULES: [&str; 2] = ["first", "rest"];
 
-/// Builds both halves of the engine and puts module, script and types into `web/src/engine`, made small by wasm-opt.
+/// Builds both modules of the engine and puts each with its script and its types into `web/src/engine`, made small by wasm-opt.
 ///
 /// # Errors
 /// When a step fails; the message names it.
 pub fn put_in_place() -> Result<()> {
-    for (feature, place) in HALVES {
-        put_half(feature, place)?;
+    for name in MODULES {
+        put(name)?;
     }
     Ok(())
 }
 
-fn put_half(feature: &str, place: &str) -> Result<()> {
+fn put(name: &str) -> Result<()> {
     let build =
-        ["build", "--profile", "wasm", "--package", "wasm", "--no-default-features", "--features", feature];
+        ["build", "--profile", "wasm", "--package", "wasm", "--no-default-features", "--features", name];
     show(cargo_for_browser(&build)?)?;
     let module = folder().join(TARGET).join("wasm/wasm.wasm");
     // Written elsewhere first: a watcher of the sources never sees half of it.
-    let fresh = folder().join("bindings").join(place);
+    let fresh = folder().join("bindings").join(name);
     web::sitekit(&["bindings".as_ref(), module.as_os_str(), fresh.as_os_str()])?;
     let (raw, small) = (fresh.join("wasm_bg.wasm"), fresh.join("small.wasm"));
     let mut optimise = command("node", &["web/node_modules/binaryen/bin/wasm-opt", "-Oz", "-o"]);
     optimise.arg(&small).arg(&raw);
     show(optimise)?;
     std::fs::rename(&small, &raw).context("cannot put the small module in place")?;
-    web::replace_if_changed(&fresh, &root().join("web/src/engine").join(place))
+    web::replace_if_changed(&fresh, &root().join("web/src/engine").join(name))
 }
 
 #[cfg(test)]

@@ -1,10 +1,11 @@
-// What a worker does that owns an engine: it answers one request after another.
+// What a worker does that owns a module of the engine: it takes documents in and answers one request after another.
 
-import type { Failure, Progress } from "./types";
+import type { DocumentKind, Failure, Progress } from "./types";
 
-/** From the page: first `start`, then requests. */
+/** From the page: first `start`, then documents and requests. */
 export type ToWorker =
   | { kind: "start"; module: WebAssembly.Module | null }
+  | { kind: "put"; of: DocumentKind; handle: string; revision: number; content: string }
   | { kind: "request"; id: number; method: string; language: string; arguments: string };
 
 /** To the page. */
@@ -18,11 +19,12 @@ export type FromWorker =
 
 /** The engine as its bindings give it. */
 interface Engine {
+  put(kind: string, handle: string, revision: number, content: string): void;
   call(method: string, language: string, args: string, report: (progress: string) => void): string;
 }
 
-/** A half of the engine: its bindings, and where its module lies. */
-export interface Half {
+/** A module of the engine: its bindings, and where it lies. */
+export interface EngineModule {
   init: (from: { module_or_path: WebAssembly.Module }) => Promise<unknown>;
   Engine: new () => Engine;
   address: string;
@@ -32,7 +34,7 @@ let engine: Engine | null = null;
 
 const tell = (message: FromWorker) => postMessage(message);
 
-async function start({ init, Engine, address }: Half, given: WebAssembly.Module | null) {
+async function start({ init, Engine, address }: EngineModule, given: WebAssembly.Module | null) {
   try {
     const module = given ?? (await WebAssembly.compileStreaming(fetch(address)));
     await init({ module_or_path: module });
@@ -61,9 +63,11 @@ function answer(request: Extract<ToWorker, { kind: "request" }>) {
 }
 
 /** Listens to the page. */
-export function serve(half: Half) {
-  addEventListener("message", (event: MessageEvent<ToWorker>) => {
-    if (event.data.kind === "start") void start(half, event.data.module);
-    else answer(event.data);
+export function serve(module: EngineModule) {
+  addEventListener("message", ({ data }: MessageEvent<ToWorker>) => {
+    if (data.kind === "start") void start(module, data.module);
+    // A trap here ends in an error of the worker, which the page hears as its end.
+    else if (data.kind === "put") engine?.put(data.of, data.handle, data.revision, data.content);
+    else answer(data);
   });
 }

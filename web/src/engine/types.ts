@@ -47,9 +47,9 @@ export type Amended = {
  */
 subject: Subject,
 /**
- * The sheet, as the engine wrote it; empty for none.
+ * The sheet; none for an empty one.
  */
-sheet: string,
+sheet: DocumentName | null,
 /**
  * What is to be changed.
  */
@@ -129,7 +129,7 @@ source: Source,
 /**
  * The memo; without any letters, the one that the engine would make.
  */
-memo: Written,
+memo: { [key in string]: string },
 /**
  * How the puzzle came out: the colours by the letters of the faces, held in any way.
  */
@@ -148,13 +148,13 @@ deep: boolean, };
  */
 export type Brought = {
 /**
- * The conventions as a file; empty for the usual ones.
+ * The conventions.
  */
-conventions: string,
+conventions: DocumentName,
 /**
- * The sheet that it comes into, as the engine wrote it; empty for none.
+ * The sheet that it comes into; none for an empty one.
  */
-sheet: string,
+sheet: DocumentName | null,
 /**
  * The text: CSV, semicolons or tabs, a list or a grid.
  */
@@ -177,9 +177,9 @@ export type Brush = {
  */
 size: number,
 /**
- * The conventions as a file.
+ * The conventions.
  */
-conventions: string,
+conventions: DocumentName,
 /**
  * The colours so far by the letters of the faces; empty: solved.
  */
@@ -326,7 +326,7 @@ kind: string,
  */
 sticker: string,
 /**
- * The letter.
+ * The letter: one sign or a few.
  */
 letter: string, } | { "what": "buffer",
 /**
@@ -496,21 +496,52 @@ shade: string,
 contrast: string, };
 
 /**
- * What is wanted.
+ * A scramble that is wanted.
  */
-export type Draw = {
+export type ConditionalDraw = {
 /**
  * Layers of the cube: 2 or 3.
  */
 size: number,
 /**
- * The conventions as a file; conditions speak of its letters and buffers.
+ * The conventions; conditions speak of their letters and buffers.
  */
-conventions: string,
+conventions: DocumentName,
 /**
- * The condition; empty: any state.
+ * The condition.
  */
 condition: string,
+/**
+ * The seed in two halves; the same seed gives the same scramble.
+ */
+seed: [number, number], };
+
+/**
+ * What a document is.
+ */
+export type DocumentKind = "conventions" | "sheet" | "puzzle";
+
+/**
+ * The name of a document: what the page calls it, and which state of it is meant.
+ */
+export type DocumentName = {
+/**
+ * What the page calls it.
+ */
+handle: string,
+/**
+ * Grows with every change; two documents of one name are the same.
+ */
+revision: number, };
+
+/**
+ * What is wanted.
+ */
+export type Draw = {
+/**
+ * Layers of the cube, 2 to 7.
+ */
+size: number,
 /**
  * The seed in two halves; the same seed gives the same scramble.
  */
@@ -534,9 +565,9 @@ eye: Eye, };
  */
 export type Edited = {
 /**
- * The conventions as a file.
+ * The conventions.
  */
-conventions: string,
+conventions: DocumentName,
 /**
  * What is to be changed.
  */
@@ -601,9 +632,9 @@ export type Exported = {
  */
 subject: Subject,
 /**
- * The sheet, as the engine wrote it; empty for none.
+ * The sheet; none for an empty one.
  */
-sheet: string,
+sheet: DocumentName | null,
 /**
  * The form.
  */
@@ -633,7 +664,11 @@ sentence: string,
 /**
  * Where in the text that was typed, if the trouble has a place there.
  */
-place: Place | null, };
+place: Place | null,
+/**
+ * A document that was named and is not kept: whoever asked tells it again and asks once more.
+ */
+missing: DocumentName | null, };
 
 /**
  * A grid that is wanted.
@@ -644,9 +679,9 @@ export type Filtered = {
  */
 subject: Subject,
 /**
- * The sheet, as the engine wrote it; empty for none.
+ * The sheet; none for an empty one.
  */
-sheet: string,
+sheet: DocumentName | null,
 /**
  * Letters, stickers or moves that a case is to have; empty for all cases.
  */
@@ -814,13 +849,9 @@ letter: string,
  */
 target: string,
 /**
- * Whether a new cycle begins with it.
+ * What it is there for.
  */
-knot: boolean,
-/**
- * Whether it belongs to a piece turned in its place.
- */
-turned: boolean,
+role: LetterRole,
 /**
  * Letter and sticker, to be read aloud.
  */
@@ -829,6 +860,11 @@ said: string,
  * Why it is there.
  */
 reason: string, };
+
+/**
+ * What a letter of the memo is there for.
+ */
+export type LetterRole = "follow" | "break" | "close" | "turned-first" | "turned-second";
 
 /**
  * An explanation.
@@ -925,16 +961,16 @@ export type OfSheet = {
  */
 chosen: Chosen,
 /**
- * The sheet, as the engine wrote it; empty for none.
+ * The sheet; none for an empty one.
  */
-sheet: string, };
+sheet: DocumentName | null, };
 
 /**
  * A size.
  */
 export type OfSize = {
 /**
- * Layers of the cube: 2 or 3.
+ * Layers of the cube: 2 to 7.
  */
 size: number, };
 
@@ -1048,13 +1084,9 @@ source: Source,
  */
 holding: boolean,
 /**
- * The trace of the corners.
+ * The kinds whose trace is explained, as files name them; one that the puzzle does not have is left out.
  */
-corners: boolean,
-/**
- * The trace of the edges.
- */
-edges: boolean,
+kinds: Array<string>,
 /**
  * How each letter is carried out.
  */
@@ -1127,6 +1159,28 @@ export type Puzzle = {
  * The puzzle.
  */
 source: Source, };
+
+/**
+ * What a document of a puzzle holds.
+ */
+export type PuzzleContent = {
+/**
+ * Layers of the cube, 2 to 7.
+ */
+size: number,
+/**
+ * The scramble as it was typed.
+ */
+scramble: string,
+/**
+ * The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+ * and not the scramble.
+ */
+facelets: string,
+/**
+ * Where no centre says how: pick it up so that the memo is shortest.
+ */
+bestHold: boolean, };
 
 /**
  * A scramble.
@@ -1268,9 +1322,9 @@ export type Sought = {
  */
 chosen: Chosen,
 /**
- * The sheet, as the engine wrote it; empty for none.
+ * The sheet; none for an empty one.
  */
-sheet: string,
+sheet: DocumentName | null,
 /**
  * The turns that may be used.
  */
@@ -1281,34 +1335,21 @@ moves: string,
 longest: number, };
 
 /**
- * The puzzle that a request is about.
+ * The puzzle that a request is about, by the names of its documents.
  */
 export type Source = {
 /**
- * Layers of the cube: 2 or 3.
+ * The puzzle.
  */
-size: number,
+puzzle: DocumentName,
 /**
- * The conventions as a file; empty for the usual ones.
+ * The conventions.
  */
-conventions: string,
+conventions: DocumentName,
 /**
- * The scramble as it was typed.
+ * The sheet of three-cycles; none for those that are found by search.
  */
-scramble: string,
-/**
- * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
- * and not the scramble.
- */
-facelets: string,
-/**
- * On a 2x2: pick it up so that the memo is shortest.
- */
-bestHold: boolean,
-/**
- * The sheet of three-cycles, as the engine wrote it; empty for none. It is for the 3x3.
- */
-sheet: string, };
+sheet: DocumentName | null, };
 
 /**
  * A letter carried out, or the parity algorithm.
@@ -1365,9 +1406,9 @@ said: string, };
  */
 export type Subject = {
 /**
- * The conventions as a file; empty for the usual ones.
+ * The conventions.
  */
-conventions: string,
+conventions: DocumentName,
 /**
  * The kind of piece, as files name it.
  */
@@ -1416,9 +1457,9 @@ export type ToCheck = {
  */
 source: Source,
 /**
- * The memo; empty letters mean that the kind needs none.
+ * The memo.
  */
-memo: Written,
+memo: { [key in string]: string },
 /**
  * Whether parity was noted; none if the memo says nothing of it.
  */
@@ -1612,31 +1653,12 @@ origin: string,
  */
 kept: boolean, };
 
-/**
- * A memo as it was written down.
- */
-export type Written = {
-/**
- * The corners' letters.
- */
-corners: string,
-/**
- * The edges' letters.
- */
-edges: string, };
-
-/** Everything that can be asked at a page's first use. */
+/** Everything that can be asked. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
-  /** Whether a memo, or moves that were made, are right. */
-  check: { arguments: ToCheck; view: Checked };
-  /** Conventions as they are shown, perhaps after a change. */
-  conventions: { arguments: Edited; view: Settled };
   /** The conditions of lessons for a size. */
   lessons: { arguments: OfSize; view: Array<Ready> };
-  /** A page for pupils and a sheet of exercises. */
-  lesson: { arguments: Plan; view: Lesson };
   /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
   moment: { arguments: Moment; view: Drawn };
   /** The net with a sticker painted. */
@@ -1655,28 +1677,32 @@ export interface Methods {
   thread: { arguments: WantedThread; view: string };
   /** The memo with the reason for every letter. */
   trace: { arguments: Puzzle; view: Traced };
-  /** The slips that explain how an attempt came out. */
-  why: { arguments: Attempt; view: Told };
-}
-
-/** Everything about sheets of algorithms. */
-export interface AlgorithmMethods {
   /** A sheet after a change. */
   amend: { arguments: Amended; view: Revised };
   /** Everything that is known of a case. */
   case: { arguments: OfSheet; view: Case };
   /** A sheet as a grid. */
   cases: { arguments: Filtered; view: Cases };
+  /** Whether a memo, or moves that were made, are right. */
+  check: { arguments: ToCheck; view: Checked };
+  /** Conventions as they are shown, perhaps after a change. */
+  conventions: { arguments: Edited; view: Settled };
+  /** A random scramble that meets a condition. */
+  conditional: { arguments: ConditionalDraw; view: RandomScramble };
   /** A sheet as a file. */
   export: { arguments: Exported; view: SheetFile };
   /** The easiest algorithms for a case, by search. */
   find: { arguments: Sought; view: Found };
   /** Takes a sheet in, with an account of every row. */
   import: { arguments: Brought; view: Import };
+  /** A page for pupils and a sheet of exercises. */
+  lesson: { arguments: Plan; view: Lesson };
   /** Pictures of cases. */
   pictures: { arguments: Pictured; view: Array<string> };
   /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
   turned: { arguments: Turned; view: Drawn };
+  /** The slips that explain how an attempt came out. */
+  why: { arguments: Attempt; view: Told };
 }
 
 /** Name of a text in the catalogue of the screens. */

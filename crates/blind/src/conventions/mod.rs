@@ -1,11 +1,15 @@
 //! Conventions: everything on which solvers differ, in one place.
 
+mod change;
 mod error;
+mod fit;
 mod order;
 mod read;
 mod write;
 
+pub use change::{ChangeError, Changed, Consequence, ConventionsChange};
 pub use error::{ConventionsError, Needs, Problem, nearest};
+pub use fit::{Misfit, sizeless};
 pub use order::OrbitOrder;
 
 use crate::letters::Letters;

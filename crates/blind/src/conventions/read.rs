@@ -2,30 +2,19 @@
 
 use super::OrbitOrder;
 use super::error::{ConventionsError, Needs, Problem, nearest};
+use super::fit::{Misfit, sizeless};
 use super::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName, ParityChoice, Turned,
 };
 use crate::kind::{kind_name, kind_named};
 use crate::letters::{Letters, LettersError};
 use crate::method::usual;
-use crate::swap::{SwapEffect, SwapError};
-use cube::{Algorithm, Face, LowerCase, Orbit, OrbitMap, Rotation, Size, Sticker};
+use cube::{Face, LowerCase, Orbit, OrbitMap, Rotation, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
 /// Kinds that can be carried out: those for which there is a usual algorithm.
 fn carried_out() -> impl Iterator<Item = Orbit> {
     Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some())
-}
-
-/// The smallest size of which a kind is a part and whose centres are fixed: its algorithms are checked on that.
-fn checked_on(orbit: Orbit) -> Size {
-    let has = |size: &Size| size.is_odd() && Orbit::of(*size).contains(&orbit);
-    Size::ALL.into_iter().find(has).unwrap_or(Size::ALL[Size::ALL.len() - 1])
-}
-
-/// An algorithm for no particular size: the largest has every turn.
-fn parse(text: &str) -> Result<Algorithm, cube::ParseError> {
-    Algorithm::parse(text, Size::ALL[Size::ALL.len() - 1])
 }
 
 impl Conventions {
@@ -177,7 +166,7 @@ impl Reader<'_> {
             let names: Vec<&str> = carried_out.iter().copied().chain(["parity"]).collect();
             for inner in self.table(entry, &names)? {
                 // The place inside the text is given on top of where the text begins.
-                let algorithm = parse(inner.text(self)?)
+                let algorithm = sizeless(inner.text(self)?)
                     .map_err(|error| self.at(inner.span.clone(), Problem::Algorithm(error)))?;
                 match kind_named(inner.key) {
                     Some(orbit) => {
@@ -216,21 +205,13 @@ impl Reader<'_> {
         spans: &OrbitMap<Span>,
     ) -> Result<(), ConventionsError> {
         for (orbit, span) in spans.iter().filter(|(_, span)| span.is_some()) {
-            let kind = conventions.kind(orbit);
-            let Some(algorithm) = kind.algorithm.as_ref().filter(|_| kind.method != MethodName::SliceSwap)
-            else {
-                continue;
-            };
-            let size = checked_on(orbit);
-            let algorithm = algorithm
-                .on(size)
-                .map_err(|error| self.at(span.clone(), Problem::NotOnSize { orbit, size, error }))?;
-            match SwapEffect::of(algorithm, orbit, kind.buffer) {
-                // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
-                Err(SwapError::BufferNotMoved { .. }) if kind.method == MethodName::ThreeCycle => {}
-                Err(error) => return Err(self.at(span.clone(), Problem::Swap { orbit, error })),
-                Ok(_) => {}
-            }
+            conventions.algorithm_fits(orbit).map_err(|misfit| {
+                let problem = match misfit {
+                    Misfit::NotOnSize { size, error } => Problem::NotOnSize { orbit, size, error },
+                    Misfit::Swap(error) => Problem::Swap { orbit, error },
+                };
+                self.at(span.clone(), problem)
+            })?;
         }
         Ok(())
     }

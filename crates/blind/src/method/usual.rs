@@ -3,13 +3,8 @@
 //!
 //! Source of the algorithms: common practice, no source.
 
-use crate::conventions::MethodName;
+use crate::conventions::{MethodName, sizeless};
 use cube::{Algorithm, Orbit, Size, Sticker};
-
-/// The largest size there is: it has every turn, so an algorithm for no particular size is read on it.
-fn any_size() -> Size {
-    Size::ALL[Size::ALL.len() - 1]
-}
 
 /// The usual swap of a method for a kind.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -52,7 +47,7 @@ const PARITY: [&str; 3] = [
 
 fn read(text: &str) -> Algorithm {
     // A test reads every text above, so the empty algorithm never comes about.
-    Algorithm::parse(text, any_size()).unwrap_or_else(|_| Algorithm::empty(any_size()))
+    sizeless(text).unwrap_or_else(|_| Algorithm::empty(Size::ALL[0]))
 }
 
 const fn written(method: MethodName, orbit: Orbit) -> Option<Written> {

@@ -47,3 +47,12 @@ lesson-execution = Ausführen
 lesson-hands = Stundenlanges schnelles Drehen belastet Hände und Handgelenke: Dreh beim Lernen langsam und mach Pause, bevor es wehtut.
 lesson-step-parity = Die Zahl der Buchstaben ist ungerade, also sind von jeder Art noch zwei Steine vertauscht: Der Paritätsalgorithmus bringt das in Ordnung.
 lesson-exercise = Übung { $number }
+
+change-name-missing = Eine Farbe braucht einen Namen.
+change-not-for-kind = So werden { $kinds } nicht ausgeführt: { $method }.
+document-too-long = { $kind ->
+    [sheet] Diese Tabelle ist länger als { $most } KiB, mehr wird nicht gelesen.
+    [puzzle] Dieser Würfel ist als Text länger als { $most } KiB, mehr wird nicht gelesen.
+   *[other] Diese Festlegungen sind länger als { $most } KiB, mehr wird nicht gelesen.
+}
+sheet-not-for-kind = Tabellen gibt es für Ecken und Kanten, nicht für { $kinds }.

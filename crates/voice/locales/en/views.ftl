@@ -47,3 +47,12 @@ lesson-execution = Carry it out
 lesson-hands = Hours of fast turning strain hands and wrists: turn slowly while learning, and rest before it hurts.
 lesson-step-parity = The number of letters is odd, so two pieces of each kind are still exchanged: the parity algorithm puts that right.
 lesson-exercise = Exercise { $number }
+
+change-name-missing = A colour needs a name.
+change-not-for-kind = There is no such way to carry out { $kinds }: { $method }.
+document-too-long = { $kind ->
+    [sheet] This sheet is longer than { $most } KiB, more than is read.
+    [puzzle] This puzzle is, as a text, longer than { $most } KiB, more than is read.
+   *[other] These conventions are longer than { $most } KiB, more than is read.
+}
+sheet-not-for-kind = Sheets are for corners and edges, not for { $kinds }.

@@ -1,0 +1,34 @@
+// Written from the Rust side (crates/wasm); a test there fails when this file is stale.
+
+import type { Methods } from "./types";
+
+/** The two modules of the engine: what the first screen needs, and the rest. */
+export type ModuleName = "first" | "rest";
+
+/** Which module answers a method. */
+export const MODULE_OF: Record<keyof Methods, ModuleName> = {
+  about: "first",
+  amend: "rest",
+  case: "rest",
+  cases: "rest",
+  check: "rest",
+  conditional: "rest",
+  conventions: "rest",
+  export: "rest",
+  find: "rest",
+  import: "rest",
+  lesson: "rest",
+  lessons: "first",
+  moment: "first",
+  paint: "first",
+  picture: "first",
+  pictures: "rest",
+  play: "first",
+  random: "first",
+  sequence: "first",
+  texts: "first",
+  thread: "first",
+  trace: "first",
+  turned: "rest",
+  why: "rest",
+};
