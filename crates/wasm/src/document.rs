@@ -63,7 +63,7 @@ pub struct PuzzleContent {
     pub size: u8,
     /// The scramble as it was typed.
     pub scramble: String,
-    /// The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+    /// The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
     /// and not the scramble.
     pub facelets: String,
     /// Where no centre says how: pick it up so that the memo is shortest.

@@ -1173,7 +1173,7 @@ size: number,
  */
 scramble: string,
 /**
- * The colours of all stickers by the letters of the faces, in the order U R F D L B; if not empty, these count
+ * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
  * and not the scramble.
  */
 facelets: string,
