@@ -26,6 +26,7 @@ mod slip;
 mod solver;
 mod swap;
 mod trace;
+mod usual;
 mod why;
 
 pub use attempt::{Deviation, How, MovesCheck, check_moves};
@@ -40,8 +41,7 @@ pub use condition::{
 pub use conventions::Needs;
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
-    ConventionsError, KindConventions, MethodName, Misfit, OrbitOrder, ParityChoice, Problem, Turned,
-    nearest, sizeless,
+    ConventionsError, KindConventions, Misfit, OrbitOrder, ParityChoice, Problem, Turned, nearest,
 };
 pub use cycle_case::{CycleAlgorithm, CycleCase};
 pub use execution::{Action, ExecutionError, Solution};
@@ -51,8 +51,8 @@ pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
 pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
 pub use method::{
-    Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap, Usual,
-    letters_effect, letters_state, milliseconds, usual,
+    Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap,
+    letters_effect, letters_state, milliseconds,
 };
 pub use pairing::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason};
@@ -60,6 +60,7 @@ pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKi
 pub use solver::{HoldOffer, NoSolution, Solve, Solver};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter, exchanged, is_right};
+pub use usual::{MethodName, Usual, sizeless, usual};
 pub use why::{
     Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
     Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,

@@ -1,11 +1,11 @@
 //! Changes of conventions, one at a time: what else each brings about, and what is refused.
 
-use super::fit::{Misfit, checked_on, sizeless};
-use super::{BreakChoice, Colour, Conventions, MethodName, OrbitOrder, ParityChoice};
+use super::fit::{Misfit, checked_on};
+use super::{BreakChoice, Colour, Conventions, OrbitOrder, ParityChoice};
 use crate::kind::kind_name;
 use crate::letters::{Letters, LettersError};
-use crate::method::usual;
 use crate::swap::{SwapEffect, SwapError};
+use crate::usual::{MethodName, sizeless, usual};
 use cube::{Algorithm, Face, Orbit, Rotation, Sticker};
 use thiserror::Error;
 

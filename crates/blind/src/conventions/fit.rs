@@ -1,23 +1,10 @@
 //! Whether a kind's swap algorithm goes with its buffer.
 
-use super::{Conventions, MethodName};
+use super::Conventions;
 use crate::swap::{SwapEffect, SwapError};
-use cube::{Algorithm, NoSuchTurn, Orbit, ParseError, Size};
+use crate::usual::MethodName;
+use cube::{NoSuchTurn, Orbit, Size};
 use thiserror::Error;
-
-/// An algorithm for no particular size, as conventions have them: read on the largest, which has every turn.
-///
-/// # Errors
-/// [`ParseError`] with the place of the first mistake.
-///
-/// ```
-/// use blind::sizeless;
-/// assert_eq!(sizeless("[R, U]").unwrap().flatten().len(), 4);
-/// assert_eq!(sizeless("R K").unwrap_err().column, 3);
-/// ```
-pub fn sizeless(text: &str) -> Result<Algorithm, ParseError> {
-    Algorithm::parse(text, Size::ALL[Size::ALL.len() - 1])
-}
 
 /// Why a kind's algorithm does not go with its buffer.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]

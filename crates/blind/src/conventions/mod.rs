@@ -9,15 +9,13 @@ mod write;
 
 pub use change::{ChangeError, Changed, Consequence, ConventionsChange};
 pub use error::{ConventionsError, Needs, Problem, nearest};
-pub use fit::{Misfit, sizeless};
+pub use fit::Misfit;
 pub use order::OrbitOrder;
 
 use crate::letters::Letters;
-use crate::method::{usual, usual_parity};
 use crate::trace::Breaks;
-use cube::{
-    Algorithm, Face, Hand, Layer, LowerCase, Orbit, OrbitMap, ParseError, Rotation, Size, Sticker,
-};
+use crate::usual::{MethodName, usual, usual_parity};
+use cube::{Algorithm, Face, Hand, Layer, LowerCase, Orbit, OrbitMap, ParseError, Rotation, Size, Sticker};
 use std::sync::LazyLock;
 
 /// A colour of the puzzle.
@@ -109,32 +107,6 @@ pub struct KindConventions {
     pub sheet: Option<String>,
     /// How turned pieces are put right by three-cycles.
     pub turned: Turned,
-}
-
-/// The methods there are, named for what they do.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
-pub enum MethodName {
-    /// One swap a letter.
-    #[default]
-    OneSwap,
-    /// Half turns of the middle slice, for edges.
-    SliceSwap,
-    /// An algorithm for two letters.
-    ThreeCycle,
-}
-
-impl MethodName {
-    /// All methods.
-    pub const ALL: [Self; 3] = [Self::OneSwap, Self::SliceSwap, Self::ThreeCycle];
-
-    /// Its name in files.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::OneSwap => "one-swap",
-            Self::SliceSwap => "slice-swap",
-            Self::ThreeCycle => "three-cycle",
-        }
-    }
 }
 
 /// Everything a solver has settled on.

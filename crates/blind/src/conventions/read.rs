@@ -2,13 +2,11 @@
 
 use super::OrbitOrder;
 use super::error::{ConventionsError, Needs, Problem, nearest};
-use super::fit::{Misfit, sizeless};
-use super::{
-    BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, MethodName, ParityChoice, Turned,
-};
+use super::fit::Misfit;
+use super::{BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, ParityChoice, Turned};
 use crate::kind::{kind_name, kind_named};
 use crate::letters::{Letters, LettersError};
-use crate::method::usual;
+use crate::usual::{MethodName, sizeless, usual};
 use cube::{Face, LowerCase, Orbit, OrbitMap, Rotation, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 

@@ -1,8 +1,8 @@
 //! Writing conventions as a file that reads back the same.
 
-use super::{BreakChoice, COLOUR_NAMES, Conventions, MethodName, OrbitOrder};
+use super::{BreakChoice, COLOUR_NAMES, Conventions, OrbitOrder};
 use crate::kind::kind_name;
-use crate::method::usual;
+use crate::usual::{MethodName, usual};
 use cube::{Face, Orbit};
 use std::fmt::Write;
 

@@ -2,18 +2,16 @@
 
 mod cycles;
 mod slice;
-mod usual;
 
 pub use cycles::{Case, Cycles, letters_effect, letters_state};
 pub use slice::{SliceLetter, SliceSwap};
-pub(crate) use usual::usual_parity;
-pub use usual::{Usual, usual};
 
-use crate::conventions::{BreakChoice, Conventions, MethodName, ParityChoice};
+use crate::conventions::{BreakChoice, Conventions, ParityChoice};
 use crate::cycle_case::CycleAlgorithm;
 use crate::kind::kind_name;
 use crate::pairing::Costs;
 use crate::swap::{Swap, SwapEffect, SwapError};
+use crate::usual::{MethodName, usual, usual_parity};
 use cube::{
     Algorithm, NoSuchTurn, NotProven, Orbit, OrbitMap, Perm, Rotation, Size, State, Sticker, Turn, inverted,
 };

@@ -2,9 +2,8 @@
 
 use super::MethodError;
 use super::cycles::letters_effect;
-use super::usual::{in_the_slice, usual};
-use crate::conventions::MethodName;
 use crate::letters::same_piece;
+use crate::usual::{MethodName, in_the_slice, usual};
 use cube::{Algorithm, Claim, Face, NotProven, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted};
 use search::setup::{Wanted, setups};
 

@@ -1,10 +1,49 @@
-//! The methods' own algorithms: for each kind an algorithm and the two stickers that it exchanges. What an algorithm does is
+//! The methods there are and their own algorithms: for each kind an algorithm and the two stickers that it exchanges. What an algorithm does is
 //! computed from its moves; nothing here is believed.
 //!
 //! Source of the algorithms: common practice, no source.
 
-use crate::conventions::{MethodName, sizeless};
-use cube::{Algorithm, Orbit, Size, Sticker};
+use cube::{Algorithm, Orbit, ParseError, Size, Sticker};
+
+/// The methods there are, named for what they do.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum MethodName {
+    /// One swap a letter.
+    #[default]
+    OneSwap,
+    /// Half turns of the middle slice, for edges.
+    SliceSwap,
+    /// An algorithm for two letters.
+    ThreeCycle,
+}
+
+impl MethodName {
+    /// All methods.
+    pub const ALL: [Self; 3] = [Self::OneSwap, Self::SliceSwap, Self::ThreeCycle];
+
+    /// Its name in files.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::OneSwap => "one-swap",
+            Self::SliceSwap => "slice-swap",
+            Self::ThreeCycle => "three-cycle",
+        }
+    }
+}
+
+/// An algorithm for no particular size, as conventions have them: read on the largest, which has every turn.
+///
+/// # Errors
+/// [`ParseError`] with the place of the first mistake.
+///
+/// ```
+/// use blind::sizeless;
+/// assert_eq!(sizeless("[R, U]").unwrap().flatten().len(), 4);
+/// assert_eq!(sizeless("R K").unwrap_err().column, 3);
+/// ```
+pub fn sizeless(text: &str) -> Result<Algorithm, ParseError> {
+    Algorithm::parse(text, Size::ALL[Size::ALL.len() - 1])
+}
 
 /// The usual swap of a method for a kind.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -80,7 +119,7 @@ pub fn usual(method: MethodName, orbit: Orbit) -> Option<Usual> {
 }
 
 /// Slice-swap's algorithms for targets in the slice itself.
-pub(super) fn in_the_slice() -> impl Iterator<Item = (Sticker, Algorithm)> {
+pub(crate) fn in_the_slice() -> impl Iterator<Item = (Sticker, Algorithm)> {
     IN_THE_SLICE
         .into_iter()
         .filter_map(|(target, algorithm)| Some((Orbit::Midge.sticker(target)?, read(algorithm))))
