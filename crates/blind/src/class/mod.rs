@@ -31,8 +31,8 @@ use thiserror::Error;
 pub enum Matching {
     /// Exactly so many.
     Exact(u128),
-    /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by the set-up
-    /// moves they take, or where too many different letters are asked for together.
+    /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by what they
+    /// cost, or where too many different letters are asked for together.
     AtMost(u128),
 }
 
@@ -107,7 +107,7 @@ fn tables(condition: &Condition, lying: Lying, solver: &Solver, sum_free: &[Orbi
         kinds.contains(&orbit).then(|| {
             let mut space = KindSpace::new(orbit, condition.size(), lying, solver.conventions());
             space.sum_free = sum_free.contains(&orbit);
-            Table::new(space, condition, solver.tracing().breaks(orbit).clone())
+            Table::new(space, condition, solver.tracing().order_of_breaks(orbit).copied())
         })
     })
 }
