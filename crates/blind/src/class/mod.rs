@@ -333,3 +333,23 @@ pub fn put_down(state: &State, conventions: &Conventions, left: Rotation) -> Sta
     let turned_back = if size.is_odd() { wanted.inverse().then(left) } else { wanted.inverse() };
     State::held(size, wanted).then(state).after(turned_back.turns())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::conventions::Conventions;
+
+    #[test]
+    fn a_state_that_does_not_meet_the_condition_is_not_drawn() {
+        let solver = Solver::new(Size::TWO, Conventions::default());
+        let read = |text| Condition::read(text, Size::TWO, solver.conventions()).expect("a condition");
+        let (counted, other) = (read("corner.twists = 2"), read("corner.twists = 1"));
+        let mut generator = search::random::seeded(1);
+        let mut sampler = Sampler::new(&counted, Lying::Scrambled, &solver).expect("there are states");
+        assert!(sampler.draw(&mut generator, &mut |_| true).is_ok());
+        // Counted for one condition and asked for another.
+        sampler.condition = &other;
+        let drawn = sampler.draw(&mut generator, &mut |_| true);
+        assert_eq!(drawn, Err(DrawError::NotProven(NotProven { claim: Claim::Condition })));
+    }
+}
