@@ -95,9 +95,12 @@ impl Tracing {
         &self.kinds[orbit].breaks.order
     }
 
-    /// Where the cycles of a kind begin, each taken by itself.
-    pub fn breaks(&self, orbit: Orbit) -> &Breaks {
-        &self.kinds[orbit].breaks
+    /// The order in which the cycles of a kind are broken into, where that is all that decides; none where breaks are chosen
+    /// by what they cost.
+    pub fn order_of_breaks(&self, orbit: Orbit) -> Option<&[Sticker; 24]> {
+        let kind = &self.kinds[orbit];
+        let by_cost = kind.least.is_some() || (kind.breaks.cost.is_some() && !orbit.looks_alike());
+        (!by_cost).then_some(&kind.breaks.order)
     }
 
     /// How breaks of a kind are chosen, for the reasons.

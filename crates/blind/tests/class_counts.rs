@@ -1,16 +1,22 @@
 //! How many states meet a condition, against counting all 3,674,160 states of the 2x2 one by one.
 
+mod drawn;
+
 use blind::{
-    Aspect, BreakChoice, Breaks, Condition, Conventions, Feature, Lying, Matching, Sampler, Solver, Trace,
-    lessons,
+    Aspect, BreakChoice, Breaks, Condition, Conventions, Feature, Lying, Matching, ParityChoice, Sampler,
+    Solver, Trace, lessons,
 };
 use cube::{Orbit, Perm, Rotation, Size, State, Sticker};
+use rand::SeedableRng;
+use rand_chacha::ChaCha8Rng;
 use std::collections::HashMap;
 
-/// Every state of the 2x2 in which the corner at DBL lies right: all orders of seven pieces, all twists of six of them.
-fn every_state(see: &mut dyn FnMut(&Perm)) {
+/// Every state of the 2x2 as it is held in which one corner lies right, the one that is at DBL while it is scrambled: all
+/// orders of seven pieces, all twists of six of them.
+fn every_state(solver: &Solver, see: &mut dyn FnMut(&Perm)) {
     let orbit = Orbit::Corner;
-    let anchor = orbit.piece(orbit.sticker("DBL").unwrap());
+    let goes = State::held(Size::TWO, solver.conventions().holding).orbit(orbit).inverse();
+    let anchor = orbit.piece(goes.at(corner("DBL")));
     let free: Vec<Sticker> =
         orbit.all_pieces().filter(|&piece| piece != anchor).map(|piece| orbit.reference(piece)).collect();
     let mut order = [0, 1, 2, 3, 4, 5, 6];
@@ -86,7 +92,7 @@ fn by_figures(solver: &Solver, aspects: &[Aspect]) -> HashMap<Vec<u8>, (u128, Pe
     let breaks = breaks(solver);
     let buffer = solver.conventions().kind(Orbit::Corner).buffer;
     let mut found: HashMap<Vec<u8>, (u128, Perm)> = HashMap::new();
-    every_state(&mut |seen| {
+    every_state(solver, &mut |seen| {
         let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
         let figures = aspects.iter().map(|aspect| aspect.of(&trace)).collect();
         found.entry(figures).or_insert((0, *seen)).0 += 1;
@@ -96,54 +102,67 @@ fn by_figures(solver: &Solver, aspects: &[Aspect]) -> HashMap<Vec<u8>, (u128, Pe
 
 #[test]
 fn counts_are_those_of_all_states_one_by_one() {
+    check_counts(&solver("LUB", BreakChoice::First));
     // At DBL lies the corner that scrambles leave alone.
-    for buffer in ["LUB", "DBL"] {
-        let solver = solver(buffer, BreakChoice::First);
-        let mut aspects = Aspect::ALL.to_vec();
-        aspects.push(Aspect::CyclesOf { from: 3, to: 4 });
-        let found = by_figures(&solver, &aspects);
-        assert_eq!(found.values().map(|(count, _)| count).sum::<u128>(), 3_674_160);
-        for (figures, &(count, _)) in &found {
-            let text: Vec<String> = aspects
-                .iter()
-                .zip(figures)
-                .map(|(&aspect, &figure)| {
-                    let feature = Feature::Of(Orbit::Corner, aspect);
-                    match feature.words().get(figure as usize) {
-                        Some(word) => format!("{feature} = {word}"),
-                        None => format!("{feature} = {figure}"),
-                    }
-                })
-                .collect();
-            let text = text.join(" and ");
-            assert_eq!(exact(&text, &solver), count, "{buffer}: {text}");
-        }
-        // Lessons, and how conditions are put together: decided for one state of each sort.
-        let texts = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO)).chain([
-            "corner.targets > corner.solved and not (corner.buffer = away or parity = odd)",
-            "corner.cycles(3..4) = 1..2 or corner.longest = corner.shortest",
-            "corner.targets != 5..7",
-            "not not corner.buffer != solved",
-        ]);
-        for text in texts {
-            let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
-            let one_by_one: u128 = found
-                .values()
-                .filter(|(_, seen)| {
-                    let state = State::from_orbits(Size::TWO, Rotation::NONE, &[*seen]).unwrap();
-                    condition.holds(&solver.memo(&state).unwrap())
-                })
-                .map(|(count, _)| count)
-                .sum();
-            assert_eq!(exact(text, &solver), one_by_one, "{buffer}: {text}");
-        }
+    check_counts(&solver("DBL", BreakChoice::First));
+}
+
+#[test]
+fn counts_follow_any_conventions() {
+    let mut any = drawn::conventions(&mut ChaCha8Rng::seed_from_u64(22));
+    // What is done about parity says nothing of a puzzle that has only corners.
+    any.parity = ParityChoice::Exchange;
+    let list = ["BDR", "UFL", "LDB"].map(corner).to_vec();
+    any.kind_mut(Orbit::Corner).breaks = BreakChoice::Preference(list);
+    check_counts(&Solver::new(Size::TWO, any));
+}
+
+fn check_counts(solver: &Solver) {
+    let buffer = Orbit::Corner.name(solver.conventions().kind(Orbit::Corner).buffer);
+    let mut aspects = Aspect::ALL.to_vec();
+    aspects.push(Aspect::CyclesOf { from: 3, to: 4 });
+    let found = by_figures(solver, &aspects);
+    assert_eq!(found.values().map(|(count, _)| count).sum::<u128>(), 3_674_160);
+    for (figures, &(count, _)) in &found {
+        let text: Vec<String> = aspects
+            .iter()
+            .zip(figures)
+            .map(|(&aspect, &figure)| {
+                let feature = Feature::Of(Orbit::Corner, aspect);
+                match feature.words().get(figure as usize) {
+                    Some(word) => format!("{feature} = {word}"),
+                    None => format!("{feature} = {figure}"),
+                }
+            })
+            .collect();
+        let text = text.join(" and ");
+        assert_eq!(exact(&text, solver), count, "{buffer}: {text}");
+    }
+    // Lessons, and how conditions are put together: decided for one state of each sort.
+    let texts = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO)).chain([
+        "corner.targets > corner.solved and not (corner.buffer = away or parity = odd)",
+        "corner.cycles(3..4) = 1..2 or corner.longest = corner.shortest",
+        "corner.targets != 5..7",
+        "not not corner.buffer != solved",
+    ]);
+    for text in texts {
+        let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
+        let one_by_one: u128 = found
+            .values()
+            .filter(|(_, seen)| {
+                let state = State::from_orbits(Size::TWO, Rotation::NONE, &[*seen]).unwrap();
+                condition.holds(&solver.memo(&state).unwrap())
+            })
+            .map(|(count, _)| count)
+            .sum();
+        assert_eq!(exact(text, solver), one_by_one, "{buffer}: {text}");
     }
 }
 
 /// Where the solver breaks cycles, from the conventions and not from what it traces by.
 fn breaks(solver: &Solver) -> Breaks {
-    let costs = solver.method().unwrap().swap(Orbit::Corner).unwrap().costs();
-    solver.conventions().breaks(Orbit::Corner, Some(costs))
+    let costs = solver.method().ok().map(|method| method.swap(Orbit::Corner).unwrap().costs());
+    solver.conventions().breaks(Orbit::Corner, costs)
 }
 
 /// How many states have each target, and each pair, in their memo.
@@ -151,7 +170,7 @@ fn occurrences(solver: &Solver) -> ([u128; 24], Vec<[u128; 24]>) {
     let breaks = breaks(solver);
     let buffer = solver.conventions().kind(Orbit::Corner).buffer;
     let (mut single, mut pairs) = ([0; 24], vec![[0; 24]; 24]);
-    every_state(&mut |seen| {
+    every_state(solver, &mut |seen| {
         let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
         let mut met = 0u32;
         for step in trace.steps() {
@@ -211,7 +230,7 @@ fn letters_put_together_are_counted_exactly() {
         }),
     ];
     let mut counts = [0u128; 4];
-    every_state(&mut |seen| {
+    every_state(&solver, &mut |seen| {
         let trace = Trace::new(Orbit::Corner, seen, buffer, &breaks).unwrap();
         let spelt = solver.conventions().kind(Orbit::Corner).letters.spell(&trace.targets());
         for (count, (_, held)) in counts.iter_mut().zip(&cases) {

@@ -4,9 +4,8 @@
 mod drawn;
 mod puzzle;
 
-use blind::{BreakChoice, Chosen, End, HoldChoice, Memo, Reason, Role, Solver, Trace};
+use blind::{BreakChoice, Chosen, Conventions, End, HoldChoice, Memo, Reason, Role, Solver, Trace};
 use cube::{Orbit, Perm, Size, State, Sticker, Turn};
-use drawn::Drawn;
 use proptest::prelude::*;
 use proptest::sample::Index;
 use puzzle::Puzzle;
@@ -19,31 +18,36 @@ fn sizes() -> impl Iterator<Item = Size> {
 }
 
 /// Picks the puzzle up, reads its memo out letter by letter, and carries the letters out on the second model.
-fn check(scrambled: &State, drawn: &Drawn, choice: HoldChoice) {
+fn check(scrambled: &State, conventions: &Conventions, choice: HoldChoice) {
     let size = scrambled.size();
-    let solver = Solver::new(size, drawn.conventions.clone());
+    let solver = Solver::new(size, conventions.clone());
     let held = solver.pick_up(scrambled, choice).unwrap();
     let memo = solver.memo(&held.state).unwrap();
     assert_eq!(memo.exchanged(), None);
     let order: Vec<Orbit> = memo.parts().iter().map(Trace::orbit).collect();
-    let wanted_order = drawn.conventions.memo_order.all().filter(|orbit| Orbit::of(size).contains(orbit));
+    let wanted_order = conventions.memo_order.all().filter(|orbit| Orbit::of(size).contains(orbit));
     assert_eq!(order, wanted_order.collect::<Vec<_>>());
 
     let mut puzzle = Puzzle::of(scrambled).turned(held.rotation.turns());
     for trace in memo.parts() {
-        let kind = drawn.conventions.kind(trace.orbit());
+        let kind = conventions.kind(trace.orbit());
         assert_eq!(trace.buffer(), kind.buffer);
-        for letter in read_out(&kind.letters.spell(&trace.targets()), &drawn.letters[trace.orbit()]) {
+        for letter in read_out(&kind.letters.spell(&trace.targets()), &texts(conventions, trace.orbit())) {
             puzzle.exchange(trace.orbit(), kind.buffer, letter);
         }
     }
-    assert_eq!(puzzle, Puzzle::solved(size).turned(drawn.conventions.holding.turns()));
+    assert_eq!(puzzle, Puzzle::solved(size).turned(conventions.holding.turns()));
 
     for trace in memo.parts() {
-        check_roles(trace, &preference(drawn, trace.orbit()));
+        check_roles(trace, &preference(conventions, trace.orbit()));
         check_reasons(trace, &solver);
     }
     check_parity(&memo, &held.state);
+}
+
+/// The letters of a kind as plain texts.
+fn texts(conventions: &Conventions, orbit: Orbit) -> Vec<String> {
+    conventions.kind(orbit).letters.all().map(str::to_owned).collect()
 }
 
 /// The stickers of letters that are written one after another, by a table of all 24.
@@ -59,14 +63,14 @@ fn read_out(text: &str, letters: &[String]) -> Vec<Sticker> {
 }
 
 /// What a solver prefers: the list first, then by letter; letters that are numbers before others and by their value.
-fn preference(drawn: &Drawn, orbit: Orbit) -> Vec<Sticker> {
-    let letters = &drawn.letters[orbit];
+fn preference(conventions: &Conventions, orbit: Orbit) -> Vec<Sticker> {
+    let letters = texts(conventions, orbit);
     let mut by_letter: Vec<Sticker> = Sticker::all().collect();
     by_letter.sort_by_key(|sticker| {
         let letter = &letters[sticker.index()];
         (letter.parse::<u32>().unwrap_or(u32::MAX), letter.clone())
     });
-    let BreakChoice::Preference(list) = &drawn.conventions.kind(orbit).breaks else { return by_letter };
+    let BreakChoice::Preference(list) = &conventions.kind(orbit).breaks else { return by_letter };
     let rest = by_letter.into_iter().filter(|sticker| !list.contains(sticker));
     list.iter().copied().chain(rest).collect()
 }
@@ -289,7 +293,7 @@ fn every_arrangement_of_a_kind_traces() {
     let mut roles = [0; Role::ALL.len()];
     for orbit in Orbit::ALL {
         for number in 0..400 {
-            let drawn = drawn::conventions(&mut rng);
+            let conventions = drawn::conventions(&mut rng);
             let mut lies: Vec<Sticker> = Sticker::all().collect();
             // So many pieces exchanged, or turned round.
             for _ in 0..number % 25 {
@@ -307,14 +311,14 @@ fn every_arrangement_of_a_kind_traces() {
                 }
             }
             let seen = Perm::new(std::array::from_fn(|at| lies[at].index() as u8)).unwrap();
-            let kind = drawn.conventions.kind(orbit);
-            let breaks = drawn.conventions.breaks(orbit, None);
+            let kind = conventions.kind(orbit);
+            let breaks = conventions.breaks(orbit, None);
             let trace = Trace::new(orbit, &seen, kind.buffer, &breaks);
             // A piece turned alone is no state of the puzzle: the buffer's piece is left turned.
             let balanced = balanced(orbit, &lies);
             assert_eq!(trace.is_ok(), balanced, "{orbit}");
             let Ok(trace) = trace else { continue };
-            check_roles(&trace, &preference(&drawn, orbit));
+            check_roles(&trace, &preference(&conventions, orbit));
             for step in trace.steps() {
                 roles[Role::ALL.iter().position(|&role| role == step.role).unwrap()] += 1;
             }
@@ -344,17 +348,17 @@ fn every_way_of_picking_up_traces() {
     for size in sizes() {
         for length in [3, 60] {
             let state = scrambled(size, length, &mut rng);
-            let drawn = drawn::conventions(&mut rng);
-            let solver = Solver::new(size, drawn.conventions.clone());
+            let conventions = drawn::conventions(&mut rng);
+            let solver = Solver::new(size, conventions.clone());
             let offers = solver.offers(&state).unwrap();
             assert_eq!(offers.len(), if size.is_odd() { 0 } else { 24 });
             for offer in &offers {
                 let held = Puzzle::of(&state).turned(offer.held.rotation.turns());
                 // Named anew, the state in hand is the same puzzle with its colours called otherwise.
-                let holding = drawn.conventions.holding;
+                let holding = conventions.holding;
                 let renamed = Puzzle::of(&offer.held.state);
                 assert_eq!(held, renamed.recoloured(|colour| holding.inverse().image(colour)));
-                let right = solved_by_colour(&offer.held.state, &drawn);
+                let right = solved_by_colour(&offer.held.state, &conventions);
                 assert_eq!(offer.solved, right);
                 let memo = solver.memo(&offer.held.state).unwrap();
                 assert_eq!(offer.letters, memo.letters());
@@ -369,9 +373,9 @@ fn every_way_of_picking_up_traces() {
 }
 
 /// Pieces that are right, the buffers' not counted.
-fn solved_by_colour(state: &State, drawn: &Drawn) -> usize {
+fn solved_by_colour(state: &State, conventions: &Conventions) -> usize {
     let right = |orbit: Orbit| {
-        let now = Running::new(state.orbit(orbit), orbit, drawn.conventions.kind(orbit).buffer);
+        let now = Running::new(state.orbit(orbit), orbit, conventions.kind(orbit).buffer);
         let places = orbit.all_pieces().map(|piece| orbit.reference(piece));
         places.filter(|&place| now.is_right(place) && !now.is_of_buffer(place)).count()
     };
@@ -388,8 +392,8 @@ proptest! {
     ) {
         let all: Vec<Turn> = Turn::all(size).collect();
         let turns: Vec<Turn> = turns.iter().map(|turn| all[turn.index(all.len())]).collect();
-        let drawn = drawn::conventions(&mut ChaCha8Rng::seed_from_u64(seed));
-        check(&State::solved(size).after(&turns), &drawn, choice(best));
+        let conventions = drawn::conventions(&mut ChaCha8Rng::seed_from_u64(seed));
+        check(&State::solved(size).after(&turns), &conventions, choice(best));
     }
 }
 

@@ -7,8 +7,8 @@ mod attempt;
 use attempt::{Attempt, Drawn, scramble};
 use blind::{
     Answer, Ask, Begun, BreakChoice, ByHand, Catalogue, Change, Conventions, Depth, Diagnosis,
-    ExecutionError, Inquiry, MethodError, MethodName, Observed, ParityChoice, Plan, Slip, SlipKind, Solver,
-    Stage, WhyError, usual, why, why_by_hand,
+    ExecutionError, Explanation, Inquiry, MethodError, MethodName, Observed, ParityChoice, Plan, Slip,
+    SlipKind, Solver, Stage, WhyError, usual, why, why_by_hand,
 };
 use cube::{Algorithm, Facelets, Orbit, Rotation, Size, State, Turn};
 use proptest::prelude::*;

@@ -31,8 +31,8 @@ use thiserror::Error;
 pub enum Matching {
     /// Exactly so many.
     Exact(u128),
-    /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by the set-up
-    /// moves they take, or where too many different letters are asked for together.
+    /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by what they
+    /// cost, or where too many different letters are asked for together.
     AtMost(u128),
 }
 
@@ -107,7 +107,7 @@ fn tables(condition: &Condition, lying: Lying, solver: &Solver, sum_free: &[Orbi
         kinds.contains(&orbit).then(|| {
             let mut space = KindSpace::new(orbit, condition.size(), lying, solver.conventions());
             space.sum_free = sum_free.contains(&orbit);
-            Table::new(space, condition, solver.tracing().breaks(orbit).clone())
+            Table::new(space, condition, solver.tracing().order_of_breaks(orbit).copied())
         })
     })
 }
@@ -332,4 +332,24 @@ pub fn put_down(state: &State, conventions: &Conventions, left: Rotation) -> Sta
     // On odd sizes picking up undoes whatever way the puzzle was left in; on even ones it only turns by the holding.
     let turned_back = if size.is_odd() { wanted.inverse().then(left) } else { wanted.inverse() };
     State::held(size, wanted).then(state).after(turned_back.turns())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::conventions::Conventions;
+
+    #[test]
+    fn a_state_that_does_not_meet_the_condition_is_not_drawn() {
+        let solver = Solver::new(Size::TWO, Conventions::default());
+        let read = |text| Condition::read(text, Size::TWO, solver.conventions()).expect("a condition");
+        let (counted, other) = (read("corner.twists = 2"), read("corner.twists = 1"));
+        let mut generator = search::random::seeded(1);
+        let mut sampler = Sampler::new(&counted, Lying::Scrambled, &solver).expect("there are states");
+        assert!(sampler.draw(&mut generator, &mut |_| true).is_ok());
+        // Counted for one condition and asked for another.
+        sampler.condition = &other;
+        let drawn = sampler.draw(&mut generator, &mut |_| true);
+        assert_eq!(drawn, Err(DrawError::NotProven(NotProven { claim: Claim::Condition })));
+    }
 }

@@ -8,7 +8,6 @@
 use super::space::KindSpace;
 use super::tally::{Tally, Watched};
 use crate::condition::{Occurs, Part, Wanted};
-use crate::trace::Breaks;
 use cube::Sticker;
 use rustc_hash::FxHashMap;
 
@@ -61,7 +60,8 @@ pub(crate) struct Question<'a> {
     pub watched: &'a Watched,
     /// Tests of this kind.
     pub tests: &'a [Occurs],
-    pub breaks: &'a Breaks,
+    /// The order in which cycles are broken into.
+    pub order: &'a [Sticker; 24],
 }
 
 struct Walk<'a> {
@@ -71,12 +71,8 @@ struct Walk<'a> {
     lengths_matter: bool,
 }
 
-/// Counts the states; `None` when breaks are chosen by cost, where a break depends on the whole cycle, or when there
-/// would be too many points to follow.
+/// Counts the states; `None` when there would be too many points to follow.
 pub(crate) fn count(question: &Question<'_>) -> Option<Counts> {
-    if question.breaks.cost.is_some() {
-        return None;
-    }
     Walk::new(question).run()
 }
 
@@ -98,7 +94,7 @@ impl<'a> Walk<'a> {
             }
         }
         let mut ranked: Vec<Ranked> = Vec::new();
-        for &sticker in &question.breaks.order {
+        for &sticker in question.order {
             let piece = orbit.piece(sticker);
             let moves = space.others.iter().any(|&other| orbit.piece(other) == piece);
             if moves && ranked.iter().all(|known| orbit.piece(known.stickers[0]) != piece) {

@@ -7,7 +7,7 @@ use super::space::KindSpace;
 use super::tally::{Tally, Watched};
 use crate::condition::{Against, Aspect, Condition, Feature, Occurs, Term};
 use crate::trace::{Breaks, Trace};
-use cube::{NotProven, Orbit, Perm};
+use cube::{NotProven, Orbit, Perm, Sticker};
 use rand::Rng;
 use rustc_hash::FxHashMap;
 
@@ -32,14 +32,15 @@ pub(crate) struct Table {
     pub watched: Watched,
     pub tests: Vec<Occurs>,
     pub rows: Vec<Row>,
-    pub breaks: Breaks,
+    /// The order in which cycles are broken into; none where that goes by cost, so that a letter depends on all others.
+    order: Option<[Sticker; 24]>,
     classes: Vec<Class>,
     groups: FxHashMap<Tally, Group>,
 }
 
 impl Table {
     /// Counts the states of a kind.
-    pub(crate) fn new(space: KindSpace, condition: &Condition, breaks: Breaks) -> Self {
+    pub(crate) fn new(space: KindSpace, condition: &Condition, order: Option<[Sticker; 24]>) -> Self {
         let (watched, tests) = asked(condition, space.orbit);
         let classes = classes(&space);
         let mut groups: FxHashMap<Tally, Group> = FxHashMap::default();
@@ -51,7 +52,8 @@ impl Table {
         let counts = if tests.is_empty() {
             Some(groups.iter().map(|(&tally, group)| ((tally, 0), group.weight())).collect())
         } else {
-            count(&Question { space: &space, watched: &watched, tests: &tests, breaks: &breaks })
+            let question = |order| Question { space: &space, watched: &watched, tests: &tests, order };
+            order.as_ref().and_then(|order| count(&question(order)))
         };
         let mut rows: Vec<Row> = match counts {
             Some(counts) => counts
@@ -65,7 +67,7 @@ impl Table {
         };
         // The order of a hash table is no order; the same seed must give the same state everywhere.
         rows.sort_unstable_by_key(|row| (row.tally, row.met));
-        Self { space, watched, tests, rows, breaks, classes, groups }
+        Self { space, watched, tests, rows, order, classes, groups }
     }
 
     /// The figure of a row, which the condition asks for.
@@ -95,11 +97,12 @@ impl Table {
     /// # Errors
     /// [`NotProven`] for a memo that does not solve, a fault of the program.
     pub(crate) fn is_of(&self, row: &Row, seen: &Perm) -> Result<bool, NotProven> {
-        let Some(met) = row.met else { return Ok(true) };
+        let (Some(met), Some(order)) = (row.met, self.order) else { return Ok(true) };
         if self.tests.is_empty() {
             return Ok(true);
         }
-        let trace = Trace::new(self.space.orbit, seen, self.space.buffer, &self.breaks)?;
+        let breaks = Breaks { order, cost: None };
+        let trace = Trace::new(self.space.orbit, seen, self.space.buffer, &breaks)?;
         let as_said = |(at, test): (usize, &Occurs)| test.in_memo(&trace) == (met & (1 << at) != 0);
         Ok(self.tests.iter().enumerate().all(as_said))
     }

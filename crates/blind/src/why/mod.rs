@@ -495,13 +495,18 @@ mod tests {
         let catalogue = Catalogue::default();
         let setting = Setting::new(&plan, &catalogue);
         let space = Space::new(&setting.course, &plan.traces, &setting.craft, &setting.tables);
-        let told = |seen: &State| {
+        let told = |exactly: Option<State>, wanted: Option<Wanted>| {
             let (space, planned) = (&space, &setting.planned);
-            let assembly = Assembly { plan: &plan, space, planned, exactly: Some(seen), wanted: None };
-            assembly.explanation(&[], 1.0, 1)
+            let (exactly, wanted) = (exactly.as_ref(), wanted.as_ref());
+            Assembly { plan: &plan, space, planned, exactly, wanted }.explanation(&[], 1.0, 1)
         };
-        assert!(told(&plan.outcome()).is_ok());
-        let other = plan.outcome().after(&turns("R"));
-        assert_eq!(told(&other), Err(NotProven { claim: Claim::Explanation }));
+        let not_proven = Err(NotProven { claim: Claim::Explanation });
+        assert!(told(Some(plan.outcome()), None).is_ok());
+        assert_eq!(told(Some(plan.outcome().after(&turns("R"))), None), not_proven);
+        // The same with what is seen in part, and with nothing seen.
+        let counted = |corners| Wanted::new(&Observed::Counts(vec![(Orbit::Corner, corners)]), Size::THREE);
+        assert!(told(None, counted(0)).is_ok());
+        assert_eq!(told(None, counted(3)), not_proven);
+        assert_eq!(told(None, None), not_proven);
     }
 }

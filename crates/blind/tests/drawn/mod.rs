@@ -1,14 +1,8 @@
 //! Conventions drawn at random, for promises that have to hold whatever a solver has settled on. Names are made up.
 
 use blind::{BreakChoice, Conventions, Letters, OrbitOrder, ParityChoice};
-use cube::{Orbit, OrbitMap, Rotation, Sticker};
+use cube::{Orbit, Rotation, Sticker};
 use rand::prelude::*;
-
-/// Conventions, with the letters once more as plain texts.
-pub struct Drawn {
-    pub conventions: Conventions,
-    pub letters: OrbitMap<Vec<String>>,
-}
 
 /// Scripts that letters are drawn from, capitals where there are any.
 const SCRIPTS: [&str; 6] = [
@@ -21,7 +15,7 @@ const SCRIPTS: [&str; 6] = [
 ];
 
 /// 24 different texts of some script, all of one sign or each of one to three.
-pub fn letters(rng: &mut impl Rng) -> Vec<String> {
+fn letters(rng: &mut impl Rng) -> Vec<String> {
     let signs: Vec<char> = SCRIPTS[rng.random_range(0..SCRIPTS.len())].chars().collect();
     let longest = rng.random_range(1..=3);
     let mut letters: Vec<String> = Vec::new();
@@ -36,7 +30,7 @@ pub fn letters(rng: &mut impl Rng) -> Vec<String> {
 }
 
 /// Some stickers in any order, or all of them.
-pub fn stickers(rng: &mut impl Rng) -> Vec<Sticker> {
+fn stickers(rng: &mut impl Rng) -> Vec<Sticker> {
     let mut all: Vec<Sticker> = Sticker::all().collect();
     all.shuffle(rng);
     let kept = if rng.random() { 24 } else { rng.random_range(0..24) };
@@ -44,9 +38,8 @@ pub fn stickers(rng: &mut impl Rng) -> Vec<Sticker> {
     all
 }
 
-/// Buffers, letters, breaks, orders, holding and what is done about parity, all at random.
-pub fn conventions(rng: &mut impl Rng) -> Drawn {
-    let letters = OrbitMap::new(|_| letters(rng));
+/// Letters, buffers, breaks, orders, holding and what is done about parity, all at random.
+pub fn conventions(rng: &mut impl Rng) -> Conventions {
     let mut conventions = Conventions {
         holding: Rotation::all().nth(rng.random_range(0..24)).unwrap(),
         parity: *[ParityChoice::Algorithm, ParityChoice::Exchange].choose(rng).unwrap(),
@@ -59,7 +52,7 @@ pub fn conventions(rng: &mut impl Rng) -> Drawn {
     conventions.execution_order = OrbitOrder::new(&order[..rng.random_range(0..=order.len())]);
     for orbit in Orbit::ALL {
         let kind = conventions.kind_mut(orbit);
-        kind.letters = Letters::new(&letters[orbit]).unwrap();
+        kind.letters = Letters::new(&letters(rng)).unwrap();
         kind.buffer = Sticker::new(rng.random_range(0..24)).unwrap();
         kind.breaks = match rng.random_range(0..4) {
             0 => BreakChoice::First,
@@ -68,5 +61,5 @@ pub fn conventions(rng: &mut impl Rng) -> Drawn {
             _ => BreakChoice::Preference(stickers(rng)),
         };
     }
-    Drawn { conventions, letters }
+    conventions
 }
