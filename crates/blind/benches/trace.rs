@@ -58,10 +58,3 @@ fn method_with_set_ups(bencher: Bencher) {
     let conventions = Conventions::default();
     bencher.bench(|| Method::new(Size::THREE, &conventions).expect("the default method fits"));
 }
-
-/// A conventions file with every key.
-#[divan::bench]
-fn read_conventions(bencher: Bencher) {
-    let text = Conventions::default().to_toml();
-    bencher.bench(|| Conventions::read(divan::black_box(&text)).expect("it reads back"));
-}

@@ -1,6 +1,6 @@
 //! Ready-made conditions for lessons, from one data file.
 
-use crate::conventions::nearest;
+use crate::nearest;
 use cube::Size;
 use std::sync::LazyLock;
 use thiserror::Error;

@@ -19,6 +19,7 @@ mod lesson;
 mod letters;
 mod memo;
 mod method;
+mod nearest;
 mod pairing;
 mod reason;
 pub mod sheet;
@@ -38,10 +39,9 @@ pub use condition::{
     Against, Aspect, Clause, Condition, ConditionError, ConditionProblem, ExpectedPart, Feature, Occurs,
     Relation, Term, Wanted,
 };
-pub use conventions::Needs;
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
-    ConventionsError, KindConventions, Misfit, OrbitOrder, ParityChoice, Problem, Turned, nearest,
+    KindConventions, Misfit, OrbitOrder, ParityChoice, Turned,
 };
 pub use cycle_case::{CycleAlgorithm, CycleCase};
 pub use execution::{Action, ExecutionError, Solution};
@@ -54,6 +54,7 @@ pub use method::{
     Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap,
     letters_effect, letters_state, milliseconds,
 };
+pub use nearest::nearest;
 pub use pairing::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason};
 pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};

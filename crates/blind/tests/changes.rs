@@ -6,6 +6,7 @@ use blind::{
     MethodName, Misfit, SwapEffect, kind_name, sizeless,
 };
 use cube::{Face, Orbit, Rotation, Size, Sticker};
+use formats::conventions::{read, write};
 use proptest::prelude::*;
 
 fn sticker(orbit: Orbit, name: &str) -> Sticker {
@@ -72,7 +73,7 @@ proptest! {
         let mut conventions = Conventions::default();
         for change in &changes {
             if let Ok(changed) = conventions.changed(change) {
-                let read = Conventions::read(&changed.conventions.to_toml());
+                let read = read(&write(&changed.conventions));
                 prop_assert_eq!(read.as_ref(), Ok(&changed.conventions), "after {:?}", change);
                 conventions = changed.conventions;
             }

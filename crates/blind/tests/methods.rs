@@ -5,11 +5,12 @@ use blind::{
     Parity, SliceSwap, Solution, Solver, Trace, cheapest_breaks, letters_effect,
 };
 use cube::{Algorithm, Orbit, Size, State, Sticker};
+use formats::conventions::{read, write};
 use search::ease::Model;
 use search::random::{seeded, state2, state3};
 
 fn conventions(text: &str) -> Conventions {
-    Conventions::read(text).unwrap_or_else(|error| panic!("{error}\n{text}"))
+    read(text).unwrap_or_else(|error| panic!("{error}\n{text}"))
 }
 
 fn corner(name: &str) -> Sticker {
@@ -75,7 +76,7 @@ fn every_mixture_of_methods_solves_random_states() {
         for _ in 0..40 {
             solves(&state3(&mut generator), &solver);
         }
-        assert_eq!(Conventions::read(&conventions.to_toml()).unwrap(), conventions);
+        assert_eq!(read(&write(&conventions)).unwrap(), conventions);
     }
 }
 
@@ -176,7 +177,7 @@ fn an_own_parity_algorithm_that_does_not_fit_is_refused() {
 
 #[test]
 fn slice_swap_is_for_edges() {
-    let error = Conventions::read("[method]\ncorner = \"slice-swap\"").unwrap_err();
+    let error = read("[method]\ncorner = \"slice-swap\"").unwrap_err();
     assert_eq!((error.line, error.column), (2, 10));
 }
 

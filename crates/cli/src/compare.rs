@@ -110,7 +110,7 @@ fn conventions_of(
     }
     let usual = format!("[method]\ncorner = \"{}\"\nedge = \"{}\"\n", corners.name(), edges.name());
     let mut conventions =
-        Conventions::read(&usual).map_err(|error| Failure::input(session.voice.conventions_error(&error)))?;
+        formats::conventions::read(&usual).map_err(|error| Failure::input(session.voice.conventions_error(&error)))?;
     for orbit in KINDS {
         let (own, kind) = (session.conventions.kind(orbit), conventions.kind_mut(orbit));
         kind.letters = own.letters.clone();

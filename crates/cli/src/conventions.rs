@@ -18,7 +18,7 @@ pub fn run(session: &Session, options: &ConventionsOptions) -> Result<ExitCode, 
             let mut out = io::stdout().lock();
             if *json {
                 let (right, error, toml) = match checked {
-                    Ok(conventions) => (true, None, Some(conventions.to_toml())),
+                    Ok(conventions) => (true, None, Some(formats::conventions::write(&conventions))),
                     Err(failure) => (false, Some(failure.to_string()), None),
                 };
                 let object = wire::Conventions { version: wire::VERSION, right, error, toml };
@@ -38,14 +38,14 @@ fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> 
     let (voice, conventions) = (&session.voice, &session.conventions);
     let mut out = io::stdout().lock();
     if json {
-        let toml = Some(conventions.to_toml());
+        let toml = Some(formats::conventions::write(&conventions));
         let object = wire::Conventions { version: wire::VERSION, right: true, error: None, toml };
         serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
         writeln!(out)?;
         return Ok(ExitCode::SUCCESS);
     }
     if toml {
-        out.write_all(conventions.to_toml().as_bytes())?;
+        out.write_all(formats::conventions::write(&conventions).as_bytes())?;
         return Ok(ExitCode::SUCCESS);
     }
     writeln!(out, "{}", pictures::net(session, &State::held(Size::THREE, conventions.holding)))?;

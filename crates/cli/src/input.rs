@@ -61,7 +61,7 @@ impl Session {
             return Err(failed(voice.say("file-too-long", &[("most", LONGEST_CONVENTIONS.into())])));
         }
         let text = fs::read_to_string(path).map_err(|error| failed(error.to_string()))?;
-        Conventions::read(&text).map_err(|error| failed(voice.conventions_error(&error)))
+        formats::conventions::read(&text).map_err(|error| failed(voice.conventions_error(&error)))
     }
 
     /// Reads a text, from standard input for `-`.

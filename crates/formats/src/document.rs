@@ -21,6 +21,8 @@ impl fmt::Display for Version {
 /// The documents there are.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub enum Document {
+    /// What a solver has settled on.
+    Conventions,
     /// A sheet of algorithms.
     Sheet,
     /// What the hands' work costs.
@@ -39,12 +41,21 @@ pub enum Document {
 
 impl Document {
     /// All documents.
-    pub const ALL: [Self; 7] =
-        [Self::Sheet, Self::Ease, Self::Slips, Self::Lesson, Self::Draft, Self::Set, Self::Setting];
+    pub const ALL: [Self; 8] = [
+        Self::Conventions,
+        Self::Sheet,
+        Self::Ease,
+        Self::Slips,
+        Self::Lesson,
+        Self::Draft,
+        Self::Set,
+        Self::Setting,
+    ];
 
     /// Its name in files.
     pub const fn name(self) -> &'static str {
         match self {
+            Self::Conventions => "conventions",
             Self::Sheet => "sheet",
             Self::Ease => "ease",
             Self::Slips => "slips",

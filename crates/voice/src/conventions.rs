@@ -1,8 +1,9 @@
 //! Mistakes in a conventions file.
 
 use crate::Voice;
-use blind::{ConventionsError, LONGEST_LETTER, LettersError, Needs, Problem};
+use blind::{LONGEST_LETTER, LettersError};
 use cube::{Orbit, Sticker};
+use formats::conventions::{ConventionsError, Problem, Wants};
 
 impl Voice {
     /// A mistake in a conventions file, with its place and what would be right.
@@ -19,6 +20,7 @@ impl Voice {
     pub fn conventions_problem(&self, problem: &Problem) -> String {
         match problem {
             Problem::NotToml(message) => self.say("toml-no", &[("what", message.as_str().into())]),
+            Problem::Document(error) => self.document_error(error),
             Problem::UnknownKey { key, meant, known } => {
                 let said = self.say(
                     "toml-unknown-key",
@@ -90,14 +92,15 @@ impl Voice {
     }
 }
 
-const fn needs_message(needs: Needs) -> &'static str {
+const fn needs_message(needs: Wants) -> &'static str {
     match needs {
-        Needs::Table => "needs-table",
-        Needs::Text => "needs-text",
-        Needs::YesNo => "needs-yes-no",
-        Needs::List => "needs-list",
-        Needs::Letters => "needs-letters",
-        Needs::Breaks => "needs-breaks",
-        Needs::Colour => "needs-colour",
+        Wants::Table => "needs-table",
+        Wants::Text => "needs-text",
+        Wants::YesNo => "needs-yes-no",
+        Wants::Whole => "needs-whole",
+        Wants::List => "needs-list",
+        Wants::Letters => "needs-letters",
+        Wants::Breaks => "needs-breaks",
+        Wants::Colour => "needs-colour",
     }
 }

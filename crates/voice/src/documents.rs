@@ -185,6 +185,7 @@ impl Voice {
 
 const fn document_message(document: Document) -> &'static str {
     match document {
+        Document::Conventions => "document-conventions",
         Document::Sheet => "document-sheet",
         Document::Ease => "document-ease",
         Document::Slips => "document-slips",

@@ -274,7 +274,7 @@ fn settled(voice: &Voice, solver: &Solver, notes: Vec<String>) -> Settled {
     let colour_at = |at: Face| conventions.holding.inverse().image(at);
     let (up, front) = (colour_at(Face::U), colour_at(Face::F));
     Settled {
-        toml: conventions.to_toml(),
+        toml: formats::conventions::write(conventions),
         colours,
         report,
         fronts: Face::ALL

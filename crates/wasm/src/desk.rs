@@ -67,7 +67,7 @@ impl Desk {
         let edition = document.edition;
         let text = text(voice, DocumentKind::Conventions, &document)?;
         let conventions = self.conventions.or_make(edition, || {
-            Conventions::read(text)
+            formats::conventions::read(text)
                 .map(Rc::new)
                 .map_err(|error| Failure::new(voice.conventions_error(&error)))
         })?;
@@ -117,7 +117,7 @@ pub(crate) fn text<'a>(
 ) -> Result<&'a str, Failure> {
     document.text.as_deref().ok_or_else(|| {
         let most = kind.most_bytes() >> 10;
-        Failure::new(voice.say("document-too-long", &[("kind", kind.name().into()), ("most", most.into())]))
+        Failure::new(voice.say("put-too-long", &[("kind", kind.name().into()), ("most", most.into())]))
     })
 }
 

@@ -2,9 +2,10 @@
 
 use super::error::{ConditionError, ConditionProblem, ExpectedPart};
 use super::{Against, Aspect, Clause, Feature, Occurs, Relation, Term, Wanted};
-use crate::conventions::{Conventions, nearest};
+use crate::conventions::Conventions;
 use crate::kind::{kind_name, kind_named};
 use crate::letters::{Letters, UnknownLetter};
+use crate::nearest;
 use cube::{Orbit, Size, Sticker};
 
 /// How deep brackets and `not` may be nested.

@@ -1,14 +1,10 @@
 //! Conventions: everything on which solvers differ, in one place.
 
 mod change;
-mod error;
 mod fit;
 mod order;
-mod read;
-mod write;
 
 pub use change::{ChangeError, Changed, Consequence, ConventionsChange};
-pub use error::{ConventionsError, Needs, Problem, nearest};
 pub use fit::Misfit;
 pub use order::OrbitOrder;
 
@@ -109,15 +105,14 @@ pub struct KindConventions {
     pub turned: Turned,
 }
 
-/// Everything a solver has settled on.
+/// Everything a solver has settled on. How it is written in files is the business of crate `formats`.
 ///
 /// ```
 /// use blind::Conventions;
 /// use cube::Orbit;
-/// let conventions = Conventions::read("[buffer]\ncorner = \"UBL\"").unwrap();
+/// let mut conventions = Conventions::default();
+/// conventions.kind_mut(Orbit::Corner).buffer = Orbit::Corner.sticker("UBL").unwrap();
 /// assert_eq!(Orbit::Corner.name(conventions.kind(Orbit::Corner).buffer), "UBL");
-/// let error = Conventions::read("[bufer]\ncorner = \"UBL\"").unwrap_err();
-/// assert_eq!((error.line, error.column), (1, 2));
 /// ```
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Conventions {

@@ -8,6 +8,7 @@ document-other-found = Dieses Dokument ist nach eigener Angabe „{ $found }“;
 document-too-long = Der Text ist { $bytes } Bytes lang; höchstens { $most } werden gelesen.
 document-content = Dieses Dokument ({ $document }) ist nicht vollständig: { $what }
 
+document-conventions = Datei mit Konventionen
 document-sheet = Tabelle von Algorithmen
 document-ease = Datei der Kosten des Drehens
 document-slips = Katalog der Fehler

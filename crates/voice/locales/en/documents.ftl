@@ -8,6 +8,7 @@ document-other-found = This is no { $document }; it says that it is “{ $found 
 document-too-long = The text is { $bytes } bytes long; at most { $most } are read.
 document-content = This { $document } is not whole: { $what }
 
+document-conventions = file of conventions
 document-sheet = sheet of algorithms
 document-ease = file of costs of turning
 document-slips = catalogue of slips

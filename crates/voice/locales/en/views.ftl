@@ -50,7 +50,7 @@ lesson-exercise = Exercise { $number }
 
 change-name-missing = A colour needs a name.
 change-not-for-kind = There is no such way to carry out { $kinds }: { $method }.
-document-too-long = { $kind ->
+put-too-long = { $kind ->
     [sheet] This sheet is longer than { $most } KiB, more than is read.
     [puzzle] This puzzle is, as a text, longer than { $most } KiB, more than is read.
    *[other] These conventions are longer than { $most } KiB, more than is read.

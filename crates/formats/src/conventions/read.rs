@@ -1,12 +1,12 @@
 //! Reading a conventions file: every key optional, nothing unknown let through, every mistake with its place.
 
-use super::OrbitOrder;
-use super::error::{ConventionsError, Needs, Problem, nearest};
-use super::fit::Misfit;
-use super::{BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, ParityChoice, Turned};
-use crate::kind::{kind_name, kind_named};
-use crate::letters::{Letters, LettersError};
-use crate::usual::{MethodName, sizeless, usual};
+use super::error::{ConventionsError, Problem, Wants};
+use super::{MOST_BYTES, VERSION};
+use crate::document::{Document as Kind, Version, readable, within};
+use blind::{
+    BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, Letters, LettersError, MethodName,
+    Misfit, OrbitOrder, ParityChoice, Turned, kind_name, kind_named, nearest, sizeless, usual,
+};
 use cube::{Face, LowerCase, Orbit, OrbitMap, Rotation, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
@@ -15,26 +15,47 @@ fn carried_out() -> impl Iterator<Item = Orbit> {
     Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some())
 }
 
-impl Conventions {
-    /// Reads a conventions file (TOML); what it does not say is as in [`Conventions::default`].
-    ///
-    /// # Errors
-    /// [`ConventionsError`] with line and column of the first mistake: no TOML, an unknown key or word (with what
-    /// was probably meant), letters that are no scheme, a buffer that the algorithm does not move, and so on.
-    pub fn read(text: &str) -> Result<Self, ConventionsError> {
-        let reader = Reader { text };
-        let document = Document::parse(text)
-            .map_err(|error| reader.at(error.span(), Problem::NotToml(error.message().trim().to_owned())))?;
-        let mut conventions = Self::default();
-        reader.root(document.as_table(), &mut conventions)?;
-        Ok(conventions)
-    }
+/// Reads a conventions file (TOML); what it does not say is as in [`Conventions::default`]. A file without a version is
+/// one of the first, which people write by hand.
+///
+/// # Errors
+/// [`ConventionsError`] with line and column of the first mistake: no TOML, a newer version, an unknown key or word (with
+/// what was probably meant), letters that are no scheme, a buffer that the algorithm does not move, and so on.
+///
+/// ```
+/// use cube::Orbit;
+/// use formats::conventions::read;
+/// let conventions = read("[buffer]\ncorner = \"UBL\"").unwrap();
+/// assert_eq!(Orbit::Corner.name(conventions.kind(Orbit::Corner).buffer), "UBL");
+/// let error = read("[bufer]\ncorner = \"UBL\"").unwrap_err();
+/// assert_eq!((error.line, error.column), (1, 2));
+/// ```
+pub fn read(text: &str) -> Result<Conventions, ConventionsError> {
+    let reader = Reader { text };
+    within(text, MOST_BYTES).map_err(|error| reader.at(None, error.into()))?;
+    // A byte-order mark is no sign of the text.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let reader = Reader { text };
+    let document = Document::parse(text)
+        .map_err(|error| reader.at(error.span(), Problem::NotToml(error.message().trim().to_owned())))?;
+    read_table(&reader, document.as_table())
+}
+
+/// Reads the keys of a file, however it is written.
+pub(super) fn read_table(
+    reader: &Reader<'_>,
+    table: &dyn TableLike,
+) -> Result<Conventions, ConventionsError> {
+    let mut conventions = Conventions::default();
+    reader.root(table, &mut conventions)?;
+    Ok(conventions)
 }
 
 type Span = Option<std::ops::Range<usize>>;
 
-struct Reader<'a> {
-    text: &'a str,
+/// A text, for the places in it.
+pub(super) struct Reader<'a> {
+    pub text: &'a str,
 }
 
 /// A key, its value, and where both stand.
@@ -46,15 +67,15 @@ struct Entry<'a> {
 }
 
 impl<'a> Entry<'a> {
-    fn wrong_sort(&self, reader: &Reader<'_>, needs: Needs) -> ConventionsError {
+    fn wrong_sort(&self, reader: &Reader<'_>, needs: Wants) -> ConventionsError {
         reader.at(self.span.clone(), Problem::WrongSort { key: self.key.to_owned(), needs })
     }
 
     fn text(&self, reader: &Reader<'_>) -> Result<&'a str, ConventionsError> {
-        self.value.as_str().ok_or_else(|| self.wrong_sort(reader, Needs::Text))
+        self.value.as_str().ok_or_else(|| self.wrong_sort(reader, Wants::Text))
     }
 
-    fn texts(&self, reader: &Reader<'_>, needs: Needs) -> Result<Vec<(&'a str, Span)>, ConventionsError> {
+    fn texts(&self, reader: &Reader<'_>, needs: Wants) -> Result<Vec<(&'a str, Span)>, ConventionsError> {
         let list = self.value.as_array().ok_or_else(|| self.wrong_sort(reader, needs))?;
         list.iter()
             .map(|value| {
@@ -68,7 +89,7 @@ impl<'a> Entry<'a> {
 }
 
 impl Reader<'_> {
-    fn at(&self, span: Span, problem: Problem) -> ConventionsError {
+    pub fn at(&self, span: Span, problem: Problem) -> ConventionsError {
         let offset = span.map_or(0, |span| span.start).min(self.text.len());
         let before = self.text.get(..offset).unwrap_or("");
         let line = before.matches('\n').count() + 1;
@@ -101,12 +122,13 @@ impl Reader<'_> {
     }
 
     fn table<'a>(&self, entry: &Entry<'a>, known: &[&str]) -> Result<Vec<Entry<'a>>, ConventionsError> {
-        let table = entry.value.as_table_like().ok_or_else(|| entry.wrong_sort(self, Needs::Table))?;
+        let table = entry.value.as_table_like().ok_or_else(|| entry.wrong_sort(self, Wants::Table))?;
         self.entries(table, known)
     }
 
     fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
-        const KEYS: [&str; 13] = [
+        const KEYS: [&str; 14] = [
+            "version",
             "colours",
             "holding",
             "letters",
@@ -123,6 +145,14 @@ impl Reader<'_> {
         ];
         let all_names = Orbit::ALL.map(kind_name);
         let carried_out: Vec<&str> = carried_out().map(kind_name).collect();
+        // A newer version may have keys that mean nothing here, so it is looked at first.
+        if let Some(value) = table.get("version") {
+            let number = value.as_integer().and_then(|number| u32::try_from(number).ok());
+            let wrong = Problem::WrongSort { key: "version".to_owned(), needs: Wants::Whole };
+            let found = Version(number.ok_or_else(|| self.at(value.span(), wrong))?);
+            readable(Kind::Conventions, found, VERSION)
+                .map_err(|error| self.at(value.span(), error.into()))?;
+        }
         let entries = self.entries(table, &KEYS)?;
         let find = |key: &str| entries.iter().find(|entry| entry.key == key);
         if let Some(entry) = find("colours") {
@@ -248,16 +278,16 @@ impl Reader<'_> {
             ));
         }
         let Some(table) = entry.value.as_table_like() else {
-            return Err(entry.wrong_sort(self, Needs::Colour));
+            return Err(entry.wrong_sort(self, Wants::Colour));
         };
         let inner = self.entries(table, &["name", "shade"])?;
         let name = inner
             .iter()
             .find(|part| part.key == "name")
-            .ok_or_else(|| entry.wrong_sort(self, Needs::Colour))?;
+            .ok_or_else(|| entry.wrong_sort(self, Wants::Colour))?;
         let name = name.text(self)?.trim();
         if name.is_empty() {
-            return Err(entry.wrong_sort(self, Needs::Colour));
+            return Err(entry.wrong_sort(self, Wants::Colour));
         }
         let shade = match inner.iter().find(|part| part.key == "shade") {
             None if COLOUR_NAMES.contains(&name) => None,
@@ -312,7 +342,7 @@ impl Reader<'_> {
             return Ok(());
         }
         let Some(table) = entry.value.as_table_like() else {
-            return Err(entry.wrong_sort(self, Needs::Letters));
+            return Err(entry.wrong_sort(self, Wants::Letters));
         };
         let mut given: [Option<String>; 24] = [const { None }; 24];
         for (key, value) in table.iter() {
@@ -320,7 +350,7 @@ impl Reader<'_> {
             let inner = Entry { key, value, span: value.span().or_else(|| key_span.clone()), key_span };
             if let Some(face) = Face::ALL.into_iter().find(|face| face.letter().to_string() == key) {
                 let letters =
-                    self.row_of_letters(&inner)?.ok_or_else(|| inner.wrong_sort(self, Needs::Letters))?;
+                    self.row_of_letters(&inner)?.ok_or_else(|| inner.wrong_sort(self, Wants::Letters))?;
                 if letters.len() != 4 {
                     return Err(problem(LettersError::WrongCount(letters.len()), &inner.span));
                 }
@@ -348,7 +378,7 @@ impl Reader<'_> {
     /// texts. `None` for another sort of value.
     fn row_of_letters(&self, entry: &Entry<'_>) -> Result<Option<Vec<String>>, ConventionsError> {
         if entry.value.as_array().is_some() {
-            let letters = entry.texts(self, Needs::Letters)?;
+            let letters = entry.texts(self, Wants::Letters)?;
             return Ok(Some(letters.into_iter().map(|(letter, _)| letter.to_owned()).collect()));
         }
         Ok(entry.value.as_str().map(|text| {
@@ -445,7 +475,7 @@ impl Reader<'_> {
     ) -> Result<(), ConventionsError> {
         if let Item::Value(Value::Array(_)) = entry.value {
             let mut list = Vec::new();
-            for (word, span) in entry.texts(self, Needs::Breaks)? {
+            for (word, span) in entry.texts(self, Wants::Breaks)? {
                 let sticker = self.sticker(orbit, word, &span)?;
                 if !list.contains(&sticker) {
                     list.push(sticker);
@@ -455,7 +485,7 @@ impl Reader<'_> {
             return Ok(());
         }
         if entry.value.as_str().is_none() {
-            return Err(entry.wrong_sort(self, Needs::Breaks));
+            return Err(entry.wrong_sort(self, Wants::Breaks));
         }
         kind.breaks = match self.word(entry, &["first", "fewest", "least"])? {
             0 => BreakChoice::First,
@@ -470,7 +500,7 @@ impl Reader<'_> {
             match inner.key {
                 "pairs" => {
                     conventions.pairs =
-                        inner.value.as_bool().ok_or_else(|| inner.wrong_sort(self, Needs::YesNo))?;
+                        inner.value.as_bool().ok_or_else(|| inner.wrong_sort(self, Wants::YesNo))?;
                 }
                 "order" => conventions.memo_order = self.kinds(&inner)?,
                 _ => conventions.execution_order = self.kinds(&inner)?,
@@ -483,7 +513,7 @@ impl Reader<'_> {
     fn kinds(&self, entry: &Entry<'_>) -> Result<OrbitOrder, ConventionsError> {
         let known = Orbit::ALL.map(kind_name);
         let mut kinds = Vec::new();
-        for (word, span) in entry.texts(self, Needs::List)? {
+        for (word, span) in entry.texts(self, Wants::List)? {
             let orbit = kind_named(word).ok_or_else(|| {
                 let meant = nearest(word, &known).map(str::to_owned);
                 let known = known.map(str::to_owned).to_vec();

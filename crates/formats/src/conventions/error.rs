@@ -1,7 +1,7 @@
 //! What can be wrong with a conventions file, and where.
 
-use crate::letters::LettersError;
-use crate::swap::SwapError;
+use crate::document::DocumentError;
+use blind::{LettersError, SwapError, kind_name};
 use cube::{NoSuchTurn, Orbit, ParseError, Size, Sticker};
 use thiserror::Error;
 
@@ -23,6 +23,9 @@ pub enum Problem {
     /// The file is no TOML.
     #[error("{0}")]
     NotToml(String),
+    /// Something that may be wrong with any document: too long, of a newer version, another document.
+    #[error(transparent)]
+    Document(#[from] DocumentError),
     /// A key that means nothing here.
     #[error("the key `{key}` means nothing here")]
     UnknownKey {
@@ -39,7 +42,7 @@ pub enum Problem {
         /// The key.
         key: String,
         /// What it needs.
-        needs: Needs,
+        needs: Wants,
     },
     /// A word that is none of those that would do.
     #[error("`{word}` is not one of {}", .known.join(", "))]
@@ -52,7 +55,7 @@ pub enum Problem {
         known: Vec<String>,
     },
     /// A name that is no sticker of the kind.
-    #[error("`{word}` is no {} sticker", crate::kind_name(*.orbit))]
+    #[error("`{word}` is no {} sticker", kind_name(*.orbit))]
     NoSticker {
         /// The word.
         word: String,
@@ -79,7 +82,7 @@ pub enum Problem {
         front: String,
     },
     /// Letters that are no scheme.
-    #[error("{} letters: {error}", crate::kind_name(*.orbit))]
+    #[error("{} letters: {error}", kind_name(*.orbit))]
     Letters {
         /// The kind.
         orbit: Orbit,
@@ -98,7 +101,7 @@ pub enum Problem {
     #[error("{0}")]
     Algorithm(ParseError),
     /// An algorithm that is not the swap it has to be.
-    #[error("{} algorithm: {error}", crate::kind_name(*.orbit))]
+    #[error("{} algorithm: {error}", kind_name(*.orbit))]
     Swap {
         /// The kind.
         orbit: Orbit,
@@ -106,7 +109,7 @@ pub enum Problem {
         error: SwapError,
     },
     /// An algorithm with a turn that the size of its kind does not have.
-    #[error("{} algorithm on a {size}: {error}", crate::kind_name(*.orbit))]
+    #[error("{} algorithm on a {size}: {error}", kind_name(*.orbit))]
     NotOnSize {
         /// The kind.
         orbit: Orbit,
@@ -122,13 +125,15 @@ pub enum Problem {
 
 /// The sort of a value.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Needs {
+pub enum Wants {
     /// A table of further keys.
     Table,
     /// A text.
     Text,
     /// `true` or `false`.
     YesNo,
+    /// A whole number.
+    Whole,
     /// A list of texts.
     List,
     /// A text of 24 signs, a list of 24 texts, or a table that gives a letter for each sticker, or four for each face.
@@ -139,33 +144,17 @@ pub enum Needs {
     Colour,
 }
 
-impl std::fmt::Display for Needs {
+impl std::fmt::Display for Wants {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
             Self::Table => "a table",
             Self::Text => "a text in quotation marks",
             Self::YesNo => "true or false",
+            Self::Whole => "a whole number",
             Self::List => "a list of texts",
             Self::Letters => "24 letters in one text or in a list, or a table of stickers or faces",
             Self::Breaks => "\"first\", \"fewest\", \"least\" or a list of stickers",
             Self::Colour => "a colour name, or a table with name and shade",
         })
     }
-}
-
-/// The known word nearest to a mistyped one, if one is near enough to be meant.
-///
-/// ```
-/// use blind::nearest;
-/// assert_eq!(nearest("bufer", &["buffer", "breaks"]), Some("buffer"));
-/// assert_eq!(nearest("zebra", &["buffer", "breaks"]), None);
-/// ```
-pub fn nearest<'a>(word: &str, known: &[&'a str]) -> Option<&'a str> {
-    let small = word.to_lowercase();
-    known
-        .iter()
-        .map(|&candidate| (strsim::damerau_levenshtein(&small, &candidate.to_lowercase()), candidate))
-        .filter(|&(distance, candidate)| distance <= 1 + candidate.chars().count().min(9) / 4)
-        .min_by_key(|&(distance, _)| distance)
-        .map(|(_, candidate)| candidate)
 }

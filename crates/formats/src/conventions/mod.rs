@@ -1,0 +1,21 @@
+//! Conventions: as a TOML file for people, and as JSON inside the browser. Both have the same keys and are read by the same
+//! rules; only the file has places to name.
+
+mod error;
+mod json;
+mod read;
+mod write;
+
+pub use error::{ConventionsError, Problem, Wants};
+pub use json::{from_json, to_json};
+pub use read::read;
+pub use write::write;
+
+use crate::document::Version;
+
+/// The version that is written. Version 0 is a file that does not say its version, as people write them; it is read by the same
+/// keys.
+pub const VERSION: Version = Version(1);
+
+/// The most bytes that are read.
+pub const MOST_BYTES: usize = 256 << 10;
