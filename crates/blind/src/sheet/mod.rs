@@ -35,7 +35,8 @@ pub use statistics::{Slow, Statistics};
 
 pub use crate::cycle_case::CycleCase;
 
-use cube::{Orbit, Size, Sticker};
+use crate::cycle_case::CycleAlgorithm;
+use cube::{Algorithm, Orbit, Size, Sticker};
 
 /// Where an algorithm comes from.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, PartialOrd, Ord, Default)]
@@ -116,6 +117,15 @@ impl Sheet {
     /// Its rows, in the order of the source.
     pub fn rows(&self) -> &[Row] {
         &self.rows
+    }
+
+    /// Its algorithms that can be read, with their cases. Whether they are right is for whoever uses them to find out.
+    pub fn algorithms(&self) -> Vec<CycleAlgorithm> {
+        let read = |row: &Row| {
+            let algorithm = Algorithm::parse(&row.algorithm, SIZE).ok()?;
+            Some(CycleAlgorithm { case: row.case?, algorithm })
+        };
+        self.rows.iter().filter_map(read).collect()
     }
 
     /// The kinds and buffers that it has cases of, in the order in which they come up.
