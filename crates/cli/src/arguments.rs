@@ -88,7 +88,7 @@ pub struct StateOptions {
 pub enum Hold {
     /// As your conventions say
     Conventions,
-    /// On a 2x2: the one of all 24 that leaves the shortest memo
+    /// On a puzzle without fixed centres, as the 2x2: the one of all 24 that leaves the shortest memo
     Best,
 }
 
@@ -101,14 +101,14 @@ pub struct TraceOptions {
     /// How to pick the puzzle up
     #[arg(long, value_enum, default_value = "conventions")]
     pub hold: Hold,
-    /// Only the memo, without reasons and solution
+    /// Only the memo, without reasons and solution; of a batch letters, parity and holding, which is much faster
     #[arg(long, conflicts_with = "json")]
     pub short: bool,
     /// One JSON object
     #[arg(long)]
     pub json: bool,
     /// Read a scramble a line from a file, or from standard input with -, and write a JSON object a line
-    #[arg(long, value_name = "FILE", conflicts_with_all = ["scramble", "facelets", "short"])]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["scramble", "facelets"])]
     pub batch: Option<PathBuf>,
 }
 
@@ -300,6 +300,9 @@ pub struct ConventionsOptions {
 pub enum ConventionsAction {
     /// Print the net with your letters, and all that is settled
     Show {
+        /// The puzzle whose net and kinds of pieces are shown: 2 for the 2x2 up to 7 for the 7x7
+        #[arg(long, short, default_value = "3", value_name = "SIZE")]
+        puzzle: String,
         /// As a conventions file with every key written out
         #[arg(long, conflicts_with = "json")]
         toml: bool,

@@ -1,25 +1,50 @@
 //! `hoodwink trace --batch`: a scramble a line in, an object a line out, in order, on all cores.
 
-use crate::arguments::Hold;
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::{trace, wire};
-use blind::Method;
-use cube::State;
+use blind::{HoldChoice, Solver, kind_name};
+use cube::{Orbit, State, display_turns};
 use rayon::prelude::*;
 use std::fs::File;
-use std::io::{self, BufRead, BufReader, BufWriter, Write};
+use std::io::{self, BufRead, BufReader, Write};
+use std::ops::Range;
 use std::path::Path;
 use std::process::ExitCode;
 
-/// How many lines are read before they are worked on together.
-const CHUNK: usize = 2048;
+/// How many lines are read before they are worked on together, and how many of these go to a core at once.
+const LINES: usize = 4096;
+const LINES_A_TASK: usize = 128;
+
+/// How many bytes of them are read at most, but for what the last line has.
+const LONGEST_CHUNK: usize = 1 << 20;
 
 /// The longest line that is read; anything longer is no scramble.
 const LONGEST_LINE: u64 = 1 << 20;
 
+/// How the lines are answered.
+struct Answering<'a> {
+    session: &'a Session,
+    solver: &'a Solver,
+    choice: HoldChoice,
+    short: bool,
+}
+
+/// Lines that are worked on together: one text, and for each line its number and where it stands.
+#[derive(Default)]
+struct Chunk {
+    text: Vec<u8>,
+    lines: Vec<(usize, Range<usize>)>,
+}
+
 /// Runs a batch. Blank lines are passed over. A bad line is answered by an object with `error` and `line`.
-pub fn run(session: &Session, method: &Method, hold: Hold, path: &Path) -> Result<ExitCode, Failure> {
+pub fn run(
+    session: &Session,
+    solver: &Solver,
+    choice: HoldChoice,
+    short: bool,
+    path: &Path,
+) -> Result<ExitCode, Failure> {
     let mut input: Box<dyn BufRead> = if path == Path::new("-") {
         Box::new(io::stdin().lock())
     } else {
@@ -27,39 +52,51 @@ pub fn run(session: &Session, method: &Method, hold: Hold, path: &Path) -> Resul
             File::open(path).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
         Box::new(BufReader::new(open))
     };
-    let mut out = BufWriter::new(io::stdout().lock());
+    let answering = Answering { session, solver, choice, short };
+    let mut out = io::stdout().lock();
     let mut failed = false;
     let mut number = 0;
+    let mut chunk = Chunk::default();
     loop {
-        let mut lines = Vec::with_capacity(CHUNK);
-        while lines.len() < CHUNK {
-            let mut line = Vec::new();
-            let mut limited = io::Read::take(&mut input, LONGEST_LINE);
-            if limited.read_until(b'\n', &mut line)? == 0 {
-                break;
-            }
-            number += 1;
-            let cut = line.len() as u64 == LONGEST_LINE && line.last() != Some(&b'\n');
-            if cut {
-                pass_over_line(&mut input)?;
-            }
-            if !line.trim_ascii().is_empty() {
-                lines.push((number, line));
-            }
-        }
-        if lines.is_empty() {
+        chunk.read(&mut *input, &mut number)?;
+        if chunk.lines.is_empty() {
             break;
         }
-        let answers: Vec<(String, bool)> =
-            lines.par_iter().map(|(number, line)| answer(session, method, hold, *number, line)).collect();
+        let answers: Vec<(Vec<u8>, bool)> =
+            chunk.lines.par_chunks(LINES_A_TASK).map(|lines| answering.answer(&chunk.text, lines)).collect();
         for (text, right) in answers {
             failed |= !right;
-            out.write_all(text.as_bytes())?;
-            out.write_all(b"\n")?;
+            out.write_all(&text)?;
         }
     }
     out.flush()?;
     Ok(ExitCode::from(u8::from(failed)))
+}
+
+impl Chunk {
+    /// Reads the next lines, in place of those before; none at the end. `number` counts all lines.
+    fn read(&mut self, input: &mut dyn BufRead, number: &mut usize) -> io::Result<()> {
+        self.text.clear();
+        self.lines.clear();
+        while self.lines.len() < LINES && self.text.len() < LONGEST_CHUNK {
+            let start = self.text.len();
+            let length = io::Read::take(&mut *input, LONGEST_LINE).read_until(b'\n', &mut self.text)?;
+            if length == 0 {
+                break;
+            }
+            *number += 1;
+            let line = &self.text[start..];
+            if length as u64 == LONGEST_LINE && line.last() != Some(&b'\n') {
+                pass_over_line(input)?;
+            }
+            if line.trim_ascii().is_empty() {
+                self.text.truncate(start);
+            } else {
+                self.lines.push((*number, start..self.text.len()));
+            }
+        }
+        Ok(())
+    }
 }
 
 fn pass_over_line(input: &mut dyn BufRead) -> io::Result<()> {
@@ -76,25 +113,78 @@ fn pass_over_line(input: &mut dyn BufRead) -> io::Result<()> {
     }
 }
 
-/// One line's object, and whether the line was right.
-fn answer(session: &Session, method: &Method, hold: Hold, line: usize, bytes: &[u8]) -> (String, bool) {
-    let result = std::str::from_utf8(bytes)
-        .map_err(|_| Failure::input(session.voice.word("not-text")))
-        .and_then(|text| one(session, method, hold, text.trim()));
-    let written = match &result {
-        Ok(object) => serde_json::to_string(object),
-        Err(failure) => serde_json::to_string(&wire::LineError {
-            version: wire::VERSION,
-            error: failure.to_string(),
-            line,
-        }),
-    };
-    (written.unwrap_or_else(|error| error.to_string()), result.is_ok())
+impl Answering<'_> {
+    /// The objects of some lines, and whether all of these were right.
+    fn answer(&self, text: &[u8], lines: &[(usize, Range<usize>)]) -> (Vec<u8>, bool) {
+        let mut out = Vec::new();
+        let mut right = true;
+        for (number, place) in lines {
+            if let Err(failure) = self.line(*number, &text[place.clone()], &mut out) {
+                right = false;
+                let error = failure.to_string();
+                put(&mut out, &wire::LineError { version: wire::VERSION, error, line: *number });
+            }
+        }
+        (out, right)
+    }
+
+    fn line(&self, number: usize, bytes: &[u8], out: &mut Vec<u8>) -> Result<(), Failure> {
+        let text = std::str::from_utf8(bytes)
+            .map_err(|_| Failure::input(self.session.voice.word("not-text")))?
+            .trim();
+        let size = self.solver.size();
+        let state = State::solved(size).after(&self.session.turns(text, size)?);
+        if self.short {
+            return self.brief(number, &state, out);
+        }
+        let puzzle = Puzzle { size, scramble: Some(text.to_owned()), state };
+        let traced = trace::traced(self.session, self.solver, &puzzle, self.choice)?;
+        put(out, &trace::to_wire(self.session, self.solver, &puzzle, &traced));
+        Ok(())
+    }
+
+    /// Letters, parity and holding.
+    fn brief(&self, line: usize, scrambled: &State, out: &mut Vec<u8>) -> Result<(), Failure> {
+        let picked_up = self.solver.pick_up(scrambled, self.choice);
+        let (held, memo) = picked_up
+            .and_then(|held| self.solver.memo(&held.state).map(|memo| (held, memo)))
+            .map_err(|fault| Failure::input(self.session.voice.not_proven(fault)))?;
+        let letters: Vec<String> = memo
+            .parts()
+            .iter()
+            .map(|trace| self.solver.conventions().kind(trace.orbit()).letters.spell(&trace.targets()))
+            .collect();
+        let kinds: Vec<wire::BriefMemo<'_>> = memo
+            .parts()
+            .iter()
+            .zip(&letters)
+            .map(|(trace, letters)| wire::BriefMemo {
+                kind: kind_name(trace.orbit()),
+                letters,
+                odd: trace.is_odd(),
+            })
+            .collect();
+        let parity: Vec<&str> = memo.parity().map(kind_name).collect();
+        let exchanged = memo.exchanged().map(|edges| edges.map(|sticker| Orbit::Midge.name(sticker)));
+        let rotation = display_turns(held.rotation.turns()).to_string();
+        put(
+            out,
+            &wire::Brief {
+                version: wire::TRACE_VERSION,
+                line,
+                rotation: &rotation,
+                memo: &kinds,
+                parity: &parity,
+                exchanged,
+            },
+        );
+        Ok(())
+    }
 }
 
-fn one(session: &Session, method: &Method, hold: Hold, text: &str) -> Result<wire::Trace, Failure> {
-    let size = method.size();
-    let state = State::solved(size).after(&session.turns(text, size)?);
-    let traced = trace::trace(session, method, &state, hold)?;
-    Ok(trace::to_wire(session, &Puzzle { size, scramble: Some(text.to_owned()), state }, &traced))
+/// Writes an object as a line.
+fn put(out: &mut Vec<u8>, object: &impl serde::Serialize) {
+    // Writing to memory cannot fail, and every key is a text.
+    let _ = serde_json::to_writer(&mut *out, object);
+    out.push(b'\n');
 }

@@ -3,10 +3,8 @@
 use crate::arguments::{CheckOptions, MemoOptions, YesNo};
 use crate::failure::Failure;
 use crate::input::Session;
-use crate::{pictures, trace, wire};
-use blind::{
-    KindCheck, Memo, MemoCheck, Method, MovesCheck, actions, check_memo, check_moves, hold, kind_name,
-};
+use crate::{pictures, wire};
+use blind::{Held, KindCheck, MemoCheck, MovesCheck, Solver, check_memo, check_moves, kind_name};
 use cube::{Orbit, Size, State, Sticker, display_turns};
 use serde::Serialize;
 use std::io::{self, Write};
@@ -74,8 +72,10 @@ pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Opti
         let Some(text) = text else { continue };
         session.kind(kind_name(orbit), size)?;
         let letters = &session.conventions.kind(orbit).letters;
-        let read = letters.read(orbit, text);
-        memo.push((orbit, read.map_err(|error| Failure::input(session.voice.memo_error(&error)))?));
+        let read = letters
+            .read(text)
+            .map_err(|error| Failure::input(session.voice.unknown_letter(orbit, letters, &error)))?;
+        memo.push((orbit, read));
     }
     Ok(Some(memo))
 }
@@ -83,16 +83,17 @@ pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Opti
 /// Runs the command.
 pub fn run(session: &Session, options: &CheckOptions) -> Result<ExitCode, Failure> {
     let puzzle = session.puzzle(&options.state)?;
-    let method = trace::method(session, puzzle.size)?;
-    let held = hold(&puzzle.state, &session.conventions);
+    let solver = session.solver(puzzle.size)?;
+    session.method(&solver)?;
+    let held = Held::new(&puzzle.state, session.conventions.holding);
     let given = memo(session, &options.memo, puzzle.size)?;
     let checked = if let Some(text) = &options.moves {
         let moves = session.turns(text, puzzle.size)?;
-        moves_checked(session, &method, &held.state, given, &moves)?
+        moves_checked(session, &solver, &held.state, given, &moves)?
     } else {
         let given = given.ok_or_else(|| Failure::input(session.voice.word("check-no-memo")))?;
         let parity = options.parity.map(|answer| answer == YesNo::Yes);
-        let check = check_memo(&held.state, &given, parity, &session.conventions, &method)
+        let check = check_memo(&held.state, &given, parity, &solver)
             .map_err(|error| Failure::input(session.voice.memo_error(&error)))?;
         memo_checked(session, &check, puzzle.size)
     };
@@ -191,7 +192,7 @@ fn letters_of(session: &Session, orbit: Orbit, letters: &[Sticker], right: bool)
 
 fn slips_of(session: &Session, kind: &KindCheck) -> Vec<Slip> {
     let letters = &session.conventions.kind(kind.orbit).letters;
-    let spelled = |sticker: &Sticker| letters.of(*sticker).to_string();
+    let spelled = |sticker: &Sticker| letters.of(*sticker).to_owned();
     kind.slips
         .iter()
         .map(|slip| Slip {
@@ -217,18 +218,17 @@ fn unsolved(state: &State) -> Letters {
 
 fn moves_checked(
     session: &Session,
-    method: &Method,
+    solver: &Solver,
     state: &State,
     given: Option<Letters>,
     moves: &[cube::Turn],
 ) -> Result<Checked, Failure> {
     let (voice, conventions) = (&session.voice, &session.conventions);
-    let letters = given.unwrap_or_else(|| {
-        let ours = Memo::new(state, conventions, method);
-        ours.parts().iter().map(|trace| (trace.orbit(), trace.targets())).collect()
-    });
-    let plan = actions(&letters, conventions, method)
-        .map_err(|error| Failure::input(voice.execution_error(&error)))?;
+    let letters = match given {
+        Some(given) => given,
+        None => solver.memo(state).map_err(|fault| Failure::input(voice.not_proven(fault)))?.targets(),
+    };
+    let plan = solver.actions(&letters).map_err(|error| Failure::input(voice.no_solution(&error)))?;
     let MovesCheck { deviation, solves, outcome } = check_moves(state, &plan, moves);
     let sentence = match &deviation {
         None if solves => voice.word("check-moves-right"),
@@ -243,7 +243,7 @@ fn moves_checked(
         .map(|deviation| {
             let (pieces, letter) = match deviation.step {
                 Some(blind::ActionStep::Letter { orbit, target, .. }) => {
-                    (Some(kind_name(orbit)), Some(conventions.kind(orbit).letters.of(target).to_string()))
+                    (Some(kind_name(orbit)), Some(conventions.kind(orbit).letters.of(target).to_owned()))
                 }
                 _ => (None, None),
             };

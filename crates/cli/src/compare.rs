@@ -5,7 +5,7 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::{algs, wire, wire_algs};
 use blind::compare::{Comparison, Difference, Measure, Paired, Spread};
-use blind::{BreakChoice, Conventions, KINDS, Method, MethodName, Outfit, ParityChoice, Turned, nearest};
+use blind::{BreakChoice, Conventions, MethodName, OrbitOrder, ParityChoice, Turned, nearest, usual};
 use cube::{Orbit, Size};
 use draw::{Caption, Histogram, QuantileStrip, Quantiles, Svg, Theme};
 use rayon::prelude::*;
@@ -14,6 +14,9 @@ use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
+
+/// Methods are compared on the puzzle that they are all for.
+const SIZE: Size = Size::THREE;
 
 /// States that are drawn from one stream of the generator; the streams are numbered, so the outcome does not depend on how
 /// many cores there are.
@@ -28,14 +31,12 @@ pub fn run(session: &Session, options: &CompareOptions) -> Result<ExitCode, Fail
         return Err(Failure::input(session.voice.word("compare-two")));
     }
     let model = algs::model(session, options.ease.as_deref())?;
-    let mut methods = Vec::new();
+    let mut solvers = Vec::new();
     for text in &options.methods {
         let (conventions, directory) = conventions_of(session, text)?;
-        let sheets = session.sheets_of(&conventions, directory.as_deref())?;
-        let outfit = Outfit { sheets: &sheets, model: Some(&model), timed: true };
-        let method = Method::with(Size::THREE, &conventions, &outfit)
-            .map_err(|error| Failure::input(format!("{text}: {}", session.voice.method_error(&error))))?;
-        methods.push((conventions, method));
+        let solver = session.solver_of(SIZE, conventions, directory.as_deref(), Some(&model), true)?;
+        session.method(&solver).map_err(|failure| Failure::input(format!("{text}: {failure}")))?;
+        solvers.push(solver);
     }
     let chunks = options.count.div_ceil(CHUNK);
     let compared = (0..chunks)
@@ -43,20 +44,20 @@ pub fn run(session: &Session, options: &CompareOptions) -> Result<ExitCode, Fail
         .map(|chunk| {
             let mut generator = search::random::seeded(options.seed);
             generator.set_stream(chunk);
-            let mut comparison = Comparison::new(methods.len());
+            let mut comparison = Comparison::new(solvers.len());
             for _ in 0..CHUNK.min(options.count - chunk * CHUNK) {
-                comparison.try_state(&search::random::state3(&mut generator), &methods)?;
+                comparison.try_state(&search::random::state3(&mut generator), &solvers)?;
             }
             Ok(comparison)
         })
         .try_reduce(
-            || Comparison::new(methods.len()),
+            || Comparison::new(solvers.len()),
             |mut one, other| {
                 one.merge(&other);
                 Ok(one)
             },
         )
-        .map_err(|error| Failure::input(session.voice.execution_error(&error)))?;
+        .map_err(|error| Failure::input(session.voice.no_solution(&error)))?;
     if let Some(path) = &options.svg {
         let written = pictures(session, options, &compared, path);
         written.map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
@@ -108,32 +109,34 @@ fn conventions_of(
     if corners == MethodName::SliceSwap {
         return Err(unknown(names[0]));
     }
-    let usual = format!("[method]\ncorner = \"{}\"\nedge = \"{}\"\n", corners.name(), edges.name());
-    let mut conventions =
-        formats::conventions::read(&usual).map_err(|error| Failure::input(session.voice.conventions_error(&error)))?;
-    for orbit in KINDS {
+    let mut conventions = Conventions::default();
+    for (orbit, method) in [(Orbit::Corner, corners), (Orbit::Midge, edges)] {
         let (own, kind) = (session.conventions.kind(orbit), conventions.kind_mut(orbit));
-        kind.letters = own.letters.clone();
-        if own.method == kind.method {
+        if own.method == method {
             kind.clone_from(own);
+        } else if let Some(usual) = usual(method, orbit) {
+            kind.letters = own.letters.clone();
+            (kind.method, kind.buffer, kind.algorithm) = (method, usual.buffer, Some(usual.algorithm));
         }
         kind.breaks = BreakChoice::First;
     }
     // With an algorithm for parity the half-turned slice has to be put right before the corners.
     if edges == MethodName::SliceSwap {
-        conventions.execution_order = vec![Orbit::Midge, Orbit::Corner];
+        conventions.execution_order = OrbitOrder::new(&[Orbit::Midge, Orbit::Corner]);
     }
     for word in words {
-        match word {
-            "least" => KINDS.map(|orbit| conventions.kind_mut(orbit).breaks = BreakChoice::Least),
-            "fewest" => KINDS.map(|orbit| conventions.kind_mut(orbit).breaks = BreakChoice::Fewest),
-            "cycles" => KINDS.map(|orbit| conventions.kind_mut(orbit).turned = Turned::Cycles),
-            "exchange" => {
-                conventions.parity = ParityChoice::Exchange;
-                [(), ()]
+        if word == "exchange" {
+            conventions.parity = ParityChoice::Exchange;
+            continue;
+        }
+        for (_, kind) in conventions.kinds.iter_mut() {
+            match word {
+                "least" => kind.breaks = BreakChoice::Least,
+                "fewest" => kind.breaks = BreakChoice::Fewest,
+                "cycles" => kind.turned = Turned::Cycles,
+                _ => return Err(unknown(word)),
             }
-            _ => return Err(unknown(word)),
-        };
+        }
     }
     Ok((conventions, session.directory.clone()))
 }

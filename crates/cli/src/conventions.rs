@@ -4,15 +4,15 @@ use crate::arguments::{ConventionsAction, ConventionsOptions};
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{pictures, wire};
-use blind::{BreakChoice, KINDS};
-use cube::{Face, Size, State};
+use blind::{BreakChoice, OrbitOrder};
+use cube::{Face, Orbit, State};
 use std::io::{self, Write};
 use std::process::ExitCode;
 
 /// Runs the command.
 pub fn run(session: &Session, options: &ConventionsOptions) -> Result<ExitCode, Failure> {
     match &options.action {
-        ConventionsAction::Show { toml, json } => show(session, *toml, *json),
+        ConventionsAction::Show { puzzle, toml, json } => show(session, puzzle, *toml, *json),
         ConventionsAction::Check { file, json } => {
             let checked = Session::read_conventions(file, &session.voice);
             let mut out = io::stdout().lock();
@@ -34,7 +34,8 @@ pub fn run(session: &Session, options: &ConventionsOptions) -> Result<ExitCode, 
     }
 }
 
-fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> {
+fn show(session: &Session, puzzle: &str, toml: bool, json: bool) -> Result<ExitCode, Failure> {
+    let size = session.size(puzzle)?;
     let (voice, conventions) = (&session.voice, &session.conventions);
     let mut out = io::stdout().lock();
     if json {
@@ -48,7 +49,7 @@ fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> 
         out.write_all(formats::conventions::write(&conventions).as_bytes())?;
         return Ok(ExitCode::SUCCESS);
     }
-    writeln!(out, "{}", pictures::net(session, &State::held(Size::THREE, conventions.holding)))?;
+    writeln!(out, "{}", pictures::net(session, &State::held(size, conventions.holding)))?;
     writeln!(
         out,
         "{}",
@@ -60,7 +61,7 @@ fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> 
             ],
         )
     )?;
-    for orbit in KINDS {
+    for &orbit in Orbit::of(size) {
         let kind = conventions.kind(orbit);
         let breaks = match &kind.breaks {
             BreakChoice::First => voice.word("breaks-first"),
@@ -71,22 +72,24 @@ fn show(session: &Session, toml: bool, json: bool) -> Result<ExitCode, Failure> 
                 voice.say("breaks-preference", &[("list", names.join(" ").into())])
             }
         };
-        let line = voice.say(
-            "conventions-kind",
-            &[
-                ("kinds", voice.kinds(orbit).into()),
-                ("buffer", voice.lettered(orbit, kind.buffer, &kind.letters).into()),
-                ("method", kind.method.name().into()),
-                ("algorithm", kind.algorithm.as_str().into()),
-                ("breaks", breaks.into()),
-            ],
-        );
+        let mut blanks = vec![
+            ("kinds", voice.kinds(orbit).into()),
+            ("buffer", voice.lettered(orbit, kind.buffer, &kind.letters).into()),
+            ("breaks", breaks.into()),
+        ];
+        let line = if let Some(algorithm) = &kind.algorithm {
+            blanks
+                .extend([("method", kind.method.name().into()), ("algorithm", algorithm.to_string().into())]);
+            voice.say("conventions-kind", &blanks)
+        } else {
+            voice.say("conventions-kind-traced", &blanks)
+        };
         writeln!(out, "{line}")?;
     }
-    let parity = conventions.parity_algorithm.as_str();
+    let parity = conventions.parity_algorithm.to_string();
     writeln!(out, "{}", voice.say("conventions-parity", &[("algorithm", parity.into())]))?;
     let order =
-        |kinds: &[cube::Orbit]| kinds.iter().map(|&orbit| voice.kinds(orbit)).collect::<Vec<_>>().join(", ");
+        |order: &OrbitOrder| order.of(size).map(|orbit| voice.kinds(orbit)).collect::<Vec<_>>().join(", ");
     let line = voice.say(
         "conventions-order",
         &[

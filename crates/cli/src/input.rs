@@ -1,11 +1,16 @@
 //! From what was typed to what the engine takes, every mistake answered by a sentence.
 
-use crate::arguments::{Shared, StateOptions};
+use crate::algs;
+use crate::arguments::{Hold, Shared, StateOptions};
 use crate::failure::Failure;
 use blind::sheet::{Reading, Sheet};
-use blind::{Conventions, KINDS, Letters, MethodName, kind_named, nearest};
-use cube::{Algorithm, Facelets, Orbit, Size, State, Sticker, Turn};
+use blind::{
+    Conventions, CycleAlgorithm, HoldChoice, Letters, Memo, Method, MethodError, MethodName, Outfit, Solver,
+    kind_name, kind_named, nearest,
+};
+use cube::{Facelets, Orbit, Size, State, Sticker, Turn};
 use formats::state_text;
+use search::ease::Model;
 use std::fs;
 use std::io::{self, IsTerminal, Read};
 use std::path::{Path, PathBuf};
@@ -99,14 +104,53 @@ impl Session {
         self.directory.as_ref().map_or_else(|| PathBuf::from(place), |directory| directory.join(place))
     }
 
-    /// The sheets that conventions name, found beside their file.
-    pub fn sheets_of(
+    /// The solver of a puzzle, made once a command: these conventions, the sheets and the costs of hands that they name.
+    ///
+    /// Of a size that no method is for it still has the memo.
+    pub fn solver(&self, size: Size) -> Result<Solver, Failure> {
+        let model = self.conventions.ease.is_some().then(|| algs::model(self, None)).transpose()?;
+        let directory = self.directory.as_deref();
+        let solver = self.solver_of(size, self.conventions.clone(), directory, model.as_ref(), false)?;
+        match solver.method() {
+            Ok(_) | Err(MethodError::NotCovered { .. }) => Ok(solver),
+            Err(error) => Err(Failure::input(self.voice.method_error(error))),
+        }
+    }
+
+    /// The solver of conventions that lie in a directory. `timed`: whether times are wanted even if nothing is chosen by them.
+    pub fn solver_of(
         &self,
+        size: Size,
+        conventions: Conventions,
+        directory: Option<&Path>,
+        model: Option<&Model>,
+        timed: bool,
+    ) -> Result<Solver, Failure> {
+        let algorithms = self.algorithms_of(size, &conventions, directory)?;
+        Ok(Solver::with(size, conventions, &Outfit { algorithms: &algorithms, model, timed }))
+    }
+
+    /// The method of a solver, for what cannot be done without one.
+    pub fn method<'a>(&self, solver: &'a Solver) -> Result<&'a Method, Failure> {
+        solver.method().map_err(|error| Failure::input(self.voice.method_error(error)))
+    }
+
+    /// The memo of a scrambled state, picked up as the conventions say.
+    pub fn memo(&self, solver: &Solver, scrambled: &State) -> Result<Memo, Failure> {
+        let memo =
+            solver.pick_up(scrambled, HoldChoice::Conventions).and_then(|held| solver.memo(&held.state));
+        memo.map_err(|fault| Failure::input(self.voice.not_proven(fault)))
+    }
+
+    /// The algorithms of the sheets that conventions name, found beside their file.
+    fn algorithms_of(
+        &self,
+        size: Size,
         conventions: &Conventions,
         directory: Option<&Path>,
-    ) -> Result<Vec<Sheet>, Failure> {
-        let mut sheets = Vec::new();
-        for orbit in KINDS {
+    ) -> Result<Vec<CycleAlgorithm>, Failure> {
+        let mut algorithms = Vec::new();
+        for &orbit in Orbit::of(size) {
             let kind = conventions.kind(orbit);
             let Some(place) = kind.sheet.as_deref().filter(|_| kind.method == MethodName::ThreeCycle) else {
                 continue;
@@ -117,9 +161,9 @@ impl Session {
             let sheet = Sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
                 Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
             })?;
-            sheets.push(sheet);
+            algorithms.extend(sheet.algorithms());
         }
-        Ok(sheets)
+        Ok(algorithms)
     }
 
     /// The size that was asked for, as `3` or `3x3`.
@@ -182,8 +226,10 @@ impl Session {
     /// The kind of piece with a name.
     pub fn kind(&self, name: &str, size: Size) -> Result<Orbit, Failure> {
         let orbit = kind_named(name).ok_or_else(|| {
-            let mut said = self.voice.say("no-such-kind", &[("text", name.into())]);
-            if let Some(meant) = nearest(name, &["corner", "edge"]) {
+            let known: Vec<&str> = Orbit::of(size).iter().map(|&orbit| kind_name(orbit)).collect();
+            let blanks = [("text", name.into()), ("known", known.join(", ").into())];
+            let mut said = self.voice.say("no-such-kind", &blanks);
+            if let Some(meant) = nearest(name, &known) {
                 said.push(' ');
                 said += &self.voice.say("did-you-mean", &[("word", meant.into())]);
             }
@@ -200,19 +246,25 @@ impl Session {
 
     /// A sticker by name or by letter.
     pub fn sticker(&self, text: &str, orbit: Orbit, letters: &Letters) -> Result<Sticker, Failure> {
-        let mut signs = text.chars();
-        let by_letter = match (signs.next(), signs.next()) {
-            (Some(letter), None) => letters.sticker(letter),
-            _ => None,
-        };
-        by_letter.or_else(|| orbit.sticker(text)).or_else(|| orbit.sticker(&text.to_uppercase())).ok_or_else(
-            || {
+        letters
+            .sticker(text)
+            .or_else(|| orbit.sticker(text))
+            .or_else(|| orbit.sticker(&text.to_uppercase()))
+            .ok_or_else(|| {
                 let kind = self.voice.kind(orbit);
                 Failure::input(
                     self.voice.say("no-such-target", &[("text", text.into()), ("kind", kind.into())]),
                 )
-            },
-        )
+            })
+    }
+}
+
+impl From<Hold> for HoldChoice {
+    fn from(hold: Hold) -> Self {
+        match hold {
+            Hold::Conventions => Self::Conventions,
+            Hold::Best => Self::Best,
+        }
     }
 }
 

@@ -1,12 +1,11 @@
 //! `hoodwink scramble`: random scrambles, scrambles that meet a condition, and how rare these are.
 
-use crate::arguments::{Hold, ScrambleOptions};
+use crate::arguments::ScrambleOptions;
 use crate::failure::Failure;
 use crate::input::Session;
-use crate::{sheet, trace, wire};
+use crate::{sheet, wire};
 use blind::{
-    Condition, DrawError, Estimate, Lying, Matching, Memo, Method, Sampler, hold, lesson_condition, lessons,
-    put_down,
+    Condition, DrawError, Estimate, Lying, Matching, Sampler, Solver, lesson_condition, lessons, put_down,
 };
 use cube::{Rotation, Size, State, Turn, display_turns};
 use num_format::{Locale, ToFormattedString};
@@ -47,9 +46,10 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
         let said = session.voice.say("scramble-sheet-too-many", &[("most", MOST_ON_SHEET.into())]);
         return Err(Failure::input(said));
     }
+    let solver = session.solver(size)?;
     let Some(condition) = condition else {
         let event = if options.blind { Event::Blindfolded } else { Event::Sighted };
-        return many(session, options, size, None, &mut |_| {
+        return many(session, options, &solver, None, &mut |_| {
             let drawn =
                 scramble(size, event, &mut generator).map_err(|error| Failure::input(error.to_string()))?;
             Ok(Made {
@@ -59,12 +59,11 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
             })
         });
     };
-    let method = trace::method(session, size)?;
-    let sampler = sampler(session, &condition, lying, &method)?;
-    many(session, options, size, Some(&condition), &mut |progress| {
+    let sampler = sampler(session, &condition, lying, &solver)?;
+    many(session, options, &solver, Some(&condition), &mut |progress| {
         let state = sampler
             .draw(&mut generator, &mut |tries| progress.tries(tries))
-            .map_err(|error| Failure::input(error.to_string()))?;
+            .map_err(|error| not_drawn(session, &error))?;
         let which = if options.blind { below(24, &mut generator) as usize } else { 0 };
         let left = Rotation::all().nth(which).unwrap_or(Rotation::NONE);
         let state = put_down(&state, &session.conventions, left);
@@ -109,10 +108,18 @@ fn sampler<'a>(
     session: &'a Session,
     condition: &'a Condition,
     lying: Lying,
-    method: &'a Method,
+    solver: &'a Solver,
 ) -> Result<Sampler<'a>, Failure> {
-    Sampler::new(condition, lying, &session.conventions, method)
+    Sampler::new(condition, lying, solver)
         .map_err(|error| Failure::input(session.voice.unsatisfiable(&error)))
+}
+
+/// Why no state was drawn; that the work was to stop cannot be, since nobody asks for it.
+fn not_drawn(session: &Session, error: &DrawError) -> Failure {
+    match error {
+        DrawError::Stopped { .. } => Failure::OutputClosed,
+        DrawError::NotProven(fault) => Failure::input(session.voice.not_proven(*fault)),
+    }
 }
 
 fn list_lessons(session: &Session, size: Size, json: bool) -> Result<ExitCode, Failure> {
@@ -144,15 +151,15 @@ fn how_rare(
     lying: Lying,
     generator: &mut ChaCha20Rng,
 ) -> Result<ExitCode, Failure> {
-    let method = trace::method(session, condition.size())?;
-    let sampler = sampler(session, condition, lying, &method)?;
+    let solver = session.solver(condition.size())?;
+    let sampler = sampler(session, condition, lying, &solver)?;
     let total = sampler.total();
     let (matching, estimate) = match sampler.matching() {
         Matching::Exact(matching) => (Some(matching), None),
         Matching::AtMost(_) => {
             let mut progress = Progress::new(session, TRIALS);
             let tried = sampler.estimate(TRIALS, generator, &mut |tries| progress.tries(tries));
-            (None, Some(tried.map_err(|error: DrawError| Failure::input(error.to_string()))?))
+            (None, Some(tried.map_err(|error| not_drawn(session, &error))?))
         }
     };
     let one_in = matching.map(|matching| total as f64 / matching as f64);
@@ -268,15 +275,15 @@ fn overwrite(sentence: &str) {
 fn many(
     session: &Session,
     options: &ScrambleOptions,
-    size: Size,
+    solver: &Solver,
     condition: Option<&Condition>,
     make: &mut dyn FnMut(&mut Progress<'_>) -> Result<Made, Failure>,
 ) -> Result<ExitCode, Failure> {
+    let size = solver.size();
     if size.layers() == 4 {
         let blanks = [("size", size.to_string().into()), ("turns", random_turns(size).into())];
         eprintln!("{}", session.voice.say("scramble-random-turns", &blanks));
     }
-    let method = if size <= Size::THREE { Some(trace::method(session, size)?) } else { None };
     let mut progress = Progress::new(session, options.count);
     if let Some(path) = &options.sheet {
         let mut all = Vec::new();
@@ -284,7 +291,7 @@ fn many(
             all.push(make(&mut progress)?);
             progress.one_done();
         }
-        let page = sheet::page(session, size, method.as_ref(), condition, options, &all)?;
+        let page = sheet::page(session, solver, condition, options, &all)?;
         progress.end();
         fs::write(path, page).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
         return Ok(ExitCode::SUCCESS);
@@ -293,7 +300,7 @@ fn many(
     for number in 1..=options.count {
         let made = make(&mut progress)?;
         let mut line = if options.json {
-            let object = to_wire(session, size, method.as_ref(), number, &made);
+            let object = to_wire(session, solver, number, &made)?;
             serde_json::to_string(&object).map_err(io::Error::from)?
         } else {
             text(session, &made)
@@ -315,36 +322,24 @@ pub fn text(session: &Session, made: &Made) -> String {
     display_turns(&made.turns).to_string()
 }
 
-/// The trace in the hold of the conventions.
-pub fn traced(session: &Session, method: &Method, made: &Made) -> Result<trace::Traced, Failure> {
-    trace::trace(session, method, &made.state, Hold::Conventions)
-}
-
 fn to_wire(
     session: &Session,
-    size: Size,
-    method: Option<&Method>,
+    solver: &Solver,
     number: u64,
     made: &Made,
-) -> wire::ScrambleLine {
-    let conventions = &session.conventions;
-    let memo = method.map_or(Vec::new(), |method| {
-        Memo::new(&hold(&made.state, conventions).state, conventions, method)
-            .parts()
-            .iter()
-            .map(|part| wire::ScrambleMemo {
-                kind: blind::kind_name(part.orbit()).to_owned(),
-                letters: conventions.kind(part.orbit()).letters.spell(&part.targets()),
-            })
-            .collect()
-    });
-    wire::ScrambleLine {
+) -> Result<wire::ScrambleLine, Failure> {
+    let memo = session.memo(solver, &made.state)?;
+    let letters = |trace: &blind::Trace| wire::ScrambleMemo {
+        kind: blind::kind_name(trace.orbit()).to_owned(),
+        letters: session.conventions.kind(trace.orbit()).letters.spell(&trace.targets()),
+    };
+    Ok(wire::ScrambleLine {
         version: wire::VERSION,
-        puzzle: size.layers(),
+        puzzle: solver.size().layers(),
         number,
         scramble: display_turns(&made.turns).to_string(),
         random_state: made.random_state,
-        facelets: session.stickers(&made.state),
-        memo,
-    }
+        facelets: made.state.facelets().to_string(),
+        memo: memo.parts().iter().map(letters).collect(),
+    })
 }

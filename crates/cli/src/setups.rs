@@ -3,7 +3,7 @@
 use crate::arguments::SetupOptions;
 use crate::failure::Failure;
 use crate::input::Session;
-use crate::{trace, wire};
+use crate::wire;
 use blind::{Swap, kind_name};
 use cube::{Amount, Size, Sticker, Turn, display_turns};
 use std::io::{self, Write};
@@ -12,15 +12,17 @@ use std::process::ExitCode;
 /// Runs the command.
 pub fn run(session: &Session, options: &SetupOptions) -> Result<ExitCode, Failure> {
     let size = session.size(&options.puzzle)?;
-    let method = trace::method(session, size)?;
     let orbit = session.kind(&options.kind, size)?;
+    let solver = session.solver(size)?;
+    let method = session.method(&solver)?;
     let letters = &session.conventions.kind(orbit).letters;
     let usual = method.swap(orbit).ok_or_else(|| Failure::input(session.voice.word("no-swap")))?;
     let narrowed;
     let swap = if options.turns.is_empty() {
         usual
     } else {
-        narrowed = Swap::with_turns(usual.effect().clone(), &turns(session, &options.turns, size)?);
+        narrowed = Swap::with_turns(usual.effect().clone(), &turns(session, &options.turns, size)?)
+            .map_err(|fault| Failure::input(session.voice.not_proven(fault)))?;
         &narrowed
     };
     let effect = swap.effect();
@@ -55,12 +57,12 @@ pub fn run(session: &Session, options: &SetupOptions) -> Result<ExitCode, Failur
             targets: shown
                 .iter()
                 .map(|&sticker| wire::SetupsOf {
-                    letter: letters.of(sticker).to_string(),
+                    letter: letters.of(sticker).to_owned(),
                     sticker: orbit.name(sticker).to_owned(),
                     setups: swap
                         .setups(sticker)
                         .iter()
-                        .map(|turns| display_turns(turns).to_string())
+                        .map(|setup| display_turns(setup.turns()).to_string())
                         .collect(),
                 })
                 .collect(),
@@ -83,12 +85,9 @@ pub fn run(session: &Session, options: &SetupOptions) -> Result<ExitCode, Failur
         let all: Vec<String> = swap
             .setups(sticker)
             .iter()
-            .map(|turns| {
-                if turns.is_empty() {
-                    session.voice.word("setup-none")
-                } else {
-                    display_turns(turns).to_string()
-                }
+            .map(|setup| match setup.turns() {
+                [] => session.voice.word("setup-none"),
+                turns => display_turns(turns).to_string(),
             })
             .collect();
         let (first, others) = match all.as_slice() {

@@ -3,24 +3,23 @@
 use crate::arguments::ScrambleOptions;
 use crate::failure::Failure;
 use crate::input::Session;
-use crate::scramble::{Made, text, traced};
-use crate::{pictures, trace};
-use blind::{Condition, Method, lessons, reasons};
-use cube::{Face, Size};
+use crate::pictures;
+use crate::scramble::{Made, text};
+use blind::{Condition, Solver, lessons};
+use cube::Face;
 use draw::{Entry, Handout, Labels, Passage};
 
 /// The page as HTML.
 pub fn page(
     session: &Session,
-    size: Size,
-    method: Option<&Method>,
+    solver: &Solver,
     condition: Option<&Condition>,
     options: &ScrambleOptions,
     all: &[Made],
 ) -> Result<String, Failure> {
     let voice = &session.voice;
     let colour = |face: Face| voice.colour(session.conventions.colour(face));
-    let title = voice.say("sheet-title", &[("size", size.to_string().into())]);
+    let title = voice.say("sheet-title", &[("size", solver.size().to_string().into())]);
     let mut handout = Handout::new(title, voice.language().tag());
     handout.columns = 2;
     handout.answers = voice.word("sheet-answers");
@@ -42,38 +41,32 @@ pub fn page(
         let title = voice.word("sheet-picture");
         // Without letters: they belong to the solver's hold, the picture to the one for scrambling.
         let look = pictures::puzzle(session, &made.state, &title).labels(Labels::none());
-        let mut entry = Entry {
+        handout.entries.push(Entry {
             heading: String::new(),
             blocks: vec![Passage::Moves(text(session, made)), Passage::Pictures(vec![look.net()])],
-            answer: Vec::new(),
-        };
-        if let Some(method) = method {
-            entry.answer = answer(session, method, made)?;
-        }
-        handout.entries.push(entry);
+            answer: answer(session, solver, made)?,
+        });
     }
     Ok(handout.html())
 }
 
 /// The memo as a thread and, letter by letter, the reasons.
-fn answer(session: &Session, method: &Method, made: &Made) -> Result<Vec<Passage>, Failure> {
+fn answer(session: &Session, solver: &Solver, made: &Made) -> Result<Vec<Passage>, Failure> {
     let (voice, conventions) = (&session.voice, &session.conventions);
-    let traced = traced(session, method, made)?;
+    let memo = session.memo(solver, &made.state)?;
     let mut passages = vec![
         Passage::Moves(text(session, made)),
-        Passage::Pictures(vec![pictures::thread(session, &traced.memo).svg()]),
-        Passage::Text(voice.parity(&traced.memo, method.parity().is_some())),
+        Passage::Pictures(vec![pictures::thread(session, &memo).svg()]),
+        Passage::Text(voice.parity(&memo, solver)),
     ];
-    for part in traced.memo.parts() {
+    for part in memo.parts() {
         let letters = &conventions.kind(part.orbit()).letters;
-        let memo = letters.grouped(&part.targets(), conventions.pairs);
         passages.push(Passage::Heading(voice.kinds(part.orbit())));
-        passages.push(Passage::Moves(memo));
-        let chosen = trace::chosen(session, part.orbit());
+        passages.push(Passage::Moves(letters.grouped(&part.targets(), conventions.pairs)));
         let mut said: Vec<String> = part
             .steps()
             .iter()
-            .zip(reasons(part, chosen))
+            .zip(solver.reasons(part))
             .map(|(step, reason)| {
                 format!("{}  {}", letters.of(step.target), voice.reason(&reason, part, conventions))
             })

@@ -1,10 +1,10 @@
 //! `hoodwink show`: a picture file.
 
-use crate::arguments::{HiddenFaces, Hold, ShowOptions, View};
+use crate::arguments::{HiddenFaces, ShowOptions, View};
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
-use crate::{pictures, trace, wire};
-use blind::hold;
+use crate::{pictures, wire};
+use blind::Held;
 use cube::{Orbit, Rotation, State};
 use draw::{Chain, Hidden, Labels, Mark, Place, Strip, Svg};
 use std::fs;
@@ -50,16 +50,15 @@ fn picture(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<
     match options.view {
         View::Faces | View::Net => cube(session, options, puzzle),
         View::Thread | View::Strip => {
-            let method = trace::method(session, puzzle.size)?;
-            let traced = trace::trace(session, &method, &puzzle.state, Hold::Conventions)?;
+            let memo = session.memo(&session.solver(puzzle.size)?, &puzzle.state)?;
             if options.view == View::Thread {
-                return Ok(pictures::thread(session, &traced.memo).svg());
+                return Ok(pictures::thread(session, &memo).svg());
             }
-            let held = puzzle.state.after(traced.held.rotation.turns());
+            let held = held(session, &puzzle.state);
             let looks = pictures::puzzle(session, &held, &session.voice.word("picture-puzzle"));
             let mut frames = Vec::new();
             let title = session.voice.word("picture-strip");
-            for trace in traced.memo.parts() {
+            for trace in memo.parts() {
                 frames.extend(Strip::of(trace, &session.conventions, &looks, "").frames);
             }
             Ok(Strip::new(frames, title).svg())
@@ -67,9 +66,14 @@ fn picture(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<
     }
 }
 
+/// A puzzle as it looks when it is picked up to be solved.
+fn held(session: &Session, scrambled: &State) -> State {
+    scrambled.after(Held::new(scrambled, session.conventions.holding).rotation.turns())
+}
+
 fn cube(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<Svg, Failure> {
     let state: State = match &options.held {
-        None => puzzle.state.after(hold(&puzzle.state, &session.conventions).rotation.turns()),
+        None => held(session, &puzzle.state),
         Some(text) => {
             let turns = session.turns(text, puzzle.size)?;
             if let Some(turn) = turns.iter().find(|turn| !turn.is_rotation()) {

@@ -1,81 +1,76 @@
 //! `hoodwink trace`: the memo, its reasons and a solution.
 
-use crate::algs;
 use crate::arguments::{Hold, TraceOptions};
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::{batch, pictures, wire};
 use blind::{
-    Action, BreakChoice, BufferIs, Carrier, Chosen, Held, KINDS, Memo, Method, Outfit, Role, Solution,
-    best_hold, hold, kind_name, reasons, solved_pieces,
+    Action, BufferIs, Carrier, Held, HoldChoice, Memo, MethodError, NoSolution, Solution, Solver, kind_name,
+    solved_pieces,
 };
-use cube::{Face, Orbit, Rotation, Size, State, display_turns};
+use cube::{Face, Orbit, Rotation, Sticker, Turn, display_turns};
 use std::io::{self, Write};
 use std::process::ExitCode;
 
-/// Everything that was found out about one scramble.
+/// A scramble as it is answered.
 pub struct Traced {
-    /// How it is picked up.
-    pub held: Held,
-    /// Its memo.
-    pub memo: Memo,
-    /// Its solution.
-    pub solution: Solution,
+    held: Held,
+    memo: Memo,
+    /// The solution, or a sentence where no method is for the size yet.
+    solution: Result<Solution, String>,
 }
 
 /// Runs the command.
 pub fn run(session: &Session, options: &TraceOptions) -> Result<ExitCode, Failure> {
     let size = session.size(&options.state.puzzle)?;
-    let method = method(session, size)?;
     if options.hold == Hold::Best && size.is_odd() {
         return Err(Failure::input(session.voice.say("hold-best-odd", &[("size", size.to_string().into())])));
     }
+    let choice = options.hold.into();
     if let Some(path) = &options.batch {
-        return batch::run(session, &method, options.hold, path);
+        return batch::run(session, &session.solver(size)?, choice, options.short, path);
     }
     let puzzle = session.puzzle(&options.state)?;
-    let traced = trace(session, &method, &puzzle.state, options.hold)?;
+    let solver = session.solver(size)?;
+    let traced = traced(session, &solver, &puzzle, choice)?;
     let mut out = io::stdout().lock();
     if options.json {
-        serde_json::to_writer(&mut out, &to_wire(session, &puzzle, &traced)).map_err(io::Error::from)?;
+        let object = to_wire(session, &solver, &puzzle, &traced);
+        serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
         writeln!(out)?;
     } else {
-        out.write_all(text(session, &method, &puzzle, &traced, options.short).as_bytes())?;
+        out.write_all(text(session, &solver, &puzzle, &traced, options.short)?.as_bytes())?;
     }
     Ok(ExitCode::SUCCESS)
 }
 
-/// The method of the conventions on a puzzle.
-pub fn method(session: &Session, size: Size) -> Result<Method, Failure> {
-    let sheets = session.sheets_of(&session.conventions, session.directory.as_deref())?;
-    let model = session.conventions.ease.is_some().then(|| algs::model(session, None)).transpose()?;
-    Method::with(size, &session.conventions, &Outfit { sheets: &sheets, model: model.as_ref(), timed: false })
-        .map_err(|error| Failure::input(session.voice.method_error(&error)))
-}
-
-/// Picks up, traces, carries out and verifies.
-pub fn trace(session: &Session, method: &Method, state: &State, choice: Hold) -> Result<Traced, Failure> {
-    let conventions = &session.conventions;
-    let held = match choice {
-        Hold::Conventions => hold(state, conventions),
-        Hold::Best => best_hold(state, conventions, method).unwrap_or_else(|| hold(state, conventions)),
+/// Asks the solver for the memo and its solution.
+pub fn traced(
+    session: &Session,
+    solver: &Solver,
+    puzzle: &Puzzle,
+    choice: HoldChoice,
+) -> Result<Traced, Failure> {
+    let voice = &session.voice;
+    let solve =
+        solver.solve(&puzzle.state, choice).map_err(|fault| Failure::input(voice.not_proven(fault)))?;
+    let solution = match solve.solution {
+        Ok(solution) => Ok(solution),
+        Err(NoSolution::Method(MethodError::NotCovered { size, .. })) => {
+            Err(voice.say("solution-later", &[("size", size.to_string().into())]))
+        }
+        Err(why) => return Err(Failure::input(voice.no_solution(&why))),
     };
-    let memo = Memo::new(&held.state, conventions, method);
-    let solution = Solution::new(&held.state, &memo, conventions, method)
-        .map_err(|error| Failure::input(session.voice.execution_error(&error)))?;
-    Ok(Traced { held, memo, solution })
+    Ok(Traced { held: solve.held, memo: solve.memo, solution })
 }
 
-/// How the breaks of a kind are chosen, for the reasons.
-pub fn chosen(session: &Session, orbit: Orbit) -> Chosen {
-    match session.conventions.kind(orbit).breaks {
-        BreakChoice::Fewest => Chosen::Fewest,
-        BreakChoice::Least => Chosen::Least,
-        BreakChoice::First | BreakChoice::Preference(_) => Chosen::First,
-    }
-}
-
-fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, short: bool) -> String {
+fn text(
+    session: &Session,
+    solver: &Solver,
+    puzzle: &Puzzle,
+    traced: &Traced,
+    short: bool,
+) -> Result<String, Failure> {
     let (voice, conventions) = (&session.voice, &session.conventions);
     let mut lines = Vec::new();
     if !short {
@@ -84,61 +79,66 @@ fn text(session: &Session, method: &Method, puzzle: &Puzzle, traced: &Traced, sh
         }
         lines.push(pictures::net(session, &puzzle.state.after(traced.held.rotation.turns())));
     }
-    if traced.held.rotation != Rotation::NONE || puzzle.size == Size::TWO {
-        lines.push(session.voice.picked_up(&traced.held, &session.conventions));
+    if traced.held.rotation != Rotation::NONE || !puzzle.size.is_odd() {
+        lines.push(voice.picked_up(&traced.held, conventions));
     }
     lines.push(pictures::thread_text(session, &traced.memo));
     for trace in traced.memo.parts() {
         lines.push(voice.memo_line(trace, conventions));
     }
-    lines.push(voice.parity(&traced.memo, method.parity().is_some()));
-    if puzzle.size == Size::TWO
-        && !short
-        && let Some(best) = best_hold(&puzzle.state, conventions, method)
-    {
-        let fewer = Memo::new(&best.state, conventions, method).letters();
-        if fewer < traced.memo.letters() {
-            lines.push(voice.say("hold-shorter", &[("letters", fewer.into())]));
-        }
-    }
+    lines.push(voice.parity(&traced.memo, solver));
     if short {
-        return lines.join("\n") + "\n";
+        return Ok(lines.join("\n") + "\n");
+    }
+    let offers = solver.offers(&puzzle.state).map_err(|fault| Failure::input(voice.not_proven(fault)))?;
+    if let Some(best) = offers.first().filter(|best| best.letters < traced.memo.letters()) {
+        lines.push(voice.say("hold-shorter", &[("letters", best.letters.into())]));
     }
     for trace in traced.memo.parts() {
         let letters = &conventions.kind(trace.orbit()).letters;
         lines.push(String::new());
         lines.push(voice.say("reasons-heading", &[("kinds", voice.kinds(trace.orbit()).into())]));
-        for (number, (step, reason)) in
-            trace.steps().iter().zip(reasons(trace, chosen(session, trace.orbit()))).enumerate()
-        {
+        for (number, (step, reason)) in trace.steps().iter().zip(solver.reasons(trace)).enumerate() {
             let said = voice.reason(&reason, trace, conventions);
             lines.push(format!("{:>3}  {}  {said}", number + 1, letters.of(step.target)));
         }
         lines.push(format!("        {}", voice.finish(trace, conventions)));
     }
     lines.push(String::new());
-    let swaps_only =
-        KINDS.into_iter().all(|orbit| matches!(method.carrier(orbit), None | Some(Carrier::OneSwap(_))));
-    lines.push(voice.word(if swaps_only { "solution-heading" } else { "solution-heading-methods" }));
-    for action in &traced.solution.actions {
-        lines.push(action_line(session, action));
+    match &traced.solution {
+        Err(sentence) => lines.push(sentence.clone()),
+        Ok(solution) => lines.extend(solution_lines(session, solver, traced, solution)),
+    }
+    Ok(lines.join("\n") + "\n")
+}
+
+fn solution_lines(session: &Session, solver: &Solver, traced: &Traced, solution: &Solution) -> Vec<String> {
+    let voice = &session.voice;
+    let swaps_only = solver.method().is_ok_and(|method| {
+        let carriers = Orbit::of(solver.size()).iter().map(|&orbit| method.carrier(orbit));
+        carriers.flatten().all(|carrier| matches!(carrier, Carrier::OneSwap(_)))
+    });
+    let mut lines =
+        vec![voice.word(if swaps_only { "solution-heading" } else { "solution-heading-methods" })];
+    for action in solution.actions() {
+        lines.push(action_line(session, solver, action));
     }
     lines.push(String::new());
-    lines.push(display_turns(&traced.solution.moves).to_string());
-    let count = traced.solution.count;
+    lines.push(display_turns(solution.moves()).to_string());
+    let count = solution.count();
     lines.push(voice.say(
         "solution-length",
         &[("half", count.half.into()), ("quarter", count.quarter.into()), ("slice", count.slice.into())],
     ));
-    lines.extend(estimate_line(session, method, traced));
-    lines.join("\n") + "\n"
+    lines.extend(estimate_line(session, solver, traced, solution));
+    lines
 }
 
 /// The estimated time, and what the breaks at least cost save.
-fn estimate_line(session: &Session, method: &Method, traced: &Traced) -> Option<String> {
-    let milliseconds = traced.solution.milliseconds?;
+fn estimate_line(session: &Session, solver: &Solver, traced: &Traced, solution: &Solution) -> Option<String> {
+    let milliseconds = solution.milliseconds()?;
     let seconds = |milliseconds: u32| session.voice.decimal(f64::from(milliseconds) / 1000.0, 1);
-    let naive = naive_milliseconds(session, method, &traced.held.state).filter(|&naive| naive > milliseconds);
+    let naive = solver.milliseconds_unweighed(&traced.held.state).filter(|&naive| naive > milliseconds);
     Some(match naive {
         None => session.voice.say("estimate-line", &[("seconds", seconds(milliseconds).into())]),
         Some(naive) => session.voice.say(
@@ -148,20 +148,7 @@ fn estimate_line(session: &Session, method: &Method, traced: &Traced) -> Option<
     })
 }
 
-/// The estimated time with every break at the first unsolved sticker in letter order.
-fn naive_milliseconds(session: &Session, method: &Method, state: &State) -> Option<u32> {
-    let mut naive = session.conventions.clone();
-    if KINDS.into_iter().all(|orbit| naive.kind(orbit).breaks != BreakChoice::Least) {
-        return None;
-    }
-    for orbit in KINDS {
-        naive.kind_mut(orbit).breaks = BreakChoice::First;
-    }
-    let memo = Memo::new(state, &naive, method);
-    Solution::new(state, &memo, &naive, method).ok()?.milliseconds
-}
-
-fn action_line(session: &Session, action: &Action) -> String {
+fn action_line(session: &Session, solver: &Solver, action: &Action) -> String {
     match action {
         Action::Letter { orbit, target, setup, swap, undo, .. } => {
             let letters = &session.conventions.kind(*orbit).letters;
@@ -176,10 +163,10 @@ fn action_line(session: &Session, action: &Action) -> String {
             }
         }
         Action::Pair { orbit, targets, turns, found, .. } => {
-            paired_line(session, *orbit, targets, turns, *found, None)
+            paired_line(session, solver, *orbit, targets, turns, *found, None)
         }
         Action::Turned { orbit, targets, turns, found, .. } => {
-            paired_line(session, *orbit, targets, turns, *found, Some("step-turned"))
+            paired_line(session, solver, *orbit, targets, turns, *found, Some("step-turned"))
         }
         Action::Parity { turns } => {
             format!("  {}  {}", session.voice.word("step-parity"), display_turns(turns))
@@ -189,15 +176,16 @@ fn action_line(session: &Session, action: &Action) -> String {
 
 fn paired_line(
     session: &Session,
+    solver: &Solver,
     orbit: Orbit,
-    targets: &[cube::Sticker],
-    turns: &[cube::Turn],
+    targets: &[Sticker],
+    turns: &[Turn],
     found: bool,
     what: Option<&str>,
 ) -> String {
     let letters = &session.conventions.kind(orbit).letters;
     let names: Vec<&str> = targets.iter().map(|&target| orbit.name(target)).collect();
-    let written = search::factor::factored(Size::THREE, turns)
+    let written = search::factor::factored(solver.size(), turns)
         .map_or_else(|| display_turns(turns).to_string(), |algorithm| algorithm.to_string());
     let mut line = format!("  {}  {:<7}  {written}", letters.spell(targets), names.join(" "));
     for note in what.into_iter().chain(found.then_some("step-found")) {
@@ -207,19 +195,41 @@ fn paired_line(
     line
 }
 
-/// The result as JSON.
-pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Trace {
+/// The answer as JSON.
+pub fn to_wire(session: &Session, solver: &Solver, puzzle: &Puzzle, traced: &Traced) -> wire::Trace {
     let conventions = &session.conventions;
     let solved = solved_pieces(&traced.held.state);
-    let parts = traced.memo.parts().iter().map(|trace| part(session, trace)).collect();
-    let steps = traced
-        .solution
-        .actions
+    wire::Trace {
+        version: wire::TRACE_VERSION,
+        puzzle: puzzle.size.layers(),
+        scramble: puzzle.scramble.clone(),
+        holding: wire::Holding {
+            rotation: display_turns(traced.held.rotation.turns()).to_string(),
+            up: conventions.colour_held(Face::U).name.clone(),
+            front: conventions.colour_held(Face::F).name.clone(),
+            solved: solved.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect(),
+            sentence: session.voice.picked_up(&traced.held, conventions),
+        },
+        parity: traced.memo.parity().map(kind_name).collect(),
+        exchanged: traced
+            .memo
+            .exchanged()
+            .map(|edges| edges.map(|sticker| Orbit::Midge.name(sticker).to_owned())),
+        parts: traced.memo.parts().iter().map(|trace| part(session, solver, trace)).collect(),
+        solution: traced.solution.as_ref().ok().map(|solution| solution_to_wire(session, solution)),
+        no_solution: traced.solution.as_ref().err().cloned(),
+    }
+}
+
+fn solution_to_wire(session: &Session, solution: &Solution) -> wire::Solution {
+    let conventions = &session.conventions;
+    let steps = solution
+        .actions()
         .iter()
         .map(|action| match action {
             Action::Letter { orbit, target, setup, swap, undo, .. } => wire::Action::Letter {
                 kind: kind_name(*orbit).to_owned(),
-                letter: conventions.kind(*orbit).letters.of(*target).to_string(),
+                letter: conventions.kind(*orbit).letters.of(*target).to_owned(),
                 target: orbit.name(*target).to_owned(),
                 setup: display_turns(setup).to_string(),
                 swap: display_turns(swap).to_string(),
@@ -242,53 +252,31 @@ pub fn to_wire(session: &Session, puzzle: &Puzzle, traced: &Traced) -> wire::Tra
             Action::Parity { turns } => wire::Action::Parity { moves: display_turns(turns).to_string() },
         })
         .collect();
-    let count = traced.solution.count;
-    wire::Trace {
-        version: wire::VERSION,
-        puzzle: puzzle.size.layers(),
-        scramble: puzzle.scramble.clone(),
-        holding: wire::Holding {
-            rotation: display_turns(traced.held.rotation.turns()).to_string(),
-            up: conventions.colour_held(Face::U).name.clone(),
-            front: conventions.colour_held(Face::F).name.clone(),
-            solved: solved.iter().map(|&(orbit, sticker)| orbit.piece_name(sticker).to_owned()).collect(),
-            sentence: session.voice.picked_up(&traced.held, &session.conventions),
-        },
-        parity: traced.memo.is_odd(),
-        exchanged: traced
-            .memo
-            .exchanged()
-            .map(|edges| edges.map(|sticker| Orbit::Midge.name(sticker).to_owned())),
-        parts,
-        solution: wire::Solution {
-            moves: display_turns(&traced.solution.moves).to_string(),
-            length: wire::Length { half: count.half, quarter: count.quarter, slice: count.slice },
-            seconds: traced.solution.milliseconds.map(|milliseconds| f64::from(milliseconds) / 1000.0),
-            steps,
-        },
+    let count = solution.count();
+    wire::Solution {
+        moves: display_turns(solution.moves()).to_string(),
+        length: wire::Length { half: count.half, quarter: count.quarter, slice: count.slice },
+        seconds: solution.milliseconds().map(|milliseconds| f64::from(milliseconds) / 1000.0),
+        steps,
     }
 }
 
-fn part(session: &Session, trace: &blind::Trace) -> wire::Part {
+fn part(session: &Session, solver: &Solver, trace: &blind::Trace) -> wire::Part {
     let (voice, conventions, orbit) = (&session.voice, &session.conventions, trace.orbit());
     let letters = &conventions.kind(orbit).letters;
     let targets = trace.targets();
-    let pieces = |stickers: Vec<cube::Sticker>| {
+    let pieces = |stickers: Vec<Sticker>| {
         stickers.into_iter().map(|sticker| orbit.piece_name(sticker).to_owned()).collect::<Vec<_>>()
     };
     let steps = trace
         .steps()
         .iter()
-        .zip(reasons(trace, chosen(session, orbit)))
+        .zip(solver.reasons(trace))
         .map(|(step, reason)| wire::Step {
-            letter: letters.of(step.target).to_string(),
+            letter: letters.of(step.target).to_owned(),
             target: orbit.name(step.target).to_owned(),
             place: orbit.name(step.place).to_owned(),
-            role: match step.role {
-                Role::Follow => "follow",
-                Role::Break => "break",
-                Role::Close => "close",
-            },
+            role: step.role.name(),
             reason: voice.reason(&reason, trace, conventions),
         })
         .collect();
@@ -311,7 +299,7 @@ fn part(session: &Session, trace: &blind::Trace) -> wire::Part {
             BufferIs::Away => "away",
         },
         letters: letters.spell(&targets),
-        parity: trace.is_odd(),
+        odd: trace.is_odd(),
         cycles,
         turned: pieces(trace.turned()),
         solved: pieces(trace.solved()),

@@ -4,7 +4,7 @@ use crate::arguments::WhyOptions;
 use crate::check::memo;
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
-use crate::{trace, wire};
+use crate::wire;
 use blind::{
     Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Observed,
     Plan, kind_name, why, why_by_hand,
@@ -84,7 +84,7 @@ struct ToldQuestion {
 /// Runs the command.
 pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure> {
     let puzzle = session.puzzle(&options.state)?;
-    let method = trace::method(session, puzzle.size)?;
+    let solver = session.solver(puzzle.size)?;
     let given = memo(session, &options.memo, puzzle.size)?;
     let failed =
         |error: &blind::WhyError| Failure::input(session.voice.why_error(error, &session.conventions));
@@ -92,8 +92,7 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
         Some(text) => Begun::Scramble(session.turns(text, puzzle.size)?),
         None => Begun::State(Box::new(puzzle.state)),
     };
-    let plan = Plan::new(begun, puzzle.size, given, &session.conventions, &method)
-        .map_err(|error| failed(&error))?;
+    let plan = Plan::new(begun, given, &solver).map_err(|error| failed(&error))?;
     let answers: Vec<Answer> =
         options.answer.iter().map(|text| answer(session, text)).collect::<Result<_, _>>()?;
     let catalogue = Catalogue::default();
@@ -138,7 +137,7 @@ fn answer(session: &Session, text: &str) -> Result<Answer, Failure> {
     Ok(Answer { ask: Ask::named(name.trim()).ok_or_else(wrong)?, yes })
 }
 
-fn tell(session: &Session, options: &WhyOptions, plan: &Plan, told: &Told) -> Result<ExitCode, Failure> {
+fn tell(session: &Session, options: &WhyOptions, plan: &Plan<'_>, told: &Told) -> Result<ExitCode, Failure> {
     let mut out = io::stdout().lock();
     if options.json {
         serde_json::to_writer(&mut out, told).map_err(io::Error::from)?;
@@ -190,7 +189,7 @@ fn moves(turns: &[Turn]) -> String {
     display_turns(turns).to_string()
 }
 
-fn told(session: &Session, puzzle: &Puzzle, plan: &Plan, found: &Diagnosis) -> Result<Told, Failure> {
+fn told(session: &Session, puzzle: &Puzzle, plan: &Plan<'_>, found: &Diagnosis) -> Result<Told, Failure> {
     let questions = found
         .questions
         .iter()
@@ -206,7 +205,7 @@ fn told(session: &Session, puzzle: &Puzzle, plan: &Plan, found: &Diagnosis) -> R
         .iter()
         .map(|explanation| {
             let sentence =
-                session.voice.explanation(&explanation.slips, found.plan_solves, &session.conventions);
+                session.voice.explanation(explanation.slips(), found.plan_solves, &session.conventions);
             told_explanation(session, puzzle, explanation, sentence)
         })
         .collect::<Result<_, _>>()?;
@@ -230,12 +229,12 @@ fn told_explanation(
 ) -> Result<ToldExplanation, Failure> {
     // Where only a state was given, a scramble that leads there.
     let scrambled = if puzzle.scramble.is_some() {
-        explanation.scrambled.clone()
+        explanation.scrambled().to_vec()
     } else {
         search::scramble::leading_to(&puzzle.state).map_err(|error| Failure::input(error.to_string()))?
     };
     let slips = explanation
-        .slips
+        .slips()
         .iter()
         .map(|slip| ToldSlip {
             kind: slip.kind.name(),
@@ -250,18 +249,18 @@ fn told_explanation(
         .collect();
     Ok(ToldExplanation {
         sentence,
-        weight: explanation.weight,
+        weight: explanation.weight(),
         slips,
         alike: explanation
-            .alike
+            .alike()
             .iter()
             .map(|slips| session.voice.slips(slips, &session.conventions))
             .collect(),
-        ways: explanation.ways,
+        ways: explanation.ways(),
         scrambled: moves(&scrambled),
-        rotated: moves(&explanation.rotated),
-        played: moves(&explanation.played),
-        passes: explanation.passes.iter().map(|state| session.stickers(state)).collect(),
+        rotated: moves(explanation.rotated()),
+        played: moves(explanation.played()),
+        passes: explanation.passes().iter().map(|state| session.stickers(state)).collect(),
     })
 }
 

@@ -1,17 +1,21 @@
 //! The JSON that goes out, apart from the engine's own types so that each can change without the other.
 //!
-//! Version 1 of each object. Moves are texts in the notation of the competition standard with M, E, S; stickers are
+//! Version 1 of each object but for those that say otherwise. Moves are texts in the notation of the competition standard with M, E, S; stickers are
 //! names; letters are those of the conventions.
 
 use serde::Serialize;
 
-/// The version of all objects here.
+/// The version of all objects here but for traces.
 pub const VERSION: u32 = 1;
+
+/// The version of [`Trace`] and [`Brief`]: since 2 parity names its kinds, a piece turned in its place has roles of its own, and
+/// the solution may be missing.
+pub const TRACE_VERSION: u32 = 2;
 
 /// What `trace --json` prints.
 #[derive(Debug, Serialize)]
 pub struct Trace {
-    /// 1.
+    /// 2.
     pub version: u32,
     /// 2 to 7.
     pub puzzle: u8,
@@ -21,13 +25,45 @@ pub struct Trace {
     pub holding: Holding,
     /// A memo for each kind, in the order in which they are memorised.
     pub parts: Vec<Part>,
-    /// Whether the number of letters of each kind is odd.
-    pub parity: bool,
+    /// Kinds with an odd number of letters whose pieces are told apart.
+    pub parity: Vec<&'static str>,
     /// The two edges that were taken for each other in the trace because of parity.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub exchanged: Option<[String; 2]>,
-    /// What carries the memo out; it was applied and solves.
-    pub solution: Solution,
+    /// What carries the memo out; it was applied and solves. Null where there is no method for the size yet.
+    pub solution: Option<Solution>,
+    /// Why there is no solution, in words.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub no_solution: Option<String>,
+}
+
+/// What `trace --batch --short` prints, one a line.
+#[derive(Debug, Serialize)]
+pub struct Brief<'a> {
+    /// 2.
+    pub version: u32,
+    /// Which line, from 1.
+    pub line: usize,
+    /// Rotations after the scramble, empty if none.
+    pub rotation: &'a str,
+    /// The memo of each kind, in the order in which they are memorised.
+    pub memo: &'a [BriefMemo<'a>],
+    /// Kinds with an odd number of letters whose pieces are told apart.
+    pub parity: &'a [&'static str],
+    /// The two edges that were taken for each other in the trace because of parity.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub exchanged: Option<[&'static str; 2]>,
+}
+
+/// The letters of a kind.
+#[derive(Debug, Serialize)]
+pub struct BriefMemo<'a> {
+    /// `corner`, `edge`, `wing`, `x-centre`, …
+    pub kind: &'static str,
+    /// The letters in one string; letters of more than one sign with a hyphen between.
+    pub letters: &'a str,
+    /// Whether their number is odd.
+    pub odd: bool,
 }
 
 /// How the puzzle is picked up.
@@ -48,7 +84,7 @@ pub struct Holding {
 /// The memo of one kind.
 #[derive(Debug, Serialize)]
 pub struct Part {
-    /// `corner` or `edge`.
+    /// `corner`, `edge`, `wing`, `x-centre`, …
     pub kind: String,
     /// The buffer's sticker.
     pub buffer: String,
@@ -56,10 +92,10 @@ pub struct Part {
     pub buffer_is: &'static str,
     /// Stickers in order.
     pub targets: Vec<String>,
-    /// The letters in one string.
+    /// The letters in one string; letters of more than one sign with a hyphen between.
     pub letters: String,
     /// Whether their number is odd.
-    pub parity: bool,
+    pub odd: bool,
     /// The cycles in order.
     pub cycles: Vec<Cycle>,
     /// Pieces in their place but turned, the buffer's not counted.
@@ -94,7 +130,7 @@ pub struct Step {
     pub target: String,
     /// The place that was looked at.
     pub place: String,
-    /// `follow`, `break` or `close`.
+    /// `follow`, `break`, `close`, or for a piece turned in its place `turned-first` and `turned-second`.
     pub role: &'static str,
     /// Why, in words.
     pub reason: String,
@@ -287,14 +323,14 @@ pub struct ScrambleLine {
     pub random_state: bool,
     /// Stickers of the scrambled puzzle face by face, U L F R B D, as `--facelets` reads them.
     pub facelets: String,
-    /// The memo of each kind in the hold of the conventions; none for puzzles that have no memo so far.
+    /// The memo of each kind in the hold of the conventions.
     pub memo: Vec<ScrambleMemo>,
 }
 
 /// The letters of a kind.
 #[derive(Debug, Serialize)]
 pub struct ScrambleMemo {
-    /// `corner` or `edge`.
+    /// `corner`, `edge`, `wing`, `x-centre`, …
     pub kind: String,
     /// The letters in one string.
     pub letters: String,

@@ -102,7 +102,7 @@ fn conventions_are_shown_and_checked() {
     wrong("[method]\ncorner = \"one-swop\"\n", "Did you mean one-swap?");
     wrong("[algorithm]\ncorner = \"R U\"\n", "does not simply exchange two corners");
     wrong("[breaks]\ncorner = \"fewst\"\n", "Did you mean fewest?");
-    wrong("[memo]\norder = [\"corner\"]\n", "needs each kind once");
+    wrong("[memo]\norder = [\"corner\", \"edge\", \"corner\"]\n", "names a kind twice");
     wrong("a = = 1\n", "This is no TOML");
 }
 

@@ -3,7 +3,8 @@
 mod common;
 
 use common::{hoodwink, json, refused};
-use cube::{Algorithm, Size, State};
+use cube::{Algorithm, Orbit, Size, State, Sticker};
+use predicates::prelude::PredicateBooleanExt;
 use predicates::str::contains;
 use serde_json::Value;
 
@@ -23,7 +24,7 @@ fn solves(object: &Value) {
         let letters = part["letters"].as_str().unwrap().chars().count();
         assert_eq!(part["targets"].as_array().unwrap().len(), letters);
         assert_eq!(part["steps"].as_array().unwrap().len(), letters);
-        assert_eq!(part["parity"].as_bool().unwrap(), letters % 2 == 1);
+        assert_eq!(part["odd"].as_bool().unwrap(), letters % 2 == 1);
     }
 }
 
@@ -121,6 +122,165 @@ fn a_batch_of_good_lines_ends_well() {
     assert_eq!(text.lines().count(), 3000);
 }
 
+/// Scrambles of the bigger sizes, drawn by chance.
+const BIGGER: [(&str, &str); 4] = [
+    ("4", "Rw' U Fw2 D' L2 Uw B2 R' Fw D Rw2 B Uw' L"),
+    ("5", "Lw2 D Bw' R2 Uw F' Dw2 L Rw' B2 Fw U' Lw D2 M' S"),
+    ("6", "3Rw U 3Fw2 D' Lw B2 3Uw R' Fw D Rw2 B 3Rw' U2 Bw 2L' 3U"),
+    ("7", "3Lw' U2 3Bw Dw F' 3Dw2 L 3Rw B2 Uw' 3Fw R2 Dw' 3Uw L' E x"),
+];
+
+/// The kinds by their names in files.
+const KINDS: [&str; 10] = [
+    "corner",
+    "edge",
+    "wing",
+    "wing-3",
+    "x-centre",
+    "x-centre-3",
+    "t-centre",
+    "t-centre-3",
+    "left-oblique",
+    "right-oblique",
+];
+
+/// Exchanges pieces by the targets of each kind, one after another, and looks whether every sticker is then on its face.
+fn solves_by_exchanging(object: &Value) {
+    let size = Size::new(u8::try_from(object["puzzle"].as_u64().unwrap()).unwrap()).unwrap();
+    let read = |text: &Value| Algorithm::parse(text.as_str().unwrap(), size).unwrap().flatten();
+    let held =
+        State::solved(size).after(&read(&object["scramble"])).after(&read(&object["holding"]["rotation"]));
+    // With the usual conventions a solved puzzle is held as it was scrambled.
+    let parts = object["parts"].as_array().unwrap();
+    assert_eq!(parts.len(), Orbit::of(size).len(), "a memo for every kind");
+    for part in parts {
+        let number = KINDS.iter().position(|kind| part["kind"] == *kind).unwrap();
+        let orbit = Orbit::ALL[number];
+        let at = |name: &Value| orbit.sticker(name.as_str().unwrap()).unwrap();
+        let mut lies: Vec<Sticker> = Sticker::all().map(|place| held.at(orbit, place)).collect();
+        let buffer = at(&part["buffer"]);
+        for target in part["targets"].as_array().unwrap() {
+            let mut places = (buffer, at(target));
+            for _ in 0..orbit.stickers_per_piece() {
+                lies.swap(places.0.index(), places.1.index());
+                places = (orbit.turned(places.0, 1), orbit.turned(places.1, 1));
+            }
+        }
+        for (place, there) in Sticker::all().zip(lies) {
+            let right = if number >= 4 { there.face() == place.face() } else { there == place };
+            assert!(right, "{size}, {}: {} lies at {}", part["kind"], orbit.name(there), orbit.name(place));
+        }
+        let letters = part["letters"].as_str().unwrap().chars().count();
+        assert_eq!(part["odd"].as_bool().unwrap(), letters % 2 == 1);
+        let told_apart = object["parity"].as_array().unwrap().contains(&part["kind"]);
+        assert_eq!(told_apart, number < 4 && letters % 2 == 1);
+    }
+}
+
+#[test]
+fn bigger_puzzles_have_a_memo_that_solves_and_say_that_methods_come_later() {
+    for (puzzle, scramble) in BIGGER {
+        let object = json(&["trace", "--json", "--puzzle", puzzle, scramble]);
+        solves_by_exchanging(&object);
+        assert!(object["solution"].is_null());
+        assert!(object["no_solution"].as_str().unwrap().contains("comes later"));
+        hoodwink()
+            .args(["trace", "--puzzle", puzzle, scramble])
+            .assert()
+            .success()
+            .stdout(contains("Why, for the x-centres:"))
+            .stdout(contains("would have done as well."))
+            .stdout(contains("Centres of one colour look alike"))
+            .stdout(contains("comes later"));
+    }
+    let best = json(&["trace", "--json", "--puzzle", "4", "--hold", "best", BIGGER[0].1]);
+    solves_by_exchanging(&best);
+    let usual = json(&["trace", "--json", "--puzzle", "4", BIGGER[0].1]);
+    let letters = |object: &Value| {
+        let parts = object["parts"].as_array().unwrap().iter();
+        parts.map(|part| part["letters"].as_str().unwrap().len()).sum::<usize>()
+    };
+    assert!(letters(&best) <= letters(&usual));
+}
+
+#[test]
+fn a_printed_net_of_any_size_is_read_back() {
+    for (puzzle, scramble) in [("2", SCRAMBLE_2), ("3", SCRAMBLE_3)].into_iter().chain(BIGGER) {
+        let printed = hoodwink().args(["apply", "--puzzle", puzzle, scramble]).assert().success();
+        let printed = String::from_utf8(printed.get_output().stdout.clone()).unwrap();
+        let lines = 3 * puzzle.parse::<usize>().unwrap();
+        let net: Vec<&str> = printed.lines().take(lines).collect();
+        let read = json(&["apply", "--json", "--puzzle", puzzle, "--facelets", &net.join("\n")]);
+        let applied = json(&["apply", "--json", "--puzzle", puzzle, scramble]);
+        assert_eq!(read["facelets"], applied["facelets"], "{puzzle}");
+    }
+}
+
+#[test]
+fn a_batch_takes_every_size_in_full_and_in_short() {
+    for (puzzle, scramble) in [("2", SCRAMBLE_2), ("3", SCRAMBLE_3)].into_iter().chain(BIGGER) {
+        let input = format!("{scramble}\n\n   \nR U K\n{scramble} U\n");
+        let lines = |options: &[&str]| -> Vec<Value> {
+            let arguments = [&["trace", "--puzzle", puzzle, "--batch", "-"], options].concat();
+            let output = hoodwink().args(arguments).write_stdin(input.clone()).assert().code(1);
+            let text = String::from_utf8(output.get_output().stdout.clone()).unwrap();
+            text.lines().map(|line| serde_json::from_str(line).unwrap()).collect()
+        };
+        let (full, short) = (lines(&[]), lines(&["--short"]));
+        assert_eq!((full.len(), short.len()), (3, 3));
+        assert_eq!(full[1], short[1], "a mistake is answered alike");
+        assert_eq!(full[1]["line"], 4);
+        for (at, line) in [(0, 1), (2, 5)] {
+            assert_eq!(short[at]["line"], line);
+            assert_eq!(short[at]["rotation"], full[at]["holding"]["rotation"]);
+            assert_eq!(short[at]["parity"], full[at]["parity"]);
+            let parts = full[at]["parts"].as_array().unwrap();
+            let brief = short[at]["memo"].as_array().unwrap();
+            assert_eq!(brief.len(), parts.len());
+            for (brief, part) in brief.iter().zip(parts) {
+                assert_eq!(
+                    (&brief["kind"], &brief["letters"], &brief["odd"]),
+                    (&part["kind"], &part["letters"], &part["odd"])
+                );
+            }
+        }
+        assert_eq!(full[0], json(&["trace", "--json", "--puzzle", puzzle, scramble]));
+    }
+}
+
+#[test]
+fn a_short_batch_follows_the_conventions() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("mine.toml");
+    let letters: Vec<String> = (1..=24).map(|number| format!("\"k{number}\"")).collect();
+    let text = format!(
+        "[holding]\nup = \"yellow\"\nfront = \"red\"\n[letters]\nedge = [{}]\n[parity]\nby = \"exchange\"\n",
+        letters.join(", ")
+    );
+    std::fs::write(&file, text).unwrap();
+    let mine = ["--conventions", file.to_str().unwrap()];
+    let full = json(&[&["trace", "--json", SCRAMBLE_3], &mine[..]].concat());
+    let output = hoodwink()
+        .args(["trace", "--short", "--batch", "-"])
+        .args(mine)
+        .write_stdin(format!("{SCRAMBLE_3}\r\n"))
+        .assert()
+        .success();
+    let short: Value = serde_json::from_slice(&output.get_output().stdout).unwrap();
+    assert_ne!(short["rotation"], "");
+    assert_eq!(short["rotation"], full["holding"]["rotation"]);
+    assert_eq!(short["memo"][0]["letters"], full["parts"][0]["letters"]);
+    assert!(short["memo"][0]["letters"].as_str().unwrap().contains("-k"));
+    assert_eq!(short["exchanged"], full["exchanged"]);
+    assert!(short["exchanged"].is_array());
+    hoodwink()
+        .args(["trace", "--short", SCRAMBLE_3])
+        .args(mine)
+        .assert()
+        .success()
+        .stdout(contains("(k").and(contains("Why").not()));
+}
+
 #[test]
 fn bytes_that_are_no_text_are_an_error_of_their_line() {
     let output =
@@ -132,7 +292,8 @@ fn bytes_that_are_no_text_are_an_error_of_their_line() {
 fn mistakes_of_beginners_are_met_with_a_sentence() {
     refused(&["trace", "--puzzle", "3"], "There is no scramble.");
     refused(&["trace", "--puzzle", "9", "R"], "no puzzle here");
-    refused(&["trace", "--puzzle", "4", "R"], "Memos are made for the 2x2 and the 3x3 so far");
+    refused(&["trace", "--puzzle", "4", "R M"], "a 4x4 has no middle layer");
+    refused(&["trace", "--puzzle", "5", "--hold", "best", "R"], "on a 5x5 the centres");
     refused(
         &["trace", "--puzzle", "2", "R M"],
         "Line 1, column 3: M cannot be made: a 2x2 has no middle layer",

@@ -38,7 +38,7 @@ impl Voice {
     pub fn memo_line(&self, trace: &Trace, conventions: &Conventions) -> String {
         let letters = &conventions.kind(trace.orbit()).letters;
         self.say(
-            "memo-line",
+            if trace.is_empty() { "memo-line-empty" } else { "memo-line" },
             &[
                 ("kinds", self.kinds(trace.orbit()).into()),
                 ("buffer", self.lettered(trace.orbit(), trace.buffer(), letters).into()),

@@ -136,11 +136,11 @@ impl Search<'_> {
             None => session.conventions.kind(orbit).buffer,
         };
         if let Some(text) = &options.last {
-            let midges = if size == Size::TWO {
-                None
-            } else {
+            let midges = if Orbit::of(size).contains(&midge) {
                 let [_, _, one, other] = self.targets(text, [corner, corner, midge, midge])?;
                 Some([one, other])
+            } else {
+                None
             };
             let words: Vec<&str> = text.split([',', ' ']).filter(|word| !word.is_empty()).collect();
             let [target, twisted] = self.targets(&words[..2.min(words.len())].join(","), [corner; 2])?;
@@ -155,14 +155,14 @@ impl Search<'_> {
             return Effect::all_three_cycles(size, orbit, buffer).map_err(failed);
         }
         let text = options.targets.join(" ");
-        let signs: Vec<char> = text.trim().chars().collect();
-        let text = match signs[..] {
-            [] => return Err(Failure::input(voice.word("find-one-or-all"))),
-            // Two letters written together.
-            [first, second] => format!("{first},{second}"),
-            _ => text,
+        if text.trim().is_empty() {
+            return Err(Failure::input(voice.word("find-one-or-all")));
+        }
+        // Two letters, perhaps written together, or two stickers by name.
+        let [first, second] = match session.conventions.kind(orbit).letters.read(&text).as_deref() {
+            Ok(&[first, second]) => [first, second],
+            Ok(_) | Err(_) => self.targets(&text, [orbit; 2])?,
         };
-        let [first, second] = self.targets(&text, [orbit; 2])?;
         Ok(vec![Effect::three_cycle(size, orbit, buffer, first, second).map_err(failed)?])
     }
 

@@ -11,6 +11,9 @@ use std::fs;
 use std::io::{self, Write};
 use std::process::ExitCode;
 
+/// Hands are timed on the puzzle that the model of ease is for.
+const TIMED: Size = Size::THREE;
+
 /// Runs the command.
 pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure> {
     let timings = timings(session, &session.read(&options.file)?)?;
@@ -120,7 +123,7 @@ fn timings(session: &Session, text: &str) -> Result<Vec<Timing>, Failure> {
             .parse()
             .map_err(|_| failed(voice.say("fit-no-number", &[("text", written.into())])))?;
         let turns = session
-            .turns(record.get(algorithm).unwrap_or_default(), Size::THREE)
+            .turns(record.get(algorithm).unwrap_or_default(), TIMED)
             .map_err(|failure| failed(failure.to_string()))?;
         timings.push(Timing { turns, seconds: number });
     }

@@ -6,19 +6,22 @@ use crate::input::Session;
 use crate::{wire, wire_algs};
 use blind::kind_name;
 use blind::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
-use cube::{Orbit, Sticker};
+use cube::{Orbit, Size, Sticker};
 use draw::{Grid, GridWords};
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
+/// Sheets have three-cycles of the 3x3 so far.
+const SIZE: Size = Size::THREE;
+
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
     let text = session.read_table(&options.file)?;
     let place = |what: String| Failure::input(format!("{}: {what}", options.file.display()));
     let mut reading = blind::sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
-        reading.kind = Some(session.kind(kind, cube::Size::THREE)?);
+        reading.kind = Some(session.kind(kind, SIZE)?);
     }
     reading.buffer.clone_from(&options.buffer);
     Sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
@@ -28,7 +31,7 @@ fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
 fn subject(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<(Orbit, Sticker), Failure> {
     let mut found = sheet.buffers();
     if let Some(kind) = &options.kind {
-        let orbit = session.kind(kind, cube::Size::THREE)?;
+        let orbit = session.kind(kind, SIZE)?;
         found.retain(|&(other, _)| other == orbit);
         if let Some(text) = &options.buffer {
             let buffer = session.sticker(text, orbit, &session.conventions.kind(orbit).letters)?;

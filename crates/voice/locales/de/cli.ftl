@@ -6,8 +6,10 @@ memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
     [one] 1 Buchstabe
    *[other] { $letters } Buchstaben
 })
+memo-line-empty = { $kinds }, Puffer { $buffer }: nichts zu merken
 reasons-heading = Warum, für die { $kinds }:
 solution-heading = Ausgeführt (Setup, Tausch, Setup zurück):
+solution-later = Wie man das auf einem { $size } ausführt, kommt später. Das Memo ist geprüft: Buchstabe für Buchstabe wurden die Steine getauscht, und alle sind richtig.
 step-swap = { $kind }-Tausch
 step-parity = Parität
 solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
@@ -59,6 +61,8 @@ picture-ending = { $file }: eine Bilddatei endet auf .svg oder .png.
 conventions-right = { $file } ist in Ordnung.
 conventions-holding = Gehalten zum Lösen: { $up } oben, { $front } vorn.
 conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algorithm }
+    Neue Zyklen beginnen { $breaks }.
+conventions-kind-traced = { $kinds }: Puffer { $buffer }; nur Memo, noch keine Methode.
     Neue Zyklen beginnen { $breaks }.
 breaks-first = beim ersten ungelösten Buchstaben
 breaks-fewest = wo die Buchstaben die wenigsten Setup-Züge brauchen

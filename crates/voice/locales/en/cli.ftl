@@ -6,8 +6,10 @@ memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
     [one] 1 letter
    *[other] { $letters } letters
 })
+memo-line-empty = { $kinds }, buffer { $buffer }: nothing to memorise
 reasons-heading = Why, for the { $kinds }:
 solution-heading = Carried out (set-up, swap, set-up undone):
+solution-later = How to carry this out on a { $size } comes later. The memo is proven: letter by letter, the pieces were exchanged, and all are right.
 step-swap = { $kind } swap
 step-parity = parity
 solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
@@ -59,6 +61,8 @@ picture-ending = { $file }: a picture file ends in .svg or .png.
 conventions-right = { $file } is in order.
 conventions-holding = Held to solve: { $up } up, { $front } front.
 conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algorithm }
+    New cycles begin { $breaks }.
+conventions-kind-traced = { $kinds }: buffer { $buffer }; memo only, no method yet.
     New cycles begin { $breaks }.
 breaks-first = at the first unsolved letter
 breaks-fewest = where the letters take the fewest set-up moves
