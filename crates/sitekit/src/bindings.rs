@@ -5,13 +5,15 @@ use std::path::Path;
 use anyhow::{Context, Result};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// Reads the module that the compiler wrote and writes `NAME_bg.wasm`, `NAME.js` and `NAME.d.ts` into `folder`.
+/// Reads the module that the compiler wrote and writes `NAME_bg.wasm`, `NAME.js` and `NAME.d.ts` into `folder`. The name is part of
+/// the files' addresses, so each module of a site has its own.
 ///
 /// The library's default leaves out the path from the script to its module; bundlers need that path to see that the
 /// module belongs to the site.
-pub fn write(module: &Path, folder: &Path) -> Result<()> {
+pub fn write(module: &Path, folder: &Path, name: &str) -> Result<()> {
     Bindgen::new()
         .input_path(module)
+        .out_name(name)
         .web(true)
         .context("cannot write bindings for a browser")?
         .typescript(true)

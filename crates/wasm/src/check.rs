@@ -10,7 +10,7 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::call::Call;
-use crate::names::{algorithm, kind};
+use crate::names::{self, kind};
 use crate::situation::{Situation, Source};
 
 /// A memo as it was written down: letters by kind, as files name it. A kind that is left out needs none; kinds that the puzzle
@@ -103,7 +103,7 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
 /// Moves that were made, lined up with the memo that was written, or with ours where none was.
 fn made(voice: &Voice, situation: &Situation, given: Letters, moves: &str) -> Result<Checked, Failure> {
     let solver = &situation.solver;
-    let moves = algorithm(voice, solver.size(), moves)?.flatten();
+    let moves = names::moves(voice, solver.conventions(), solver.size(), moves)?.flatten();
     let none = given.iter().all(|(_, letters)| letters.is_empty());
     let given = if none { situation.solve.memo.targets() } else { given };
     let plan = solver.actions(&given).map_err(|error| Failure::new(voice.no_solution(&error)))?;

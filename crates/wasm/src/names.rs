@@ -1,6 +1,6 @@
 //! Words of requests read as values: sizes, kinds of piece, stickers, faces, choices.
 
-use blind::kind_named;
+use blind::{Conventions, kind_named};
 use cube::{Algorithm, Face, NotProven, Orbit, ParseError, Size, Sticker};
 use voice::Voice;
 
@@ -45,7 +45,17 @@ pub(crate) fn choice<T: Copy>(
     })
 }
 
-/// An algorithm as it was typed, with the place of what is wrong with it.
+/// Moves as the solver writes them, with the place of what is wrong with them.
+pub(crate) fn moves(
+    voice: &Voice,
+    conventions: &Conventions,
+    size: Size,
+    text: &str,
+) -> Result<Algorithm, Failure> {
+    conventions.moves(text, size).map_err(|error| mistyped(voice, text, &error))
+}
+
+/// An algorithm of a sheet as it was typed, with the place of what is wrong with it.
 pub(crate) fn algorithm(voice: &Voice, size: Size, text: &str) -> Result<Algorithm, Failure> {
     Algorithm::parse(text, size).map_err(|error| mistyped(voice, text, &error))
 }

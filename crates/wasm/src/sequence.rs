@@ -5,7 +5,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::call::Call;
-use crate::names::{algorithm, size};
+use crate::document::DocumentName;
+use crate::names::{moves, size};
 
 /// A sequence as it was typed.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -13,6 +14,8 @@ use crate::names::{algorithm, size};
 pub struct Typed {
     /// Layers of the cube, 2 to 7.
     pub size: u8,
+    /// The conventions; they say what lower-case letters stand for.
+    pub conventions: DocumentName,
     /// The text.
     pub text: String,
 }
@@ -27,9 +30,10 @@ pub struct Sequence {
     pub length: u32,
 }
 
-pub(crate) fn sequence(call: &Call<'_>, typed: &Typed) -> Result<Sequence, Failure> {
+pub(crate) fn sequence(call: &mut Call<'_>, typed: &Typed) -> Result<Sequence, Failure> {
     let size = size(call.voice, typed.size)?;
-    let turns = algorithm(call.voice, size, &typed.text)?.flatten();
+    let conventions = call.desk.conventions(call.voice, &typed.conventions)?.conventions;
+    let turns = moves(call.voice, &conventions, size, &typed.text)?.flatten();
     Ok(Sequence { moves: display_turns(&turns).to_string(), length: turns.len() as u32 })
 }
 
@@ -40,8 +44,11 @@ mod tests {
 
     fn read_with(language: Language, size: u8, text: &str) -> Result<Sequence, Failure> {
         let voice = Voice::new(language);
-        let call = Call { voice: &voice, report: &mut |_| {}, desk: &mut crate::desk::Desk::default() };
-        sequence(&call, &Typed { size, text: text.to_owned() })
+        let mut desk = crate::desk::Desk::default();
+        let conventions = DocumentName { handle: "usual".to_owned(), revision: 1 };
+        desk.documents.put(crate::DocumentKind::Conventions, conventions.clone(), "");
+        let mut call = Call { voice: &voice, report: &mut |_| {}, desk: &mut desk };
+        sequence(&mut call, &Typed { size, conventions, text: text.to_owned() })
     }
 
     fn read(text: &str) -> Result<Sequence, Failure> {

@@ -11,7 +11,7 @@ use voice::Voice;
 use crate::Failure;
 use crate::desk::{Desk, palette, text};
 use crate::document::{DocumentKind, DocumentName, PuzzleContent};
-use crate::names::{algorithm, fault, size};
+use crate::names::{fault, moves, size};
 
 /// The puzzle that a request is about, by the names of its documents.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -72,7 +72,7 @@ fn state(
     size: Size,
 ) -> Result<State, Failure> {
     if content.facelets.is_empty() {
-        return Ok(State::solved(size).after(&algorithm(voice, size, &content.scramble)?.flatten()));
+        return Ok(State::solved(size).after(&moves(voice, conventions, size, &content.scramble)?.flatten()));
     }
     let facelets: Facelets =
         content.facelets.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use crate::Failure;
 use crate::call::{Call, Progress};
 use crate::check::{Written, letters};
-use crate::names::algorithm;
+use crate::names::moves;
 use crate::situation::Source;
 
 /// An attempt.
@@ -86,7 +86,8 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
     let given = letters(voice, solver, &attempt.memo)?;
     let given = given.iter().any(|(_, letters)| !letters.is_empty()).then_some(given);
     let begun = if situation.content.facelets.is_empty() {
-        Begun::Scramble(algorithm(voice, solver.size(), &situation.content.scramble)?.flatten())
+        let scramble = moves(voice, conventions, solver.size(), &situation.content.scramble)?;
+        Begun::Scramble(scramble.flatten())
     } else {
         Begun::State(Box::new(situation.scrambled))
     };

@@ -128,8 +128,8 @@ fn put(name: &str) -> Result<()> {
     let module = folder().join(TARGET).join("wasm/wasm.wasm");
     // Written elsewhere first: a watcher of the sources never sees half of it.
     let fresh = folder().join("bindings").join(name);
-    web::sitekit(&["bindings".as_ref(), module.as_os_str(), fresh.as_os_str()])?;
-    let (raw, small) = (fresh.join("wasm_bg.wasm"), fresh.join("small.wasm"));
+    web::sitekit(&["bindings".as_ref(), module.as_os_str(), fresh.as_os_str(), name.as_ref()])?;
+    let (raw, small) = (fresh.join(format!("{name}_bg.wasm")), fresh.join("small.wasm"));
     let mut optimise = command("node", &["web/node_modules/binaryen/bin/wasm-opt", "-Oz", "-o"]);
     optimise.arg(&small).arg(&raw);
     show(optimise)?;

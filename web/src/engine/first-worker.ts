@@ -1,7 +1,7 @@
 // The worker for what the first screen needs.
 
-import init, { Worker as Engine } from "./first/wasm.js";
-import address from "./first/wasm_bg.wasm?url";
+import init, { Worker as Engine } from "./first/first.js";
+import address from "./first/first_bg.wasm?url";
 import { serve } from "./serve";
 
 serve({ init, Engine, address });

@@ -1578,6 +1578,10 @@ export type Typed = {
  */
 size: number,
 /**
+ * The conventions; they say what lower-case letters stand for.
+ */
+conventions: DocumentName,
+/**
  * The text.
  */
 text: string, };

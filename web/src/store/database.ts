@@ -3,8 +3,14 @@
 
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 
+/** What every record has room for. */
+interface Versioned {
+  /** The version of the record's form; what was written before forms had versions has none. */
+  version?: number;
+}
+
 /** What a person had before them in one tab. */
-export interface DraftRecord {
+export interface DraftRecord extends Versioned {
   tab: string;
   savedAt: number;
   draft: Record<string, string>;
@@ -18,7 +24,7 @@ export interface SetContent {
 }
 
 /** `revision` grows with every change, whichever tab makes it. */
-export interface SetRecord extends SetContent {
+export interface SetRecord extends SetContent, Versioned {
   name: string;
   revision: number;
 }
@@ -26,7 +32,7 @@ export interface SetRecord extends SetContent {
 interface Schema extends DBSchema {
   drafts: { key: string; value: DraftRecord };
   sets: { key: string; value: SetRecord };
-  settings: { key: string; value: { name: string; value: string } };
+  settings: { key: string; value: { name: string; value: string } & Versioned };
 }
 
 export type Trouble = "denied" | "full" | "failed";

@@ -1,0 +1,401 @@
+//! Requests as no page would think of them all: every method of the boundary, under conventions, of sizes, with sheets and memos that
+//! are drawn at random, some of them wrong. The same seed draws the same.
+
+use serde_json::{Map, Value, json};
+
+/// What a page says to the engine.
+#[derive(Debug, Clone)]
+pub enum Said {
+    /// It tells a document.
+    Put { kind: &'static str, handle: &'static str, revision: u32, content: String },
+    /// It asks.
+    Asked { method: &'static str, language: &'static str, arguments: Value },
+}
+
+/// The "minimal standard" generator. Source: S. K. Park, K. W. Miller, 1988.
+struct Dice(u64);
+
+impl Dice {
+    fn below(&mut self, bound: usize) -> usize {
+        self.0 = self.0 * 48_271 % 2_147_483_647;
+        self.0 as usize % bound.max(1)
+    }
+
+    fn one_in(&mut self, times: usize) -> bool {
+        self.below(times) == 0
+    }
+
+    fn of<'a, T: ?Sized>(&mut self, all: &[&'a T]) -> &'a T {
+        all[self.below(all.len())]
+    }
+
+    fn words(&mut self, all: &[&str], count: usize) -> String {
+        (0..count).map(|_| self.of(all)).collect::<Vec<_>>().join(" ")
+    }
+
+    /// The numbers below `count` in any order.
+    fn shuffled(&mut self, count: usize) -> Vec<usize> {
+        let mut all: Vec<usize> = (0..count).collect();
+        for at in (1..count).rev() {
+            all.swap(at, self.below(at + 1));
+        }
+        all
+    }
+}
+
+const CORNERS: [&str; 24] = [
+    "UBL", "UBR", "UFR", "UFL", "LUB", "LUF", "LDF", "LDB", "FUL", "FUR", "FDR", "FDL", "RUF", "RUB", "RDB",
+    "RDF", "BUR", "BUL", "BDL", "BDR", "DFL", "DFR", "DBR", "DBL",
+];
+const EDGES: [&str; 24] = [
+    "UB", "UR", "UF", "UL", "LU", "LF", "LD", "LB", "FU", "FR", "FD", "FL", "RU", "RB", "RD", "RF", "BU",
+    "BL", "BD", "BR", "DF", "DR", "DB", "DL",
+];
+const KINDS: [&str; 8] =
+    ["corner", "edge", "wing", "wing-3", "x-centre", "t-centre", "left-oblique", "elbow"];
+const FACES: [&str; 6] = ["U", "L", "F", "R", "B", "D"];
+/// Turns that sizes have from this one on, and a word that is none.
+const TURNS: [(&[&str], u8); 4] = [
+    (&["U", "L'", "F2", "R", "B'", "D2", "R'", "x", "y'", "z2"], 2),
+    (&["Rw", "u'", "M", "E'", "S2", "[R, U']", "(L F)2"], 3),
+    (&["2R", "r2", "2F'", "2-3Rw"], 4),
+    (&["3Rw'", "2-3L", "3U"], 6),
+];
+/// Algorithms for corners and edges; common practice, no source. Some are right for UFR, some for nothing.
+const CYCLES: [&str; 6] =
+    ["[R' D' R, U]", "[U, R' D' R]", "[L D L', U']", "M U M' U2 M U M'", "R U what", "[R: [U, R D R']]"];
+const METHODS: [&str; 4] = ["one-swap", "slice-swap", "three-cycle", "magic"];
+const LANGUAGES: [&str; 3] = ["en", "de", "eo"];
+
+/// Draws what a page says.
+pub struct Pages {
+    dice: Dice,
+    told: u32,
+}
+
+impl Pages {
+    pub fn new(seed: u64) -> Self {
+        Self { dice: Dice(seed % 2_147_483_646 + 1), told: 0 }
+    }
+
+    /// A request of a method, after the documents that it names.
+    pub fn say(&mut self, method: &'static str) -> Vec<Said> {
+        let mut said = Vec::new();
+        let arguments = self.arguments(method, &mut said);
+        let language = self.dice.of(&LANGUAGES);
+        said.push(Said::Asked { method, language, arguments });
+        said
+    }
+
+    fn arguments(&mut self, method: &str, said: &mut Vec<Said>) -> Value {
+        match method {
+            "about" | "texts" => json!({}),
+            "sequence" => {
+                let size = self.size();
+                json!({ "size": size, "conventions": self.conventions(said), "text": self.moves(size) })
+            }
+            "random" => json!({ "size": self.size(), "seed": [0, self.dice.below(1000)] }),
+            "conditional" => {
+                let conditions = [
+                    "parity = odd",
+                    "corner letters <= 6",
+                    "edge breaks = 0",
+                    "flipped edges >= 2",
+                    "moons = 3",
+                    "parity = odd and corner letters = 7",
+                ];
+                let size = 2 + self.dice.below(3);
+                let condition = self.dice.of(&conditions);
+                let conventions = self.conventions(said);
+                json!({ "size": size, "conventions": conventions, "condition": condition, "seed": [1, self.dice.below(1000)] })
+            }
+            "lessons" => json!({ "size": self.size() }),
+            "paint" => {
+                let size = self.size();
+                let cell = format!("{} {} {}", self.dice.of(&FACES), self.dice.below(3), self.dice.below(3));
+                let cell = if self.dice.one_in(3) { String::new() } else { cell };
+                let colour = self.face();
+                let facelets = self.facelets(size);
+                json!({ "size": size, "conventions": self.conventions(said), "facelets": facelets, "cell": cell, "colour": colour })
+            }
+            "trace" | "play" => json!({ "source": self.source(said) }),
+            "picture" => {
+                let letter = json!({ "part": self.dice.below(3), "letter": self.dice.below(12) });
+                let letter = if self.dice.one_in(2) { letter } else { Value::Null };
+                json!({ "source": self.source(said), "looking": self.looking(), "letter": letter })
+            }
+            "moment" => {
+                let at = self.dice.below(150);
+                json!({ "source": self.source(said), "looking": self.looking(), "at": at, "progress": self.part() })
+            }
+            "thread" => {
+                let (done, now) = (self.dice.below(30), self.dice.one_in(2));
+                let width = 160 + self.dice.below(900);
+                json!({ "source": self.source(said), "done": done, "now": now, "width": width })
+            }
+            "check" => {
+                let parity = self.dice.of(&["true", "false", "null"]);
+                let moves = if self.dice.one_in(3) { self.moves(3) } else { String::new() };
+                let parity: Value = parity.parse().unwrap_or(Value::Null);
+                json!({ "source": self.source(said), "memo": self.memo(), "parity": parity, "moves": moves })
+            }
+            "why" => {
+                let memo = if self.dice.one_in(2) { json!({}) } else { self.memo() };
+                let seen = self.facelets(3);
+                json!({ "source": self.source(said), "memo": memo, "seen": seen, "answers": [], "deep": false })
+            }
+            "lesson" => {
+                let (holding, execution) = (self.dice.one_in(2), self.dice.one_in(2));
+                let kinds = [self.dice.of(&KINDS[..7]), self.dice.of(&KINDS[..2])];
+                let exercises = self.dice.below(4);
+                json!({
+                    "source": self.source(said), "holding": holding, "kinds": kinds, "execution": execution,
+                    "exercises": exercises, "seed": [3, self.dice.below(1000)]
+                })
+            }
+            "conventions" => {
+                let change = self.change();
+                json!({ "conventions": self.conventions(said), "change": change })
+            }
+            "amend" => {
+                let change = self.amendment();
+                json!({ "subject": self.subject(said), "sheet": self.sheet(said), "change": change })
+            }
+            "case" => json!({ "chosen": self.chosen(said), "sheet": self.sheet(said) }),
+            "cases" => {
+                let text = self.dice.of(&["", "b", "ubr", "R'", "coach"]);
+                let only = self.dice.of(&["all", "right", "missing", "wrong", "slow"]);
+                json!({ "subject": self.subject(said), "sheet": self.sheet(said), "text": text, "only": only })
+            }
+            "export" => {
+                let form = self.dice.of(&["csv", "markdown", "html", "pdf"]);
+                json!({ "subject": self.subject(said), "sheet": self.sheet(said), "form": form })
+            }
+            "find" => {
+                let moves = self.dice.of(&["R U D", "R L U", "R K", "M U"]);
+                let longest = 6 + self.dice.below(3);
+                json!({ "chosen": self.chosen(said), "sheet": self.sheet(said), "moves": moves, "longest": longest })
+            }
+            "import" => {
+                let text = self.table();
+                let kind = self.dice.of(&["", "corner", "edge", "wing"]);
+                let buffer = self.dice.of(&["", "UFR", "UF", "nowhere"]);
+                json!({ "conventions": self.conventions(said), "sheet": self.sheet(said), "text": text, "kind": kind, "buffer": buffer })
+            }
+            "pictures" => {
+                let cases: Vec<[&str; 2]> =
+                    (0..4).map(|_| [self.dice.of(&CORNERS), self.dice.of(&CORNERS)]).collect();
+                json!({ "subject": self.subject(said), "cases": cases })
+            }
+            "turned" => {
+                let (algorithm, at) = (self.dice.of(&CYCLES), self.dice.below(10));
+                json!({
+                    "chosen": self.chosen(said), "algorithm": algorithm, "looking": self.looking(), "at": at,
+                    "progress": self.part()
+                })
+            }
+            other => unreachable!("no requests are drawn for the method {other}"),
+        }
+    }
+
+    fn put(&mut self, said: &mut Vec<Said>, kind: &'static str, content: String) -> Value {
+        self.told += 1;
+        let revision = self.told;
+        said.push(Said::Put { kind, handle: kind, revision, content });
+        json!({ "handle": kind, "revision": revision })
+    }
+
+    fn size(&mut self) -> u8 {
+        if self.dice.one_in(2) { 3 } else { (1 + self.dice.below(8)) as u8 }
+    }
+
+    fn face(&mut self) -> &'static str {
+        if self.dice.one_in(12) { "Q" } else { self.dice.of(&FACES) }
+    }
+
+    fn part(&mut self) -> f64 {
+        self.dice.below(1000) as f64 / 1000.0
+    }
+
+    fn moves(&mut self, size: u8) -> String {
+        let turns: Vec<&str> = TURNS
+            .iter()
+            .filter(|(_, from)| *from <= size)
+            .flat_map(|(turns, _)| turns.iter().copied())
+            .collect();
+        let count = self.dice.below(24);
+        let mut text = self.dice.words(&turns, count);
+        if self.dice.one_in(12) {
+            text += " K";
+        }
+        text
+    }
+
+    /// All stickers of a size: solved, the colours of a shuffle, or a number that fits nothing.
+    fn facelets(&mut self, size: u8) -> String {
+        let per_face = usize::from(size) * usize::from(size);
+        let solved: String = FACES.iter().flat_map(|face| std::iter::repeat_n(*face, per_face)).collect();
+        match self.dice.below(4) {
+            0 => solved,
+            1 => {
+                let signs: Vec<char> = solved.chars().collect();
+                self.dice.shuffled(signs.len()).into_iter().map(|at| signs[at]).collect()
+            }
+            2 => solved.chars().skip(1).collect(),
+            // Two neighbours exchanged: it can often not be.
+            _ => {
+                let mut signs: Vec<char> = solved.chars().collect();
+                if signs.len() > per_face {
+                    signs.swap(per_face - 1, per_face);
+                }
+                signs.into_iter().collect()
+            }
+        }
+    }
+
+    fn looking(&mut self) -> Value {
+        let eye = json!({ "yaw": self.part() * 6.0 - 3.0, "pitch": self.part() * 3.0 - 1.5 });
+        let eye = if self.dice.one_in(2) { eye } else { Value::Null };
+        json!({ "eye": eye, "right": self.part() - 0.5, "down": self.part() - 0.5, "hidden": self.dice.of(&["no", "mirrors", "net"]) })
+    }
+
+    fn source(&mut self, said: &mut Vec<Said>) -> Value {
+        let size = self.size();
+        let facelets = if self.dice.one_in(5) { self.facelets(size) } else { String::new() };
+        let puzzle = json!({
+            "size": size, "scramble": self.moves(size), "facelets": facelets, "bestHold": self.dice.one_in(3)
+        });
+        let puzzle = self.put(said, "puzzle", puzzle.to_string());
+        json!({ "puzzle": puzzle, "conventions": self.conventions(said), "sheet": self.sheet(said) })
+    }
+
+    fn letters(&mut self) -> String {
+        let order = self.dice.shuffled(24);
+        let letter = |at: &usize| match order[0] % 3 {
+            0 => char::from(b'A' + *at as u8).to_string(),
+            1 => (at + 1).to_string(),
+            _ => ["ka", "ki", "ku", "ke", "ko", "ma"][at % 6].to_owned() + &"xyzw"[at / 6..=at / 6],
+        };
+        let all: Vec<String> = order.iter().map(letter).map(|letter| format!("\"{letter}\"")).collect();
+        format!("[{}]", all.join(", "))
+    }
+
+    fn conventions(&mut self, said: &mut Vec<Said>) -> Value {
+        let mut text = String::new();
+        if self.dice.one_in(3) {
+            text += &format!("[letters]\ncorner = {}\nedge = {}\n", self.letters(), self.letters());
+        }
+        if self.dice.one_in(3) {
+            let (corner, edge) = (self.dice.of(&METHODS[..3]), self.dice.of(&METHODS[..3]));
+            let corner = if corner == "slice-swap" { "three-cycle" } else { corner };
+            text += &format!("[method]\ncorner = \"{corner}\"\nedge = \"{edge}\"\n");
+        }
+        if self.dice.one_in(4) {
+            text += &format!("[breaks]\ncorner = \"{}\"\n", self.dice.of(&["first", "fewest", "least"]));
+        }
+        if self.dice.one_in(4) {
+            text += &format!(
+                "[memo]\npairs = {}\norder = [\"{}\"]\n",
+                self.dice.one_in(2),
+                self.dice.of(&["edge", "corner"])
+            );
+        }
+        if self.dice.one_in(5) {
+            text += "[holding]\nup = \"yellow\"\nfront = \"red\"\n";
+        }
+        if self.dice.one_in(20) {
+            text += "[bufer]\n";
+        }
+        self.put(said, "conventions", text)
+    }
+
+    fn table(&mut self) -> String {
+        let mut text = String::from("kind,buffer,first,second,algorithm,notes\n");
+        for _ in 0..self.dice.below(8) {
+            let (kind, buffer, names) =
+                if self.dice.one_in(2) { ("corner", "UFR", &CORNERS) } else { ("edge", "UF", &EDGES) };
+            let (first, second, algorithm) =
+                (self.dice.of(names), self.dice.of(names), self.dice.of(&CYCLES));
+            text += &format!("{kind},{buffer},{first},{second},\"{algorithm}\",by heart\n");
+        }
+        text
+    }
+
+    fn sheet(&mut self, said: &mut Vec<Said>) -> Value {
+        if self.dice.one_in(2) {
+            return Value::Null;
+        }
+        let text = self.table();
+        self.put(said, "sheet", text)
+    }
+
+    fn subject(&mut self, said: &mut Vec<Said>) -> Value {
+        let (kind, buffer) = *[
+            ("corner", ""),
+            ("corner", "UFR"),
+            ("edge", "UF"),
+            ("edge", ""),
+            ("wing", ""),
+            ("corner", "UF"),
+        ]
+        .get(self.dice.below(6))
+        .unwrap_or(&("corner", ""));
+        json!({ "conventions": self.conventions(said), "kind": kind, "buffer": buffer })
+    }
+
+    fn chosen(&mut self, said: &mut Vec<Said>) -> Value {
+        let subject = self.subject(said);
+        let names = if subject["kind"] == "corner" { &CORNERS } else { &EDGES };
+        json!({ "subject": subject, "first": self.dice.of(names), "second": self.dice.of(names) })
+    }
+
+    fn memo(&mut self) -> Value {
+        let mut memo = Map::new();
+        for kind in [self.dice.of(&KINDS[..2]), self.dice.of(&KINDS)] {
+            let letters: String =
+                (0..self.dice.below(14)).map(|_| char::from(b'A' + self.dice.below(25) as u8)).collect();
+            memo.insert(kind.to_owned(), letters.into());
+        }
+        memo.into()
+    }
+
+    fn change(&mut self) -> Value {
+        let kind = self.dice.of(&KINDS);
+        let names = if kind == "corner" { &CORNERS } else { &EDGES };
+        let sticker = self.dice.of(names);
+        match self.dice.below(11) {
+            0 => Value::Null,
+            1 => {
+                json!({ "what": "letter", "kind": kind, "sticker": sticker, "letter": self.dice.of(&["Q", "ß", "ko", "", "12"]) })
+            }
+            2 => json!({ "what": "buffer", "kind": kind, "sticker": sticker }),
+            3 => {
+                json!({ "what": "shade", "face": self.face(), "shade": self.dice.of(&["#123456", "#d0402b", "red"]) })
+            }
+            4 => {
+                json!({ "what": "name", "face": self.face(), "name": self.dice.of(&["night", "white", ""]) })
+            }
+            5 => json!({ "what": "holding", "up": self.face(), "front": self.face() }),
+            6 => json!({ "what": "algorithm", "kind": kind, "text": self.moves(3) }),
+            7 => json!({ "what": "method", "kind": kind, "method": self.dice.of(&METHODS) }),
+            8 => json!({ "what": "parity", "text": self.moves(3) }),
+            9 => {
+                json!({ "what": "breaks", "kind": kind, "choice": self.dice.of(&["first", "least", "fewest", "list"]) })
+            }
+            _ => json!({ "what": "pairs", "paired": self.dice.one_in(2) }),
+        }
+    }
+
+    fn amendment(&mut self) -> Value {
+        let (first, second) = (self.dice.of(&CORNERS), self.dice.of(&CORNERS));
+        let algorithm = self.dice.of(&CYCLES);
+        match self.dice.below(6) {
+            0 => json!({ "what": "take", "first": first, "second": second, "algorithm": algorithm }),
+            1 => json!({ "what": "take", "first": "UBR", "second": "RDF", "algorithm": "[R' D' R, U]" }),
+            2 => json!({ "what": "drop", "first": first, "second": second, "algorithm": algorithm }),
+            3 => json!({ "what": "discard", "named": "UXL RDF", "algorithm": algorithm }),
+            4 => json!({ "what": "fill" }),
+            _ => json!({ "what": "clear" }),
+        }
+    }
+}
