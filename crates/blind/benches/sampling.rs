@@ -3,6 +3,7 @@
 use blind::{Condition, Conventions, Lying, Method, Sampler};
 use cube::Size;
 use divan::{Bencher, black_box};
+use formats::conditions;
 
 fn main() {
     divan::main();
@@ -28,7 +29,7 @@ struct Case {
 impl Case {
     fn new((size, text): (Size, &str)) -> Self {
         let conventions = Conventions::default();
-        let condition = Condition::read(text, size, &conventions).expect("a condition");
+        let condition = conditions::read(text, size, &conventions).expect("a condition");
         let method = Method::new(size, &conventions).expect("the usual method");
         Self { condition, conventions, method }
     }

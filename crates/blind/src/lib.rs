@@ -30,8 +30,8 @@ pub use check::{
 };
 pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
 pub use condition::{
-    Against, Aspect, Clause, Condition, ConditionError, ConditionProblem, ExpectedPart, Feature, Occurs,
-    Relation, Term, Wanted,
+    Against, Aspect, Clause, Condition, ConditionError, Feature, MOST_DEPTH, MOST_FEATURES, Occurs, Relation,
+    Term, Wanted,
 };
 pub use conventions::Needs;
 pub use conventions::{
@@ -50,10 +50,10 @@ pub use method::{
 };
 pub use plan::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason, reasons};
-pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
+pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter};
 pub use why::{
     Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
-    Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,
+    Observed, Plan, Question, Seen, WhyError, why, why_by_hand,
 };

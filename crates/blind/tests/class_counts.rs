@@ -1,10 +1,10 @@
 //! How many states meet a condition, against counting all 3,674,160 states of the 2x2 one by one.
 
 use blind::{
-    Aspect, BreakChoice, Condition, Conventions, Feature, Lying, Matching, Memo, Method, Sampler, Trace,
-    lessons,
+    Aspect, BreakChoice, Conventions, Feature, Lying, Matching, Memo, Method, Sampler, Trace, lessons,
 };
 use cube::{Orbit, Perm, Rotation, Size, State, Sticker};
+use formats::conditions;
 use std::collections::HashMap;
 
 /// Every state of the 2x2 in which the corner at DBL lies right: all orders of seven pieces, all twists of six of them.
@@ -56,7 +56,7 @@ fn conventions(buffer: &str, breaks: BreakChoice) -> Conventions {
 }
 
 fn exact(text: &str, conventions: &Conventions, method: &Method) -> u128 {
-    let condition = Condition::read(text, Size::TWO, conventions).unwrap();
+    let condition = conditions::read(text, Size::TWO, conventions).unwrap();
     match Sampler::new(&condition, Lying::Scrambled, conventions, method) {
         Ok(sampler) => {
             assert_eq!(sampler.total(), 3_674_160);
@@ -108,14 +108,15 @@ fn counts_are_those_of_all_states_one_by_one() {
             assert_eq!(exact(&text, &conventions, &method), count, "{buffer}: {text}");
         }
         // Lessons, and how conditions are put together: decided for one state of each sort.
-        let texts = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO)).chain([
+        let read = |text| conditions::read(text, Size::TWO, &conventions).unwrap();
+        let texts = [
             "corner.targets > corner.solved and not (corner.buffer = away or parity = odd)",
             "corner.cycles(3..4) = 1..2 or corner.longest = corner.shortest",
             "corner.targets != 5..7",
             "not not corner.buffer != solved",
-        ]);
-        for text in texts {
-            let condition = Condition::read(text, Size::TWO, &conventions).unwrap();
+        ];
+        let of_lessons = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO));
+        for condition in of_lessons.chain(texts.map(read)) {
             let one_by_one: u128 = found
                 .values()
                 .filter(|(_, seen)| {
@@ -124,7 +125,8 @@ fn counts_are_those_of_all_states_one_by_one() {
                 })
                 .map(|(count, _)| count)
                 .sum();
-            assert_eq!(exact(text, &conventions, &method), one_by_one, "{buffer}: {text}");
+            let text = condition.to_string();
+            assert_eq!(exact(&text, &conventions, &method), one_by_one, "{buffer}: {text}");
         }
     }
 }
@@ -222,7 +224,7 @@ fn where_letters_cannot_be_counted_the_estimate_says_so() {
     let (_, pairs) = occurrences(&conventions, &method);
     let sticker = |name| Orbit::Corner.sticker(name).unwrap();
     let truth = pairs[sticker("URF").index()][sticker("FDL").index()] as f64 / 3_674_160.0;
-    let condition = Condition::read("corner.pair(URF FDL)", Size::TWO, &conventions).unwrap();
+    let condition = conditions::read("corner.pair(URF FDL)", Size::TWO, &conventions).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
     assert_eq!(sampler.matching(), Matching::AtMost(3_674_160));
     let mut generator = search::random::seeded(1);

@@ -4,10 +4,11 @@ use blind::{
     Condition, Conventions, DrawError, Lying, Matching, Memo, Method, Sampler, hold, lessons, put_down,
 };
 use cube::{Orbit, Rotation, Size, State, Sticker};
+use formats::conditions;
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
 fn exact(text: &str, size: Size, conventions: &Conventions, method: &Method) -> u128 {
-    let condition = Condition::read(text, size, conventions).unwrap();
+    let condition = conditions::read(text, size, conventions).unwrap();
     Sampler::new(&condition, Lying::Scrambled, conventions, method).map_or(0, |sampler| {
         let Matching::Exact(count) = sampler.matching() else { panic!("{text} is not counted exactly") };
         count
@@ -71,7 +72,7 @@ fn letters_and_figures_inside_a_condition_come_as_often_as_counted() {
     let conventions = Conventions::default();
     let method = Method::new(Size::TWO, &conventions).unwrap();
     let text = "corner.pair(BK) and corner.twists <= 1";
-    let condition = Condition::read(text, Size::TWO, &conventions).unwrap();
+    let condition = conditions::read(text, Size::TWO, &conventions).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
     let mut generator = search::random::seeded(5);
     let (mut lengths, mut letters) = ([0u64; 24], [0u64; 24]);
@@ -131,8 +132,7 @@ fn a_thousand_states_of_each_lesson_meet_it() {
         for size in [Size::TWO, Size::THREE] {
             let method = Method::new(size, &Conventions::default()).unwrap();
             for lesson in lessons() {
-                let Some(text) = lesson.condition(size) else { continue };
-                let condition = Condition::read(text, size, &conventions).unwrap();
+                let Some(condition) = lesson.condition(size) else { continue };
                 for lying in [Lying::Scrambled, Lying::Anyhow] {
                     let sampler = Sampler::new(&condition, lying, &conventions, &method);
                     let Ok(sampler) = sampler else { panic!("{} cannot be met", lesson.name()) };
@@ -178,7 +178,7 @@ fn a_sequence_leads_to_the_state_drawn() {
     {
         let method = Method::new(size, &conventions).unwrap();
         let condition =
-            Condition::read("corner.twists = 1 and corner.breaks = 1", size, &conventions).unwrap();
+            conditions::read("corner.twists = 1 and corner.breaks = 1", size, &conventions).unwrap();
         let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
         for left in lefts {
             let drawn = sampler.draw(&mut generator, &mut |_| true).unwrap();
@@ -196,11 +196,11 @@ fn the_same_seed_gives_the_same_states_and_stopping_stops() {
     let conventions = Conventions::default();
     let method = Method::new(Size::THREE, &conventions).unwrap();
     let text = "edge.pair(CG) and edge.pair(DL) and edge.pair(HK)";
-    let condition = Condition::read(text, Size::THREE, &conventions).unwrap();
+    let condition = conditions::read(text, Size::THREE, &conventions).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
     let stopped = sampler.draw(&mut search::random::seeded(1), &mut |tries| tries < 8192);
     assert_eq!(stopped, Err(DrawError::Stopped { tries: 8192 }));
-    let easy = Condition::read("corner.has(B)", Size::THREE, &conventions).unwrap();
+    let easy = conditions::read("corner.has(B)", Size::THREE, &conventions).unwrap();
     let sampler = Sampler::new(&easy, Lying::Scrambled, &conventions, &method).unwrap();
     let draw = || sampler.draw(&mut search::random::seeded(9), &mut |_| true).unwrap();
     assert_eq!(draw(), draw());

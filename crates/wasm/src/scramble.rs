@@ -1,7 +1,8 @@
 //! A random scramble from a seed that the page draws, perhaps one that meets the condition of a lesson.
 
-use blind::{Condition, Lying, Sampler, lessons, put_down};
+use blind::{Lying, Sampler, lessons, put_down};
 use cube::{Rotation, display_turns};
+use formats::conditions;
 use search::random::seeded;
 use search::scramble::{Event, leading_to};
 use serde::{Deserialize, Serialize};
@@ -59,7 +60,7 @@ pub(crate) fn seed([high, low]: [u32; 2]) -> u64 {
 pub(crate) fn ready(call: &Call<'_>, of: &OfSize) -> Result<Vec<Ready>, Failure> {
     let size = size(call.voice, of.size)?;
     let for_size = lessons().iter().filter_map(|lesson| {
-        let condition = lesson.condition(size)?.to_owned();
+        let condition = lesson.condition(size)?.to_string();
         Some(Ready { title: call.voice.lesson(lesson), condition })
     });
     Ok(for_size.collect())
@@ -78,7 +79,7 @@ pub(crate) fn random(call: &mut Call<'_>, draw: &Draw) -> Result<RandomScramble,
     let conventions = call.desk.conventions(voice, &draw.conventions)?;
     let method = call.desk.method(voice, [&draw.conventions, ""], &conventions, size)?;
     let method = method.as_ref().as_ref().map_err(|error| Failure::new(voice.method_error(error)))?;
-    let condition = Condition::read(&draw.condition, size, &conventions)
+    let condition = conditions::read(&draw.condition, size, &conventions)
         .map_err(|error| Failure::new(voice.condition_error(&error)))?;
     let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, method)
         .map_err(|error| Failure::new(voice.unsatisfiable(&error)))?;

@@ -67,11 +67,12 @@ pub enum DrawError {
 /// Draws states that meet a condition, each with the same probability.
 ///
 /// ```
-/// use blind::{Condition, Conventions, Lying, Matching, Memo, Method, Sampler};
-/// use cube::Size;
+/// use blind::{Aspect, Condition, Conventions, Feature, Lying, Matching, Memo, Method, Sampler};
+/// use cube::{Orbit, Size};
 /// let conventions = Conventions::default();
 /// let method = Method::new(Size::TWO, &conventions).unwrap();
-/// let condition = Condition::read("corner.twists = 2", Size::TWO, &conventions).unwrap();
+/// let two_twists = Feature::Of(Orbit::Corner, Aspect::Turned).is(2);
+/// let condition = Condition::new(Size::TWO, two_twists).unwrap();
 /// let sampler = Sampler::new(&condition, Lying::Scrambled, &conventions, &method).unwrap();
 /// assert_eq!(sampler.total(), 3_674_160);
 /// assert!(matches!(sampler.matching(), Matching::Exact(found) if found > 0));
