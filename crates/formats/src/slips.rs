@@ -12,8 +12,8 @@ pub const VERSION: Version = Version(1);
 /// The most bytes that are read.
 pub const MOST_BYTES: usize = 64 << 10;
 
-/// The keys at the top.
-const KEYS: [&str; 8] = ["version", "strength", "slips", "tracing", "recall", "execution", "start", "alike"];
+/// The keys at the top, but for the version.
+const KEYS: [&str; 7] = ["strength", "slips", "start", "tracing", "recall", "execution", "alike"];
 
 /// Why a text is no catalogue of slips.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
@@ -41,7 +41,7 @@ pub enum SlipsError {
 /// ```
 pub fn read(text: &str) -> Result<Catalogue, SlipsError> {
     let toml = Toml::read(text, MOST_BYTES)?;
-    let (_, mut keys) = toml.versioned(Document::Slips, VERSION)?;
+    let (_, mut keys) = toml.versioned(Document::Slips, VERSION, &KEYS)?;
     let strength = above_zero(&keys.need("strength")?)?;
     let shares = keys.need("slips")?;
     let slips = shares.numbers().and_then(|shares| <[f64; 3]>::try_from(shares).ok());
@@ -49,20 +49,18 @@ pub fn read(text: &str) -> Result<Catalogue, SlipsError> {
     let slips = slips.filter(good).ok_or_else(|| shares.wrong_sort(Needs::ThreeShares))?;
     let mut weights = [0.0; SlipKind::ALL.len()];
     for stage in Stage::ALL {
-        let mut table = keys.need(stage.name())?.table()?;
-        let kinds = || SlipKind::ALL.into_iter().filter(|kind| kind.stage() == stage);
-        for kind in kinds() {
+        let kinds: Vec<SlipKind> = SlipKind::ALL.into_iter().filter(|kind| kind.stage() == stage).collect();
+        let names: Vec<&str> = kinds.iter().map(|kind| kind.name()).collect();
+        let mut table = keys.need(stage.name())?.table()?.only(&names)?;
+        for kind in kinds {
             weights[kind.index()] = above_zero(&table.need(kind.name())?)?;
         }
-        table.end(&kinds().map(SlipKind::name).collect::<Vec<_>>())?;
     }
-    let mut groups = keys.need("alike")?.table()?;
+    let mut groups = keys.need("alike")?.table()?.only(&["sound", "shape"])?;
     let texts = |entry: Entry<'_>| -> Result<Vec<String>, DocumentError> {
         Ok(entry.texts()?.into_iter().map(|(text, _)| text.to_owned()).collect())
     };
     let alike = Alike { sound: texts(groups.need("sound")?)?, shape: texts(groups.need("shape")?)? };
-    groups.end(&["sound", "shape"])?;
-    keys.end(&KEYS)?;
     Ok(Catalogue::new(weights, strength, slips, alike)?)
 }
 
