@@ -3,6 +3,7 @@
 use blind::{Condition, Conventions, Lying, Sampler, Solver};
 use cube::Size;
 use divan::{Bencher, black_box};
+use formats::conditions;
 
 fn main() {
     divan::main();
@@ -27,7 +28,7 @@ struct Case {
 impl Case {
     fn new((size, text): (Size, &str)) -> Self {
         let solver = Solver::new(size, Conventions::default());
-        let condition = Condition::read(text, size, solver.conventions()).expect("a condition");
+        let condition = conditions::read(text, size, solver.conventions()).expect("a condition");
         Self { condition, solver }
     }
 

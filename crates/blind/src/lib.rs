@@ -36,8 +36,8 @@ pub use check::{
 };
 pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
 pub use condition::{
-    Against, Aspect, Clause, Condition, ConditionError, ConditionProblem, ExpectedPart, Feature, Occurs,
-    Relation, Term, Wanted,
+    Against, Aspect, Clause, Condition, ConditionError, Feature, MOST_DEPTH, MOST_FEATURES, Occurs, Relation,
+    Term, Wanted,
 };
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
@@ -57,12 +57,12 @@ pub use method::{
 pub use nearest::nearest;
 pub use pairing::{Costs, Group, cheapest_breaks};
 pub use reason::{Chosen, End, Reason};
-pub use slip::{ActionStep, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
+pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use solver::{HoldOffer, NoSolution, Solve, Solver};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter, exchanged, is_right};
 pub use usual::{MethodName, Usual, sizeless, usual};
 pub use why::{
     Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
-    Observed, ObservedError, Plan, Question, Seen, WhyError, why, why_by_hand,
+    Observed, Plan, Question, Seen, WhyError, why, why_by_hand,
 };

@@ -3,10 +3,11 @@
 mod drawn;
 
 use blind::{
-    Aspect, BreakChoice, Breaks, Condition, Conventions, Feature, Lying, Matching, ParityChoice, Sampler,
+    Aspect, BreakChoice, Breaks, Conventions, Feature, Lying, Matching, ParityChoice, Sampler,
     Solver, Trace, lessons,
 };
 use cube::{Orbit, Perm, Rotation, Size, State, Sticker};
+use formats::conditions;
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 use std::collections::HashMap;
@@ -74,7 +75,7 @@ fn solver(buffer: &str, breaks: BreakChoice) -> Solver {
 }
 
 fn exact(text: &str, solver: &Solver) -> u128 {
-    let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
+    let condition = conditions::read(text, Size::TWO, solver.conventions()).unwrap();
     match Sampler::new(&condition, Lying::Scrambled, solver) {
         Ok(sampler) => {
             assert_eq!(sampler.total(), 3_674_160);
@@ -139,14 +140,15 @@ fn check_counts(solver: &Solver) {
         assert_eq!(exact(&text, solver), count, "{buffer}: {text}");
     }
     // Lessons, and how conditions are put together: decided for one state of each sort.
-    let texts = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO)).chain([
+    let read = |text| conditions::read(text, Size::TWO, solver.conventions()).unwrap();
+    let texts = [
         "corner.targets > corner.solved and not (corner.buffer = away or parity = odd)",
         "corner.cycles(3..4) = 1..2 or corner.longest = corner.shortest",
         "corner.targets != 5..7",
         "not not corner.buffer != solved",
-    ]);
-    for text in texts {
-        let condition = Condition::read(text, Size::TWO, solver.conventions()).unwrap();
+    ];
+    let of_lessons = lessons().iter().filter_map(|lesson| lesson.condition(Size::TWO));
+    for condition in of_lessons.chain(texts.map(read)) {
         let one_by_one: u128 = found
             .values()
             .filter(|(_, seen)| {
@@ -155,7 +157,8 @@ fn check_counts(solver: &Solver) {
             })
             .map(|(count, _)| count)
             .sum();
-        assert_eq!(exact(text, solver), one_by_one, "{buffer}: {text}");
+        let text = condition.to_string();
+        assert_eq!(exact(&text, solver), one_by_one, "{buffer}: {text}");
     }
 }
 
@@ -252,7 +255,7 @@ fn where_letters_cannot_be_counted_the_estimate_says_so() {
     let solver = solver("LUB", BreakChoice::Fewest);
     let (_, pairs) = occurrences(&solver);
     let truth = pairs[corner("URF").index()][corner("FDL").index()] as f64 / 3_674_160.0;
-    let condition = Condition::read("corner.pair(URF FDL)", Size::TWO, solver.conventions()).unwrap();
+    let condition = conditions::read("corner.pair(URF FDL)", Size::TWO, solver.conventions()).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
     assert_eq!(sampler.matching(), Matching::AtMost(3_674_160));
     let mut generator = search::random::seeded(1);

@@ -7,13 +7,14 @@ use blind::{
     Solver, lessons, put_down,
 };
 use cube::{Face, Orbit, Rotation, Size, State, Sticker};
+use formats::conditions;
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 use search::random::state3;
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
 fn exact(text: &str, solver: &Solver) -> u128 {
-    let condition = Condition::read(text, solver.size(), solver.conventions()).unwrap();
+    let condition = conditions::read(text, solver.size(), solver.conventions()).unwrap();
     Sampler::new(&condition, Lying::Scrambled, solver).map_or(0, |sampler| {
         let Matching::Exact(count) = sampler.matching() else { panic!("{text} is not counted exactly") };
         count
@@ -74,7 +75,7 @@ fn letters_and_figures_inside_a_condition_come_as_often_as_counted() {
     const STATES: u64 = 20_000;
     let solver = Solver::new(Size::TWO, Conventions::default());
     let text = "corner.pair(BK) and corner.twists <= 1";
-    let condition = Condition::read(text, solver.size(), solver.conventions()).unwrap();
+    let condition = conditions::read(text, solver.size(), solver.conventions()).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
     let mut generator = search::random::seeded(5);
     let (mut lengths, mut letters) = ([0u64; 24], [0u64; 24]);
@@ -135,8 +136,7 @@ fn a_thousand_states_of_each_lesson_meet_it() {
         for size in [Size::TWO, Size::THREE] {
             let solver = Solver::new(size, conventions.clone());
             for lesson in lessons() {
-                let Some(text) = lesson.condition(size) else { continue };
-                let condition = Condition::read(text, size, &conventions).unwrap();
+                let Some(condition) = lesson.condition(size) else { continue };
                 for lying in [Lying::Scrambled, Lying::Anyhow] {
                     let sampler = Sampler::new(&condition, lying, &solver);
                     let Ok(sampler) = sampler else { panic!("{} cannot be met", lesson.name()) };
@@ -168,7 +168,7 @@ fn a_sequence_leads_to_the_state_drawn() {
     {
         let solver = Solver::new(size, conventions.clone());
         let condition =
-            Condition::read("corner.twists = 1 and corner.breaks = 1", size, &conventions).unwrap();
+            conditions::read("corner.twists = 1 and corner.breaks = 1", size, &conventions).unwrap();
         let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
         for left in lefts {
             let drawn = sampler.draw(&mut generator, &mut |_| true).unwrap();
@@ -185,11 +185,11 @@ fn a_sequence_leads_to_the_state_drawn() {
 fn the_same_seed_gives_the_same_states_and_stopping_stops() {
     let solver = Solver::new(Size::THREE, Conventions::default());
     let text = "edge.pair(CG) and edge.pair(DL) and edge.pair(HK)";
-    let condition = Condition::read(text, solver.size(), solver.conventions()).unwrap();
+    let condition = conditions::read(text, solver.size(), solver.conventions()).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
     let stopped = sampler.draw(&mut search::random::seeded(1), &mut |tries| tries < 8192);
     assert_eq!(stopped, Err(DrawError::Stopped { tries: 8192 }));
-    let easy = Condition::read("corner.has(B)", Size::THREE, solver.conventions()).unwrap();
+    let easy = conditions::read("corner.has(B)", Size::THREE, solver.conventions()).unwrap();
     let sampler = Sampler::new(&easy, Lying::Scrambled, &solver).unwrap();
     let draw = || sampler.draw(&mut search::random::seeded(9), &mut |_| true).unwrap();
     assert_eq!(draw(), draw());
@@ -221,7 +221,7 @@ fn drawn_and_exchanging(rng: &mut impl Rng) -> Solver {
 
 /// How many of some uniformly random states meet each condition when they are traced.
 fn traced(texts: &[String], solver: &Solver, states: u64, generator: &mut impl Rng) -> Vec<u64> {
-    let read = |text: &String| Condition::read(text, Size::THREE, solver.conventions()).unwrap();
+    let read = |text: &String| conditions::read(text, Size::THREE, solver.conventions()).unwrap();
     let conditions: Vec<Condition> = texts.iter().map(read).collect();
     let mut met = vec![0; texts.len()];
     for _ in 0..states {
@@ -288,7 +288,7 @@ fn counts_are_as_frequent_as_traced_whatever_the_conventions() {
         }
         // A letter is counted exactly where the order of letters decides about breaks, and tried where costs do.
         let text = format!("edge.has({})", target(Orbit::Midge, &mut rng));
-        let condition = Condition::read(&text, Size::THREE, solver.conventions()).unwrap();
+        let condition = conditions::read(&text, Size::THREE, solver.conventions()).unwrap();
         let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
         let by_cost = matches!(
             solver.conventions().kind(Orbit::Midge).breaks,

@@ -8,6 +8,7 @@ use blind::{
     Condition, DrawError, Estimate, Lying, Matching, Sampler, Solver, lesson_condition, lessons, put_down,
 };
 use cube::{Rotation, Size, State, Turn, display_turns};
+use formats::conditions;
 use num_format::{Locale, ToFormattedString};
 use rand::SeedableRng;
 use rand_chacha::ChaCha20Rng;
@@ -93,15 +94,15 @@ fn generator(seed: Option<u64>) -> Result<ChaCha20Rng, Failure> {
 }
 
 fn condition(session: &Session, options: &ScrambleOptions, size: Size) -> Result<Option<Condition>, Failure> {
-    let text = match (&options.condition, &options.lesson) {
-        (Some(text), _) => text.as_str(),
+    match (&options.condition, &options.lesson) {
+        (Some(text), _) => conditions::read(text, size, &session.conventions)
+            .map(Some)
+            .map_err(|error| Failure::input(session.voice.condition_error(&error))),
         (None, Some(name)) => lesson_condition(name, size)
-            .map_err(|error| Failure::input(session.voice.lesson_error(&error)))?,
-        (None, None) => return Ok(None),
-    };
-    Condition::read(text, size, &session.conventions)
-        .map(Some)
-        .map_err(|error| Failure::input(session.voice.condition_error(&error)))
+            .map(Some)
+            .map_err(|error| Failure::input(session.voice.lesson_error(&error))),
+        (None, None) => Ok(None),
+    }
 }
 
 fn sampler<'a>(
@@ -132,7 +133,7 @@ fn list_lessons(session: &Session, size: Size, json: bool) -> Result<ExitCode, F
                 version: wire::VERSION,
                 name: lesson.name().to_owned(),
                 title,
-                condition: condition.to_owned(),
+                condition: condition.to_string(),
             };
             serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
             writeln!(out)?;

@@ -10,6 +10,7 @@ use blind::{
     Plan, kind_name, why, why_by_hand,
 };
 use cube::{Turn, display_turns};
+use formats::observed;
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -102,7 +103,7 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
     let (observed, seen) = match (&options.seen, &options.unsolved) {
         (Some(text), _) => (None, Some(session.facelets(text, puzzle.size)?)),
         (None, text) => {
-            let read = Observed::read(text.as_deref().unwrap_or_default())
+            let read = observed::read(text.as_deref().unwrap_or_default())
                 .map_err(|error| Failure::input(session.voice.observed_error(&error)))?;
             let seen = read.facelets(puzzle.size, session.conventions.holding);
             (Some(read), seen)

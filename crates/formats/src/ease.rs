@@ -58,17 +58,14 @@ pub enum EaseError {
 /// ```
 pub fn read(text: &str) -> Result<Model, EaseError> {
     let toml = Toml::read(text, MOST_BYTES)?;
-    let (_, mut keys) = toml.versioned(Document::Ease, VERSION)?;
-    let (costs, ways) = (keys.need("seconds")?, keys.need("way")?);
-    keys.end(&["version", "seconds", "way"])?;
-    let mut costs = costs.table()?;
+    let (_, mut keys) = toml.versioned(Document::Ease, VERSION, &["seconds", "way"])?;
+    let mut costs = keys.need("seconds")?.table()?.only(&Feature::ALL.map(Feature::name))?;
     let mut seconds = [0.0; Feature::COUNT];
     for feature in Feature::ALL {
         seconds[feature.index()] = cost(&costs.need(feature.name())?)?;
     }
-    costs.end(&Feature::ALL.map(Feature::name))?;
     let mut read = Vec::new();
-    for keys in ways.tables()? {
+    for keys in keys.need("way")?.tables()? {
         read.extend(way(keys)?);
     }
     Ok(Model::new(seconds, read)?)
@@ -86,18 +83,15 @@ pub fn read(text: &str) -> Result<Model, EaseError> {
 /// ```
 pub fn read_costs(text: &str, hands: &Model) -> Result<Model, EaseError> {
     let toml = Toml::read(text, MOST_BYTES)?;
-    let (_, mut keys) = toml.versioned(Document::Ease, VERSION)?;
-    let mut costs = keys.need("seconds")?.table()?;
+    let (_, mut keys) = toml.versioned(Document::Ease, VERSION, &["seconds", "way"])?;
     // A whole model may stand there; its ways are not asked for.
-    keys.take("way");
-    keys.end(&["version", "seconds", "way"])?;
+    let mut costs = keys.need("seconds")?.table()?.only(&Feature::ALL.map(Feature::name))?;
     let mut seconds = *hands.seconds();
     for feature in Feature::ALL {
         if let Some(entry) = costs.take(feature.name()) {
             seconds[feature.index()] = cost(&entry)?;
         }
     }
-    costs.end(&Feature::ALL.map(Feature::name))?;
     Ok(hands.with_seconds(seconds)?)
 }
 
@@ -106,7 +100,8 @@ fn cost(entry: &Entry<'_>) -> Result<f64, DocumentError> {
 }
 
 /// The ways of one table, one a turn.
-fn way(mut keys: Keys<'_>) -> Result<Vec<Way>, EaseError> {
+fn way(keys: Keys<'_>) -> Result<Vec<Way>, EaseError> {
+    let mut keys = keys.only(&["turns", "finger", "cost", "easy", "uneasy"])?;
     let turns = keys.need("turns")?;
     let finger = keys.need("finger")?.word(&Finger::ALL, Finger::name)?;
     let effort = keys.need("cost")?.word(&Effort::ALL, Effort::name)?;
@@ -117,7 +112,6 @@ fn way(mut keys: Keys<'_>) -> Result<Vec<Way>, EaseError> {
             reach[word(name, place, &Thumb::ALL, Thumb::name)? as usize] = how;
         }
     }
-    keys.end(&["turns", "finger", "cost", "easy", "uneasy"])?;
     let mut ways = Vec::new();
     for (text, place) in turns.texts()? {
         let read = Algorithm::parse(text, NOTATION).map(|read| read.flatten()).unwrap_or_default();

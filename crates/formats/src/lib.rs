@@ -5,9 +5,12 @@
 //! ([`Version`]) and, under `samples/`, a sample of every version there ever was, which must read for ever. A document of a
 //! newer version is refused and left as it is. Every reader has a bound in bytes.
 
+pub mod conditions;
 pub mod conventions;
 mod document;
 pub mod ease;
+pub mod observed;
+pub mod slips;
 pub mod state_text;
 mod toml;
 

@@ -115,18 +115,22 @@ impl<'t> Toml<'t> {
         Keys { entries: entries(self.read.as_table(), self.text), place: Place { line: 1, column: 1 } }
     }
 
-    /// The keys at the top without `version`, which must be one that can be read; a document without it is version 0.
+    /// The keys at the top but for `version`, which must be one that can be read; a document without it is version 0.
     pub fn versioned(
         &self,
         document: Document,
-        known: Version,
+        present: Version,
+        known: &[&str],
     ) -> Result<(Version, Keys<'_>), DocumentError> {
         let mut keys = self.keys();
-        let Some(version) = keys.take("version") else { return Ok((Version(0), keys)) };
-        let number = version.value.as_integer().and_then(|number| u32::try_from(number).ok());
-        let found = Version(number.ok_or_else(|| version.wrong_sort(Needs::Whole))?);
-        readable(document, found, known)?;
-        Ok((found, keys))
+        let mut found = Version(0);
+        if let Some(version) = keys.take("version") {
+            let number = version.value.as_integer().and_then(|number| u32::try_from(number).ok());
+            found = Version(number.ok_or_else(|| version.wrong_sort(Needs::Whole))?);
+        }
+        // What a newer version means by its keys is not known.
+        readable(document, found, present)?;
+        Ok((found, keys.only(known)?))
     }
 }
 
@@ -152,10 +156,10 @@ impl<'d> Keys<'d> {
         self.take(key).ok_or(DocumentError::Key { place, problem: missing })
     }
 
-    /// That nothing is left; `known` are the keys there are.
-    pub fn end(self, known: &[&str]) -> Result<(), DocumentError> {
-        match self.entries.first() {
-            None => Ok(()),
+    /// The same, if each of its keys is known.
+    pub fn only(self, known: &[&str]) -> Result<Self, DocumentError> {
+        match self.entries.iter().find(|entry| !known.contains(&entry.key)) {
+            None => Ok(self),
             Some(entry) => Err(entry.unknown(known)),
         }
     }

@@ -1,7 +1,7 @@
 //! A sample of every version of every document, which must read for ever; and what a newer version would be.
 #![expect(clippy::disallowed_methods, reason = "the samples are files")]
 
-use formats::{Document, DocumentError, Version, ease};
+use formats::{Document, DocumentError, Version, ease, slips};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
@@ -58,4 +58,20 @@ fn models_of_hands() {
         other => panic!("{other}"),
     });
     refused_as_newer(result, Document::Ease, ease::VERSION);
+}
+
+#[test]
+fn catalogues_of_slips() {
+    let read: Vec<_> = whole(Document::Slips, slips::VERSION)
+        .iter()
+        .map(|text| slips::read(text).unwrap_or_else(|error| panic!("{error}")))
+        .collect();
+    assert_eq!(read[0], read[1]);
+    assert!(read[0].alike('M', 'W') && (read[0].strength() - 60.0).abs() < 1e-12);
+    let text = newer(&slips::write(&read[0]), slips::VERSION, |number| format!("version = {number}"));
+    let result = slips::read(&text).map_err(|error| match error {
+        slips::SlipsError::Document(error) => error,
+        slips::SlipsError::Catalogue(error) => panic!("{error}"),
+    });
+    refused_as_newer(result, Document::Slips, slips::VERSION);
 }

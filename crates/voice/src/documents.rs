@@ -2,9 +2,10 @@
 
 use crate::Voice;
 use crate::check::capital;
-use blind::Conventions;
+use blind::{CatalogueError, Conventions};
 use cube::{Face, Turn};
 use formats::ease::EaseError;
+use formats::slips::SlipsError;
 use formats::state_text::{ColourNames, Spot, StateTextError};
 use formats::{Document, DocumentError, KeyProblem, Needs};
 use search::ease::ModelError;
@@ -83,6 +84,18 @@ impl Voice {
             EaseError::Model(ModelError::BadCost(feature)) => {
                 self.say("ease-bad-cost", &[("key", feature.name().into())])
             }
+        }
+    }
+
+    /// A mistake in a catalogue of slips.
+    pub fn slips_error(&self, error: &SlipsError) -> String {
+        let needs =
+            |key: &str, needs: Needs| self.key_problem(&KeyProblem::WrongSort { key: key.to_owned(), needs });
+        match error {
+            SlipsError::Document(error) => self.document_error(error),
+            SlipsError::Catalogue(CatalogueError::NoWeight(kind)) => needs(kind.name(), Needs::Share),
+            SlipsError::Catalogue(CatalogueError::NoStrength) => needs("strength", Needs::Share),
+            SlipsError::Catalogue(CatalogueError::NoShare(_)) => needs("slips", Needs::ThreeShares),
         }
     }
 

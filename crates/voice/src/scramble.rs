@@ -1,10 +1,9 @@
 //! Conditions on scrambles: what is wrong with one, why none meets it, how rare it is, and the lessons.
 
 use crate::Voice;
-use blind::{
-    ConditionError, ConditionProblem, Estimate, ExpectedPart, Lesson, LessonError, Unsatisfiable, Why,
-};
+use blind::{Estimate, Lesson, LessonError, MOST_FEATURES, Unsatisfiable, Why};
 use cube::Orbit;
+use formats::conditions::{ConditionProblem, ConditionTextError, ExpectedPart};
 
 impl Voice {
     fn perhaps(&self, meant: Option<&str>) -> String {
@@ -12,7 +11,7 @@ impl Voice {
     }
 
     /// A mistake in a condition, with its column and what would be right.
-    pub fn condition_error(&self, error: &ConditionError) -> String {
+    pub fn condition_error(&self, error: &ConditionTextError) -> String {
         let what = self.condition_problem(&error.problem);
         self.say("condition-placed", &[("column", error.column.into()), ("what", what.into())])
     }
@@ -62,8 +61,11 @@ impl Voice {
             }
             ConditionProblem::OnlyEqual => self.word("condition-only-equal"),
             ConditionProblem::TooDeep { most } => self.say("condition-too-deep", &[("most", (*most).into())]),
-            ConditionProblem::TooManyFeatures { most } => {
-                self.say("condition-too-many", &[("most", (*most).into())])
+            ConditionProblem::TooManyFeatures => {
+                self.say("condition-too-many", &[("most", MOST_FEATURES.into())])
+            }
+            ConditionProblem::TooLong { bytes, most } => {
+                self.say("document-too-long", &[("bytes", (*bytes).into()), ("most", (*most).into())])
             }
             ConditionProblem::SizeNotCovered(size) => {
                 self.say("condition-size-not-covered", &[("size", size.to_string().into())])

@@ -3,11 +3,11 @@
 use crate::Voice;
 use crate::check::capital;
 use blind::{
-    ActionStep, Ask, ByHand, Change, Conventions, HandExplanation, ObservedError, Part, Plan, Slip, Stage,
-    WhyError,
+    ActionStep, Ask, ByHand, Change, Conventions, HandExplanation, Part, Plan, Slip, Stage, WhyError,
 };
 use cube::{Orbit, Sticker, Turn, display_turns};
 use fluent_bundle::FluentValue;
+use formats::observed::ObservedError;
 
 fn moves(turns: &[Turn]) -> String {
     display_turns(turns).to_string()
@@ -188,6 +188,9 @@ impl Voice {
             ),
             ObservedError::Twice { column, piece } => {
                 self.say("observed-twice", &[("column", (*column).into()), ("piece", (*piece).into())])
+            }
+            ObservedError::TooLong { bytes, most } => {
+                self.say("document-too-long", &[("bytes", (*bytes).into()), ("most", (*most).into())])
             }
             ObservedError::Nothing => self.word("observed-nothing"),
             ObservedError::TooMany { column, most, orbit } => self.say(

@@ -1,10 +1,11 @@
 //! The sentences about slips, read as a coach would read them.
 
 use blind::{
-    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, Observed, ObservedError, ParityFault, Part,
+    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, ParityFault, Part,
     Plan, Slip, SlipKind, Solver, Stage, check_letters,
 };
 use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
+use formats::observed;
 use std::fmt::Write;
 use voice::{Language, Voice};
 
@@ -198,7 +199,7 @@ fn every_question_and_mistake_has_its_sentence() {
     asks.extend([Part::Setup, Part::Algorithm, Part::Undo].map(Ask::Part));
     asks.extend([Ask::Parity, Ask::Held]);
     let texts = ["", "UF, XX", "UFR>UF", "UF flipped; FU", "9 corners", "3 wings", "UF floppy"];
-    let errors: Vec<ObservedError> = texts.iter().map(|text| Observed::read(text).unwrap_err()).collect();
+    let errors = texts.map(|text| observed::read(text).unwrap_err());
     let mut text = String::new();
     for language in Language::ALL {
         let voice = Voice::new(language);

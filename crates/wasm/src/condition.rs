@@ -1,6 +1,6 @@
 //! Scrambles that meet a condition, and the conditions that go with lessons.
 
-use blind::{Condition, Lying, Sampler, lessons, put_down};
+use blind::{Lying, Sampler, lessons, put_down};
 use cube::{Rotation, display_turns};
 use search::random::seeded;
 use search::scramble::leading_to;
@@ -49,7 +49,7 @@ pub(crate) fn ready(call: &Call<'_>, of: &OfSize) -> Result<Vec<Ready>, Failure>
     let size = size(call.voice, of.size)?;
     let for_size = lessons().iter().filter_map(|lesson| {
         let condition = lesson.condition(size)?.to_owned();
-        Some(Ready { title: call.voice.lesson(lesson), condition })
+        Some(Ready { title: call.voice.lesson(lesson), condition: condition.to_string() })
     });
     Ok(for_size.collect())
 }
@@ -59,7 +59,7 @@ pub(crate) fn conditional(call: &mut Call<'_>, draw: &ConditionalDraw) -> Result
     let size = size(voice, draw.size)?;
     let settled = call.desk.conventions(voice, &draw.conventions)?;
     let solver = call.desk.solver(size, &settled, None);
-    let condition = Condition::read(&draw.condition, size, solver.conventions())
+    let condition = formats::conditions::read(&draw.condition, size, solver.conventions())
         .map_err(|error| Failure::new(voice.condition_error(&error)))?;
     let sampler = Sampler::new(&condition, Lying::Scrambled, &solver)
         .map_err(|error| Failure::new(voice.unsatisfiable(&error)))?;

@@ -66,10 +66,11 @@ pub enum DrawError {
 /// Draws states that meet a condition, each with the same probability.
 ///
 /// ```
-/// use blind::{Condition, Conventions, Lying, Matching, Sampler, Solver};
-/// use cube::Size;
+/// use blind::{Aspect, Condition, Conventions, Feature, Lying, Matching, Sampler, Solver};
+/// use cube::{Orbit, Size};
 /// let solver = Solver::new(Size::TWO, Conventions::default());
-/// let condition = Condition::read("corner.twists = 2", Size::TWO, solver.conventions()).unwrap();
+/// let two_twists = Feature::Of(Orbit::Corner, Aspect::Turned).is(2);
+/// let condition = Condition::new(Size::TWO, two_twists).unwrap();
 /// let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
 /// assert_eq!(sampler.total(), 3_674_160);
 /// assert!(matches!(sampler.matching(), Matching::Exact(found) if found > 0));
@@ -337,13 +338,17 @@ pub fn put_down(state: &State, conventions: &Conventions, left: Rotation) -> Sta
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::condition::Aspect;
     use crate::conventions::Conventions;
 
     #[test]
     fn a_state_that_does_not_meet_the_condition_is_not_drawn() {
         let solver = Solver::new(Size::TWO, Conventions::default());
-        let read = |text| Condition::read(text, Size::TWO, solver.conventions()).expect("a condition");
-        let (counted, other) = (read("corner.twists = 2"), read("corner.twists = 1"));
+        let twists = |count| {
+            let term = Feature::Of(Orbit::Corner, Aspect::Turned).is(count);
+            Condition::new(Size::TWO, term).expect("a condition")
+        };
+        let (counted, other) = (twists(2), twists(1));
         let mut generator = search::random::seeded(1);
         let mut sampler = Sampler::new(&counted, Lying::Scrambled, &solver).expect("there are states");
         assert!(sampler.draw(&mut generator, &mut |_| true).is_ok());

@@ -1,36 +1,19 @@
-//! Conditions on a state: a small language over the figures of a trace.
+//! Conditions on a state: figures of its trace that are compared, and letters that have to occur in its memo.
 //!
-//! ```text
-//! condition  = either { "or" either }
-//! either     = single { "and" single }
-//! single     = "not" single | "(" condition ")" | occurs | comparison
-//! comparison = feature ( "=" | "!=" | "<" | "<=" | ">" | ">=" ) ( feature | number | word | number ".." number )
-//! occurs     = kind "." ( "has" | "pair" ) "(" item { "," item } ")"
-//! feature    = "parity" | "letters" | kind "." name
-//! ```
-//!
-//! A kind is `corner` or `edge`. The names are those of [`Aspect`]: `targets`, `cycles` (of any length, or `cycles(3)`,
-//! `cycles(3..5)`), `breaks`, `closes-elsewhere`, `turned` (`twists` of corners, `flips` of edges), `solved`, `buffer`
-//! (`solved`, `turned` or `away`), `buffer-cycle`, `longest`, `shortest`. A range needs `=` or `!=`.
-//!
-//! `corner.has(B)` asks that a letter occur in the memo; a sticker's name (`corner.has(URB)`) does as well. `edge.pair(AB)`
-//! asks that two letters be memorised as a pair: the first and second letter of the kind's memo, the third and fourth, and
-//! so on. Of several items in the brackets at least one has to occur.
+//! How they are typed is the business of the crate `formats`; each is written out in one way by its [`Display`](std::fmt::Display).
 
-mod error;
 mod feature;
-mod parse;
 mod print;
 
-pub use error::{ConditionError, ConditionProblem, ExpectedPart};
 pub(crate) use feature::Part;
 pub use feature::{Aspect, Feature};
 
-use crate::conventions::Conventions;
+use crate::kind::kind_name;
 use crate::memo::Memo;
 use crate::trace::Trace;
 use cube::{Orbit, Size, Sticker};
 use std::ops::Range;
+use thiserror::Error;
 
 /// How two values are compared.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -102,16 +85,52 @@ pub struct Clause {
     pub span: Range<usize>,
 }
 
-/// A condition on the states of one puzzle, read with the letters of a solver.
+/// How deep a condition may be nested.
+pub const MOST_DEPTH: usize = 200;
+/// How many different features, and how many different occurrences, of one kind are counted together.
+pub const MOST_FEATURES: usize = 24;
+
+/// Why there is no such condition.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
+pub enum ConditionError {
+    /// The puzzle has no memo so far.
+    #[error("conditions can be set for the 2x2 and the 3x3, not for a {0}")]
+    SizeNotCovered(Size),
+    /// A kind that the puzzle does not have.
+    #[error("a {size} has no {}", kind_name(*.orbit))]
+    KindMissing {
+        /// The kind.
+        orbit: Orbit,
+        /// The puzzle.
+        size: Size,
+    },
+    /// A range whose end comes before its beginning.
+    #[error("the range goes from {from} down to {to}")]
+    RangeBackwards {
+        /// Its beginning.
+        from: u8,
+        /// Its end.
+        to: u8,
+    },
+    /// Nested too deeply.
+    #[error("conditions are nested more than {MOST_DEPTH} deep")]
+    TooDeep,
+    /// More different features or occurrences than can be counted together.
+    #[error("more than {MOST_FEATURES} different features of one kind")]
+    TooManyFeatures,
+}
+
+/// A condition on the states of one puzzle.
 ///
 /// ```
-/// use blind::{Condition, Conventions};
-/// use cube::Size;
-/// let text = "corner.breaks = 1 and corner.twists = 0 and edge.flips = 0";
-/// let condition = Condition::read(text, Size::THREE, &Conventions::default()).unwrap();
-/// assert_eq!(condition.to_string(), text);
-/// let error = Condition::read("corner.braeks = 1", Size::THREE, &Conventions::default()).unwrap_err();
-/// assert_eq!(error.column, 8);
+/// use blind::{Aspect, Condition, Feature, Term};
+/// use cube::{Orbit, Size};
+/// let breaks = Feature::Of(Orbit::Corner, Aspect::Breaks).is(1);
+/// let letters = Feature::Letters.at_least(9);
+/// let condition = Condition::new(Size::TWO, Term::all([breaks, letters])).unwrap();
+/// assert_eq!(condition.to_string(), "corner.breaks = 1 and letters >= 9");
+/// assert_eq!(condition.parts()[1].span, 22..34);
+/// assert!(Condition::new(Size::TWO, Feature::Of(Orbit::Midge, Aspect::Turned).is(0)).is_err());
 /// ```
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Condition {
@@ -119,14 +138,113 @@ pub struct Condition {
     root: Clause,
 }
 
+impl Feature {
+    const fn compared(self, relation: Relation, against: Against) -> Term {
+        Term::Compare(self, relation, against)
+    }
+
+    /// That it has a value.
+    pub const fn is(self, value: u8) -> Term {
+        self.compared(Relation::Equal, Against::Number(value))
+    }
+
+    /// That it has a value or a smaller one.
+    pub const fn at_most(self, value: u8) -> Term {
+        self.compared(Relation::AtMost, Against::Number(value))
+    }
+
+    /// That it has a value or a greater one.
+    pub const fn at_least(self, value: u8) -> Term {
+        self.compared(Relation::AtLeast, Against::Number(value))
+    }
+
+    /// That it has a value from one to another, both included.
+    pub const fn within(self, from: u8, to: u8) -> Term {
+        self.compared(Relation::Equal, Against::Within(from, to))
+    }
+}
+
+impl Term {
+    /// That all of several hold.
+    pub fn all(parts: impl IntoIterator<Item = Self>) -> Self {
+        Self::All(parts.into_iter().map(Clause::of).collect())
+    }
+
+    /// That at least one of several holds.
+    pub fn any(parts: impl IntoIterator<Item = Self>) -> Self {
+        Self::Any(parts.into_iter().map(Clause::of).collect())
+    }
+}
+
 impl Condition {
-    /// Reads a condition.
+    /// A condition, whose parts stand where they do when it is written out.
     ///
     /// # Errors
-    /// [`ConditionError`] with the column of the first mistake.
-    pub fn read(text: &str, size: Size, conventions: &Conventions) -> Result<Self, ConditionError> {
-        let root = parse::parse(text, size, conventions)?;
-        Ok(Self { size, root })
+    /// [`ConditionError`] for a puzzle without memos, a kind that it does not have, or more than can be counted.
+    pub fn new(size: Size, term: Term) -> Result<Self, ConditionError> {
+        let mut condition = Self::written(size, Clause::of(term))?;
+        condition.root.set_spans(0);
+        Ok(condition)
+    }
+
+    /// A condition as it was written, its parts with the characters that they take.
+    ///
+    /// # Errors
+    /// As [`Condition::new`].
+    pub fn written(size: Size, root: Clause) -> Result<Self, ConditionError> {
+        // Figures are counted over corners and edges.
+        if Orbit::of(size).iter().any(|orbit| !matches!(orbit, Orbit::Corner | Orbit::Midge)) {
+            return Err(ConditionError::SizeNotCovered(size));
+        }
+        if root.depth() > MOST_DEPTH {
+            return Err(ConditionError::TooDeep);
+        }
+        let condition = Self { size, root };
+        condition.check()?;
+        Ok(condition)
+    }
+
+    fn check(&self) -> Result<(), ConditionError> {
+        let mut features: Vec<Feature> = Vec::new();
+        let mut tests: Vec<Occurs> = Vec::new();
+        let mut backwards = None;
+        self.visit(&mut |term| match term {
+            Term::Compare(left, _, against) => {
+                let right = if let Against::Feature(right) = against { Some(*right) } else { None };
+                for feature in std::iter::once(*left).chain(right) {
+                    if !features.contains(&feature) {
+                        features.push(feature);
+                    }
+                    if let Feature::Of(_, Aspect::CyclesOf { from, to }) = feature
+                        && from > to
+                    {
+                        backwards = Some((from, to));
+                    }
+                }
+                if let Against::Within(from, to) = *against
+                    && from > to
+                {
+                    backwards = Some((from, to));
+                }
+            }
+            Term::Occurs(test) if !tests.contains(test) => tests.push(test.clone()),
+            Term::Occurs(_) | Term::All(_) | Term::Any(_) | Term::Not(_) => {}
+        });
+        if let Some((from, to)) = backwards {
+            return Err(ConditionError::RangeBackwards { from, to });
+        }
+        let kinds = Orbit::of(self.size);
+        let of = |feature: &Feature| if let Feature::Of(orbit, _) = feature { Some(*orbit) } else { None };
+        let named = || features.iter().filter_map(of).chain(tests.iter().map(|test| test.orbit));
+        if let Some(orbit) = named().find(|orbit| !kinds.contains(orbit)) {
+            return Err(ConditionError::KindMissing { orbit, size: self.size });
+        }
+        // One place is kept for parity and one for the targets that `letters` adds up.
+        let too_many = |&orbit: &Orbit| {
+            features.iter().filter(|feature| of(feature) == Some(orbit)).count() + 1 > MOST_FEATURES
+                || tests.iter().filter(|test| test.orbit == orbit).count() > MOST_FEATURES
+        };
+        if kinds.iter().any(too_many) { Err(ConditionError::TooManyFeatures) } else { Ok(()) }
     }
 
     /// The condition that every state meets.
@@ -175,6 +293,20 @@ impl Condition {
 }
 
 impl Clause {
+    /// A part that stands nowhere yet.
+    const fn of(term: Term) -> Self {
+        Self { term, span: 0..0 }
+    }
+
+    fn depth(&self) -> usize {
+        let deepest = |parts: &[Self]| parts.iter().map(Self::depth).max().unwrap_or(0);
+        1 + match &self.term {
+            Term::All(parts) | Term::Any(parts) => deepest(parts),
+            Term::Not(part) => part.depth(),
+            Term::Compare(..) | Term::Occurs(_) => 0,
+        }
+    }
+
     fn visit(&self, see: &mut dyn FnMut(&Term)) {
         see(&self.term);
         match &self.term {

@@ -18,7 +18,7 @@ impl fmt::Display for Clause {
                 if at > 0 {
                     write!(f, " {word} ")?;
                 }
-                if matches!(part.term, Term::All(_) | Term::Any(_)) {
+                if part.is_bracketed() {
                     write!(f, "({part})")?;
                 } else {
                     part.fmt(f)?;
@@ -29,7 +29,7 @@ impl fmt::Display for Clause {
         match &self.term {
             Term::All(parts) => joined(f, parts, "and"),
             Term::Any(parts) => joined(f, parts, "or"),
-            Term::Not(part) if matches!(part.term, Term::All(_) | Term::Any(_)) => write!(f, "not ({part})"),
+            Term::Not(part) if part.is_bracketed() => write!(f, "not ({part})"),
             Term::Not(part) => write!(f, "not {part}"),
             Term::Occurs(test) => test.fmt(f),
             Term::Compare(feature, relation, against) => {
@@ -41,6 +41,41 @@ impl fmt::Display for Clause {
                 }
             }
         }
+    }
+}
+
+impl Clause {
+    /// Whether it stands in brackets inside another.
+    const fn is_bracketed(&self) -> bool {
+        matches!(self.term, Term::All(_) | Term::Any(_))
+    }
+
+    /// Gives each part the characters that it takes when all is written out, from a character on; brackets around a part
+    /// are of it.
+    pub(super) fn set_spans(&mut self, from: usize) {
+        let inner = |part: &mut Self, at: usize| {
+            if part.is_bracketed() {
+                part.set_spans(at + 1);
+                part.span = at..part.span.end + 1;
+            } else {
+                part.set_spans(at);
+            }
+            part.span.end
+        };
+        let joined = |parts: &mut [Self], word: &str| {
+            let mut at = from;
+            for (number, part) in parts.iter_mut().enumerate() {
+                at = inner(part, if number > 0 { at + word.len() } else { at });
+            }
+            at
+        };
+        let end = match &mut self.term {
+            Term::All(parts) => joined(parts, " and "),
+            Term::Any(parts) => joined(parts, " or "),
+            Term::Not(part) => inner(part, from + "not ".len()),
+            Term::Occurs(_) | Term::Compare(..) => from + self.to_string().chars().count(),
+        };
+        self.span = from..end;
     }
 }
 

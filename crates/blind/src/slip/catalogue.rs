@@ -1,13 +1,8 @@
-//! The catalogue of slips as data: how likely each kind is, which letters are taken for each other, and how the
-//! weights are learned from diagnoses that were confirmed.
+//! The catalogue of slips: how likely each kind is, which letters are taken for each other, and how the weights are
+//! learned from diagnoses that were confirmed.
 
-use super::{SlipKind, Stage};
-use std::sync::LazyLock;
+use super::SlipKind;
 use thiserror::Error;
-use toml_edit::{Document, Item, TableLike};
-
-/// The project's own estimates.
-const ESTIMATES: &str = include_str!("../../data/slips.toml");
 
 /// How likely each kind of slip is in comparison with the others.
 ///
@@ -22,61 +17,126 @@ const ESTIMATES: &str = include_str!("../../data/slips.toml");
 /// ```
 #[derive(Clone, PartialEq, Debug)]
 pub struct Catalogue {
-    /// Shares, in the order of [`SlipKind::ALL`]; they add up to 1.
+    /// In the order of [`SlipKind::ALL`]; only their proportions matter.
     weights: [f64; SlipKind::ALL.len()],
-    /// How many confirmed slips the weights count for.
     strength: f64,
-    /// Shares of failed attempts with one, two, three slips.
     slips: [f64; 3],
-    alike: Vec<String>,
+    alike: Alike,
 }
 
-/// Why a text is no catalogue of slips.
-#[derive(Clone, PartialEq, Eq, Debug, Error)]
+/// Letters that are taken for each other, in groups; a letter may be in several.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct Alike {
+    /// Those that sound alike.
+    pub sound: Vec<String>,
+    /// Those that look alike.
+    pub shape: Vec<String>,
+}
+
+/// Why there is no such catalogue of slips.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
 pub enum CatalogueError {
-    /// It is no TOML.
-    #[error("the catalogue is no TOML: {0}")]
-    NotToml(String),
-    /// A kind has no weight, or one that is no number above 0.
-    #[error("{0} needs a number above 0")]
-    NoWeight(String),
-    /// Something else than a kind of slip has a weight.
-    #[error("{0} is no kind of slip")]
-    UnknownKind(String),
-    /// A list is missing or holds something else.
-    #[error("{0} is not the list that it should be")]
-    NoList(&'static str),
+    /// A kind has a weight that is no number above 0.
+    #[error("{} needs a number above 0", .0.name())]
+    NoWeight(SlipKind),
+    /// The weights count for a number of slips that is none above 0.
+    #[error("the weights must count for a number of slips above 0")]
+    NoStrength,
+    /// A share of attempts with so many slips is no number above 0.
+    #[error("attempts with {0} slips need a number above 0")]
+    NoShare(usize),
 }
 
-static ESTIMATED: LazyLock<Catalogue> = LazyLock::new(|| {
-    // A test holds that the file can be read.
-    let nothing =
-        Catalogue { weights: [0.0; SlipKind::ALL.len()], strength: 1.0, slips: [1.0; 3], alike: Vec::new() };
-    Catalogue::read(ESTIMATES).unwrap_or(nothing)
-});
+/// The project's own estimate of a weight: no measurement.
+const fn estimate(kind: SlipKind) -> f64 {
+    match kind {
+        SlipKind::ParityWithoutNeed | SlipKind::LetterDoubled | SlipKind::PairDoubled => 1.0,
+        SlipKind::ScrambleTurnWrong
+        | SlipKind::ScrambleTurnLeftOut
+        | SlipKind::HeldWrong
+        | SlipKind::TurnAdded
+        | SlipKind::AlgorithmInverted
+        | SlipKind::HeldOtherwise => 2.0,
+        SlipKind::WrongSticker
+        | SlipKind::CycleMissed
+        | SlipKind::FlipMissed
+        | SlipKind::TwistMissed
+        | SlipKind::TwistOtherWay
+        | SlipKind::TurnHalf
+        | SlipKind::TurnQuarter
+        | SlipKind::TurnOtherFace
+        | SlipKind::TurnWide
+        | SlipKind::SetupOfAnother
+        | SlipKind::AlgorithmLeftOut
+        | SlipKind::AlgorithmDoubled
+        | SlipKind::AlgorithmOfOtherKind => 3.0,
+        SlipKind::ClosedEarly
+        | SlipKind::ParityOverlooked
+        | SlipKind::LetterNeighbour
+        | SlipKind::LetterOther
+        | SlipKind::PairDropped
+        | SlipKind::PairsExchanged => 4.0,
+        SlipKind::LetterAlike
+        | SlipKind::LetterDropped
+        | SlipKind::PairReversed
+        | SlipKind::TurnLeftOut
+        | SlipKind::SetupUndoneWrongWay => 5.0,
+        SlipKind::WrongStickerFollowed | SlipKind::SetupNotUndone => 6.0,
+        SlipKind::TurnOtherWay => 10.0,
+    }
+}
+
+/// For how many confirmed slips the estimates count.
+const STRENGTH: f64 = 60.0;
+/// Of attempts that fail: how many by one slip, by two, by three.
+const SLIPS: [f64; 3] = [75.0, 20.0, 5.0];
+/// In English.
+const SOUND: [&str; 6] = ["BCDEGPTV", "AHJK", "FSX", "MN", "QU", "IY"];
+const SHAPE: [&str; 9] = ["CGOQ", "DOP", "EF", "HNM", "IJLT", "KXY", "MW", "PRB", "UV"];
 
 impl Default for Catalogue {
     /// The project's own estimates.
     fn default() -> Self {
-        ESTIMATED.clone()
+        let alike =
+            Alike { sound: SOUND.map(str::to_owned).to_vec(), shape: SHAPE.map(str::to_owned).to_vec() };
+        Self { weights: SlipKind::ALL.map(estimate), strength: STRENGTH, slips: SLIPS, alike }
     }
 }
 
-fn number(item: &Item) -> Option<f64> {
-    let number = item.as_float().or_else(|| item.as_integer().map(|whole| whole as f64))?;
-    (number.is_finite() && number > 0.0).then_some(number)
-}
-
-fn texts(item: Option<&Item>) -> Option<Vec<String>> {
-    item?.as_array()?.iter().map(|value| value.as_str().map(str::to_owned)).collect()
+fn share(part: f64, all: &[f64]) -> f64 {
+    let sum: f64 = all.iter().sum();
+    if sum > 0.0 { part / sum } else { 0.0 }
 }
 
 impl Catalogue {
+    /// A catalogue of weights in the order of [`SlipKind::ALL`], of which only the proportions matter and which count for
+    /// `strength` slips seen before; `slips` are the shares of failed attempts with one, two and three slips.
+    ///
+    /// # Errors
+    /// [`CatalogueError`] for the first number that is not above 0.
+    pub fn new(
+        weights: [f64; SlipKind::ALL.len()],
+        strength: f64,
+        slips: [f64; 3],
+        alike: Alike,
+    ) -> Result<Self, CatalogueError> {
+        let good = |number: f64| number.is_finite() && number > 0.0;
+        if let Some(kind) = SlipKind::ALL.into_iter().find(|kind| !good(weights[kind.index()])) {
+            return Err(CatalogueError::NoWeight(kind));
+        }
+        if !good(strength) {
+            return Err(CatalogueError::NoStrength);
+        }
+        match slips.iter().position(|&share| !good(share)) {
+            Some(at) => Err(CatalogueError::NoShare(at + 1)),
+            None => Ok(Self { weights, strength, slips, alike }),
+        }
+    }
+
     /// The same catalogue with every kind as likely as any other.
     #[must_use]
     pub fn evened(&self) -> Self {
-        let count = SlipKind::ALL.len() as f64;
-        Self { weights: [1.0 / count; SlipKind::ALL.len()], ..self.clone() }
+        Self { weights: [1.0; SlipKind::ALL.len()], ..self.clone() }
     }
 
     /// The same catalogue without some kinds: slips that are known not to have been made.
@@ -86,81 +146,40 @@ impl Catalogue {
         for kind in kinds {
             weights[kind.index()] = 0.0;
         }
-        let sum: f64 = weights.iter().sum();
-        Self { weights: weights.map(|weight| if sum > 0.0 { weight / sum } else { 0.0 }), ..self.clone() }
+        Self { weights, ..self.clone() }
     }
 
-    /// Reads a catalogue from TOML: a table for each stage with a weight for each of its kinds.
-    ///
-    /// # Errors
-    /// [`CatalogueError`] for the first thing that is missing or unknown.
-    pub fn read(text: &str) -> Result<Self, CatalogueError> {
-        let document = Document::parse(text)
-            .map_err(|error| CatalogueError::NotToml(error.message().trim().to_owned()))?;
-        let root = document.as_table();
-        let mut weights = [0.0; SlipKind::ALL.len()];
-        for stage in Stage::ALL {
-            let table = root.get(stage.name()).and_then(Item::as_table_like);
-            for (key, _) in table.into_iter().flat_map(TableLike::iter) {
-                if SlipKind::named(key).is_none_or(|kind| kind.stage() != stage) {
-                    return Err(CatalogueError::UnknownKind(format!("{}.{key}", stage.name())));
-                }
-            }
-            for kind in SlipKind::ALL.into_iter().filter(|kind| kind.stage() == stage) {
-                weights[kind.index()] = table
-                    .and_then(|table| table.get(kind.name()))
-                    .and_then(number)
-                    .ok_or_else(|| CatalogueError::NoWeight(format!("{}.{}", stage.name(), kind.name())))?;
-            }
-        }
-        let sum: f64 = weights.iter().sum();
-        let strength = root
-            .get("strength")
-            .and_then(number)
-            .ok_or_else(|| CatalogueError::NoWeight("strength".to_owned()))?;
-        let shares: Vec<f64> = root
-            .get("slips")
-            .and_then(Item::as_array)
-            .map(|list| {
-                list.iter()
-                    .filter_map(|value| {
-                        value.as_float().or_else(|| value.as_integer().map(|whole| whole as f64))
-                    })
-                    .collect()
-            })
-            .unwrap_or_default();
-        let [one, two, three] = shares[..] else { return Err(CatalogueError::NoList("slips")) };
-        let all = one + two + three;
-        if !(all.is_finite() && one > 0.0 && two > 0.0 && three > 0.0) {
-            return Err(CatalogueError::NoList("slips"));
-        }
-        let mut alike = Vec::new();
-        for way in ["sound", "shape"] {
-            let list = root.get("alike").and_then(|table| table.get(way));
-            alike.extend(texts(list).ok_or(CatalogueError::NoList("alike"))?);
-        }
-        Ok(Self {
-            weights: weights.map(|weight| weight / sum),
-            strength,
-            slips: [one / all, two / all, three / all],
-            alike,
-        })
+    /// The weights in the order of [`SlipKind::ALL`], as they were given.
+    pub const fn weights(&self) -> &[f64; SlipKind::ALL.len()] {
+        &self.weights
+    }
+
+    /// The shares of attempts with one, two and three slips, as they were given.
+    pub const fn slips(&self) -> &[f64; 3] {
+        &self.slips
+    }
+
+    /// The letters that are taken for each other.
+    pub const fn groups(&self) -> &Alike {
+        &self.alike
     }
 
     /// The share of a kind among all slips.
-    pub const fn weight(&self, kind: SlipKind) -> f64 {
-        self.weights[kind.index()]
+    pub fn weight(&self, kind: SlipKind) -> f64 {
+        share(self.weights[kind.index()], &self.weights)
     }
 
     /// The share of failed attempts with so many slips, 1 to 3.
     pub fn share_of_count(&self, slips: usize) -> f64 {
-        slips.checked_sub(1).and_then(|at| self.slips.get(at)).copied().unwrap_or(0.0)
+        let of = slips.checked_sub(1).and_then(|at| self.slips.get(at));
+        of.map_or(0.0, |&part| share(part, &self.slips))
     }
 
     /// Whether two letters sound or look alike. Letters that differ only in case are one letter.
     pub fn alike(&self, a: &str, b: &str) -> bool {
         let (a, b) = (a.to_uppercase(), b.to_uppercase());
-        a != b && self.alike.iter().any(|group| group.contains(&*a) && group.contains(&*b))
+        let mut groups = self.alike.sound.iter().chain(&self.alike.shape);
+        a != b && groups.any(|group| group.contains(&*a) && group.contains(&*b))
     }
 
     /// The weights after confirmed diagnoses: the estimates count as [`Catalogue::strength`] slips seen before.
@@ -169,12 +188,11 @@ impl Catalogue {
     /// Source: the textbook conjugate of the multinomial distribution.
     #[must_use]
     pub fn learned(&self, confirmed: &[(SlipKind, u32)]) -> Self {
-        let mut weights = self.weights.map(|weight| weight * self.strength);
+        let mut weights = SlipKind::ALL.map(|kind| self.weight(kind) * self.strength);
         for &(kind, count) in confirmed {
             weights[kind.index()] += f64::from(count);
         }
-        let strength: f64 = weights.iter().sum();
-        Self { weights: weights.map(|weight| weight / strength), strength, ..self.clone() }
+        Self { weights, strength: weights.iter().sum(), ..self.clone() }
     }
 
     /// How many confirmed slips the weights count for.
@@ -188,11 +206,17 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_file_is_whole() {
-        let read = Catalogue::read(ESTIMATES).expect("the project's own catalogue");
-        assert!((read.weights.iter().sum::<f64>() - 1.0).abs() < 1e-12);
-        assert_eq!(read, Catalogue::default());
-        assert!(read.alike("m", "N") && !read.alike("A", "B") && !read.alike("A", "a"));
+    fn the_estimates_are_whole() {
+        let usual = Catalogue::default();
+        let sum: f64 = SlipKind::ALL.into_iter().map(|kind| usual.weight(kind)).sum();
+        assert!((sum - 1.0).abs() < 1e-12);
+        assert_eq!(
+            Catalogue::new(usual.weights, usual.strength, usual.slips, usual.alike.clone()),
+            Ok(usual.clone())
+        );
+        assert!(usual.alike("m", "N") && !usual.alike("A", "B") && !usual.alike("A", "a"));
+        assert!((1..=3).map(|slips| usual.share_of_count(slips)).sum::<f64>() - 1.0 < 1e-12);
+        assert!(usual.share_of_count(0) + usual.share_of_count(4) < 1e-12);
     }
 
     #[test]
@@ -210,13 +234,15 @@ mod tests {
     }
 
     #[test]
-    fn a_mistake_in_the_file_is_named() {
-        let unknown = ESTIMATES.replace("pair-dropped", "pair-lost");
-        assert_eq!(
-            Catalogue::read(&unknown),
-            Err(CatalogueError::UnknownKind("recall.pair-lost".to_owned()))
-        );
-        let negative = ESTIMATES.replace("held-wrong = 2", "held-wrong = -2");
-        assert_eq!(Catalogue::read(&negative), Err(CatalogueError::NoWeight("start.held-wrong".to_owned())));
+    fn what_is_no_weight_is_told() {
+        let usual = Catalogue::default();
+        for bad in [0.0, -2.0, f64::NAN, f64::INFINITY] {
+            let mut weights = usual.weights;
+            weights[SlipKind::HeldWrong.index()] = bad;
+            let new = |weights, strength, slips| Catalogue::new(weights, strength, slips, Alike::default());
+            assert_eq!(new(weights, 1.0, SLIPS), Err(CatalogueError::NoWeight(SlipKind::HeldWrong)));
+            assert_eq!(new(usual.weights, bad, SLIPS), Err(CatalogueError::NoStrength));
+            assert_eq!(new(usual.weights, 1.0, [1.0, bad, 1.0]), Err(CatalogueError::NoShare(2)));
+        }
     }
 }

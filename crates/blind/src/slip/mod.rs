@@ -4,6 +4,6 @@ mod catalogue;
 mod kind;
 mod made;
 
-pub use catalogue::{Catalogue, CatalogueError};
+pub use catalogue::{Alike, Catalogue, CatalogueError};
 pub use kind::{SlipKind, Stage};
 pub use made::{ActionStep, Change, Part, Slip};

@@ -20,7 +20,7 @@ mod space;
 mod told;
 
 pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
-pub use observed::{Observed, ObservedError, Seen};
+pub use observed::{Observed, Seen};
 pub use question::{Answer, Ask, Question};
 
 use crate::execution::ExecutionError;

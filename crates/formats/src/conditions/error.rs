@@ -1,13 +1,13 @@
 //! What can be wrong with a condition, and where.
 
-use crate::kind::kind_name;
+use blind::{MOST_FEATURES, kind_name};
 use cube::{Orbit, Size};
 use thiserror::Error;
 
-/// A mistake in a condition.
+/// A mistake in a condition as it is written.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
 #[error("column {column}: {problem}")]
-pub struct ConditionError {
+pub struct ConditionTextError {
     /// Column in characters, from 1.
     pub column: usize,
     /// What is wrong.
@@ -132,9 +132,14 @@ pub enum ConditionProblem {
         most: usize,
     },
     /// More different features or occurrences than can be counted together.
-    #[error("more than {most} different features of one kind")]
-    TooManyFeatures {
-        /// How many there may be.
+    #[error("more than {MOST_FEATURES} different features of one kind")]
+    TooManyFeatures,
+    /// Longer than a condition can be.
+    #[error("{bytes} bytes are too many for a condition; at most {most} are read")]
+    TooLong {
+        /// Its length.
+        bytes: usize,
+        /// The most that is read.
         most: usize,
     },
     /// The puzzle has no memo so far.

@@ -1,32 +1,27 @@
 //! Reading conditions.
 
-use super::error::{ConditionError, ConditionProblem, ExpectedPart};
-use super::{Against, Aspect, Clause, Feature, Occurs, Relation, Term, Wanted};
-use crate::conventions::Conventions;
-use crate::kind::{kind_name, kind_named};
-use crate::letters::{Letters, UnknownLetter};
-use crate::nearest;
+use super::error::{ConditionProblem, ConditionTextError, ExpectedPart};
+use blind::{
+    Against, Aspect, Clause, Condition, ConditionError, Conventions, Feature, Letters, Occurs, Relation,
+    Term, UnknownLetter, Wanted, kind_name, kind_named, nearest,
+};
 use cube::{Orbit, Size, Sticker};
 
 /// How deep brackets and `not` may be nested.
 const DEPTH: usize = 64;
-/// How many different features, and how many different occurrences, of one kind are counted together.
-const FEATURES: usize = 24;
 
 /// Reads a condition.
-pub(super) fn parse(text: &str, size: Size, conventions: &Conventions) -> Result<Clause, ConditionError> {
+pub(super) fn parse(text: &str, size: Size, conventions: &Conventions) -> Parsed<Condition> {
     let text: Vec<char> = text.chars().collect();
     let mut parser = Parser { text, at: 0, depth: 0, size, conventions };
-    if size > Size::THREE {
-        return Err(parser.error(0, ConditionProblem::SizeNotCovered(size)));
-    }
+    // What no condition can be set for is said before any slip.
+    Condition::written(size, Condition::any(size).root().clone()).map_err(|error| parser.refused(error))?;
     let root = parser.any()?;
     parser.skip_blanks();
     if parser.at < parser.text.len() {
         return Err(parser.expected(ExpectedPart::Joint));
     }
-    parser.few_enough(&root)?;
-    Ok(root)
+    Condition::written(size, root).map_err(|error| parser.refused(error))
 }
 
 struct Parser<'a> {
@@ -37,19 +32,31 @@ struct Parser<'a> {
     conventions: &'a Conventions,
 }
 
-type Parsed<T> = Result<T, ConditionError>;
+type Parsed<T> = Result<T, ConditionTextError>;
 
 fn of_word(letter: char) -> bool {
     letter.is_alphanumeric() || letter == '-' || letter == '_'
 }
 
 impl Parser<'_> {
-    fn error(&self, at: usize, problem: ConditionProblem) -> ConditionError {
-        ConditionError { column: at.min(self.text.len()) + 1, problem }
+    fn error(&self, at: usize, problem: ConditionProblem) -> ConditionTextError {
+        ConditionTextError { column: at.min(self.text.len()) + 1, problem }
+    }
+
+    /// What can be read but is no condition.
+    fn refused(&self, error: ConditionError) -> ConditionTextError {
+        let problem = match error {
+            ConditionError::SizeNotCovered(size) => ConditionProblem::SizeNotCovered(size),
+            ConditionError::KindMissing { orbit, size } => ConditionProblem::KindMissing { orbit, size },
+            ConditionError::RangeBackwards { from, to } => ConditionProblem::RangeBackwards { from, to },
+            ConditionError::TooDeep => ConditionProblem::TooDeep { most: DEPTH },
+            ConditionError::TooManyFeatures => ConditionProblem::TooManyFeatures,
+        };
+        self.error(0, problem)
     }
 
     /// Something else is needed at the place reached.
-    fn expected(&self, expected: ExpectedPart) -> ConditionError {
+    fn expected(&self, expected: ExpectedPart) -> ConditionTextError {
         let rest = &self.text[self.at.min(self.text.len())..];
         let found: String = match rest.first() {
             Some(&first) if of_word(first) => rest.iter().take_while(|&&letter| of_word(letter)).collect(),
@@ -141,7 +148,9 @@ impl Parser<'_> {
         } else {
             self.test()?
         };
-        Ok(Clause { term, span: start..self.at })
+        // Blanks may have been passed to see whether it goes on.
+        let blanks = self.text[start..self.at].iter().rev().take_while(|sign| sign.is_whitespace()).count();
+        Ok(Clause { term, span: start..self.at - blanks })
     }
 
     fn test(&mut self) -> Parsed<Term> {
@@ -179,7 +188,7 @@ impl Parser<'_> {
         Some(feature)
     }
 
-    fn unknown(&self, word: &str, known: &[&str]) -> ConditionError {
+    fn unknown(&self, word: &str, known: &[&str]) -> ConditionTextError {
         self.error(
             self.at,
             ConditionProblem::UnknownFeature {
@@ -411,36 +420,5 @@ impl Parser<'_> {
             }
             Err(_) => Err(no_pair()),
         }
-    }
-
-    /// Features are counted together in one number each kind; that has its limits.
-    fn few_enough(&self, root: &Clause) -> Parsed<()> {
-        let too_many = Err(self.error(0, ConditionProblem::TooManyFeatures { most: FEATURES }));
-        for &orbit in Orbit::of(self.size) {
-            let mut aspects: Vec<Aspect> = Vec::new();
-            let mut tests: Vec<Occurs> = Vec::new();
-            root.visit(&mut |term| match term {
-                Term::Compare(left, _, against) => {
-                    let right = if let Against::Feature(right) = against { Some(*right) } else { None };
-                    for feature in std::iter::once(*left).chain(right) {
-                        if let Feature::Of(of, aspect) = feature
-                            && of == orbit
-                            && !aspects.contains(&aspect)
-                        {
-                            aspects.push(aspect);
-                        }
-                    }
-                }
-                Term::Occurs(test) if test.orbit == orbit && !tests.contains(test) => {
-                    tests.push(test.clone());
-                }
-                _ => {}
-            });
-            // One place is kept for parity and one for the targets that `letters` adds up.
-            if aspects.len() + 1 > FEATURES || tests.len() > FEATURES {
-                return too_many;
-            }
-        }
-        Ok(())
     }
 }
