@@ -37,9 +37,8 @@ impl DocumentKind {
     /// The most bytes of such a document. A sheet may be longer than one that is taken in at once, since it grows.
     pub const fn most_bytes(self) -> usize {
         match self {
-            Self::Conventions => 1 << 18,
+            Self::Conventions | Self::Puzzle => 1 << 18,
             Self::Sheet => 1 << 24,
-            Self::Puzzle => 1 << 18,
         }
     }
 }

@@ -88,7 +88,10 @@ fn modules() -> String {
     let mut all: Vec<(&str, &str)> = FIRST.iter().map(|&name| (name, "first")).collect();
     all.extend(REST.iter().map(|&name| (name, "rest")));
     all.sort_unstable();
-    let lines: String = all.iter().map(|(name, module)| format!("  {name}: \"{module}\",\n")).collect();
+    let lines = all.iter().fold(String::new(), |mut lines, (name, module)| {
+        writeln!(lines, "  {name}: \"{module}\",").unwrap();
+        lines
+    });
     format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n\
          import type {{ Methods }} from \"./types\";\n\n\

@@ -73,15 +73,15 @@ export class WorkerQueue {
 
   /** Starts the worker where there is none. Settled when it works, or cannot. */
   load(): Promise<void> {
-    if (this.#loading === null) {
-      this.#loading = new Promise((resolve, reject) => {
-        this.#settle = { resolve, reject };
-      });
-      // Whoever asks is told; nobody need wait for the loading itself.
-      this.#loading.catch(() => undefined);
-      this.#start();
-    }
-    return this.#loading;
+    if (this.#loading !== null) return this.#loading;
+    const loading = new Promise<void>((resolve, reject) => {
+      this.#settle = { resolve, reject };
+    });
+    // Whoever asks is told; nobody need wait for the loading itself.
+    loading.catch(() => undefined);
+    this.#loading = loading;
+    this.#start();
+    return loading;
   }
 
   ask(method: string, args: unknown, language: string, options: AskOptions): Promise<never> {
@@ -211,14 +211,15 @@ export class WorkerQueue {
   /** The worker ended. What it was asked is asked once more, unless that was what ended it twice. */
   #ended(reason: string) {
     const request = this.#atWork;
-    this.#restart();
-    if (request === null) return;
-    if (request.askedAgain) {
-      request.reject(new EngineStopped(reason));
-      this.onStopped();
-    } else {
+    const givenUp = request?.askedAgain === true;
+    if (request !== null && !givenUp) {
       request.askedAgain = true;
       this.#waiting.unshift(request);
+    }
+    this.#restart();
+    if (givenUp) {
+      request.reject(new EngineStopped(reason));
+      this.onStopped();
     }
   }
 

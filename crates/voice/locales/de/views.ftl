@@ -52,7 +52,7 @@ change-name-missing = Eine Farbe braucht einen Namen.
 change-not-for-kind = So werden { $kinds } nicht ausgeführt: { $method }.
 put-too-long = { $kind ->
     [sheet] Diese Tabelle ist länger als { $most } KiB, mehr wird nicht gelesen.
-    [puzzle] Dieser Würfel ist als Text länger als { $most } KiB, mehr wird nicht gelesen.
+    [puzzle] Dieses Puzzle ist als Text länger als { $most } KiB, mehr wird nicht gelesen.
    *[other] Diese Festlegungen sind länger als { $most } KiB, mehr wird nicht gelesen.
 }
 sheet-not-for-kind = Tabellen gibt es für Ecken und Kanten, nicht für { $kinds }.

@@ -1,6 +1,8 @@
 //! Requests as no page would think of them all: every method of the boundary, under conventions, of sizes, with sheets and memos that
 //! are drawn at random, some of them wrong. The same seed draws the same.
 
+use std::fmt::Write;
+
 use serde_json::{Map, Value, json};
 
 /// What a page says to the engine.
@@ -98,11 +100,12 @@ impl Pages {
             "conditional" => {
                 let conditions = [
                     "parity = odd",
-                    "corner letters <= 6",
-                    "edge breaks = 0",
-                    "flipped edges >= 2",
+                    "corner.breaks = 1 and corner.twists = 0",
+                    "corner.buffer = solved and corner.breaks >= 1",
+                    "edge.flips = 2..3 and corner.twists = 0",
+                    "corner.letters = 7",
                     "moons = 3",
-                    "parity = odd and corner letters = 7",
+                    "parity = odd and parity = even",
                 ];
                 let size = 2 + self.dice.below(3);
                 let condition = self.dice.of(&conditions);
@@ -157,6 +160,13 @@ impl Pages {
                 let change = self.change();
                 json!({ "conventions": self.conventions(said), "change": change })
             }
+            _ => self.about_sheets(method, said),
+        }
+    }
+
+    /// The arguments of a method about sheets of algorithms.
+    fn about_sheets(&mut self, method: &str, said: &mut Vec<Said>) -> Value {
+        match method {
             "amend" => {
                 let change = self.amendment();
                 json!({ "subject": self.subject(said), "sheet": self.sheet(said), "change": change })
@@ -183,9 +193,12 @@ impl Pages {
                 json!({ "conventions": self.conventions(said), "sheet": self.sheet(said), "text": text, "kind": kind, "buffer": buffer })
             }
             "pictures" => {
+                let subject = self.subject(said);
+                let names = if subject["kind"] == "corner" { &CORNERS } else { &EDGES };
+                let count = 1 + self.dice.below(2);
                 let cases: Vec<[&str; 2]> =
-                    (0..4).map(|_| [self.dice.of(&CORNERS), self.dice.of(&CORNERS)]).collect();
-                json!({ "subject": self.subject(said), "cases": cases })
+                    (0..count).map(|_| [self.dice.of(names), self.dice.of(names)]).collect();
+                json!({ "subject": subject, "cases": cases })
             }
             "turned" => {
                 let (algorithm, at) = (self.dice.of(&CYCLES), self.dice.below(10));
@@ -205,8 +218,13 @@ impl Pages {
         json!({ "handle": kind, "revision": revision })
     }
 
+    /// Mostly a 3x3, sometimes what is no cube.
     fn size(&mut self) -> u8 {
-        if self.dice.one_in(2) { 3 } else { (1 + self.dice.below(8)) as u8 }
+        match self.dice.below(6) {
+            0..=2 => 3,
+            3 => 2,
+            _ => (1 + self.dice.below(8)) as u8,
+        }
     }
 
     fn face(&mut self) -> &'static str {
@@ -220,7 +238,7 @@ impl Pages {
     fn moves(&mut self, size: u8) -> String {
         let turns: Vec<&str> = TURNS
             .iter()
-            .filter(|(_, from)| *from <= size)
+            .filter(|(_, from)| *from <= size.max(2))
             .flat_map(|(turns, _)| turns.iter().copied())
             .collect();
         let count = self.dice.below(24);
@@ -283,22 +301,24 @@ impl Pages {
     fn conventions(&mut self, said: &mut Vec<Said>) -> Value {
         let mut text = String::new();
         if self.dice.one_in(3) {
-            text += &format!("[letters]\ncorner = {}\nedge = {}\n", self.letters(), self.letters());
+            writeln!(text, "[letters]\ncorner = {}\nedge = {}", self.letters(), self.letters()).unwrap();
         }
         if self.dice.one_in(3) {
             let (corner, edge) = (self.dice.of(&METHODS[..3]), self.dice.of(&METHODS[..3]));
             let corner = if corner == "slice-swap" { "three-cycle" } else { corner };
-            text += &format!("[method]\ncorner = \"{corner}\"\nedge = \"{edge}\"\n");
+            writeln!(text, "[method]\ncorner = \"{corner}\"\nedge = \"{edge}\"").unwrap();
         }
         if self.dice.one_in(4) {
-            text += &format!("[breaks]\ncorner = \"{}\"\n", self.dice.of(&["first", "fewest", "least"]));
+            writeln!(text, "[breaks]\ncorner = \"{}\"", self.dice.of(&["first", "fewest", "least"])).unwrap();
         }
         if self.dice.one_in(4) {
-            text += &format!(
-                "[memo]\npairs = {}\norder = [\"{}\"]\n",
+            writeln!(
+                text,
+                "[memo]\npairs = {}\norder = [\"{}\"]",
                 self.dice.one_in(2),
                 self.dice.of(&["edge", "corner"])
-            );
+            )
+            .unwrap();
         }
         if self.dice.one_in(5) {
             text += "[holding]\nup = \"yellow\"\nfront = \"red\"\n";
@@ -316,7 +336,7 @@ impl Pages {
                 if self.dice.one_in(2) { ("corner", "UFR", &CORNERS) } else { ("edge", "UF", &EDGES) };
             let (first, second, algorithm) =
                 (self.dice.of(names), self.dice.of(names), self.dice.of(&CYCLES));
-            text += &format!("{kind},{buffer},{first},{second},\"{algorithm}\",by heart\n");
+            writeln!(text, "{kind},{buffer},{first},{second},\"{algorithm}\",by heart").unwrap();
         }
         text
     }
@@ -351,9 +371,14 @@ impl Pages {
 
     fn memo(&mut self) -> Value {
         let mut memo = Map::new();
-        for kind in [self.dice.of(&KINDS[..2]), self.dice.of(&KINDS)] {
-            let letters: String =
-                (0..self.dice.below(14)).map(|_| char::from(b'A' + self.dice.below(25) as u8)).collect();
+        let third = if self.dice.one_in(8) { self.dice.of(&KINDS) } else { "edge" };
+        for kind in ["corner", "edge", third] {
+            let count = self.dice.below(12);
+            let mut letters: String =
+                (0..count).map(|_| char::from(b'A' + self.dice.below(24) as u8)).collect();
+            if self.dice.one_in(10) {
+                letters.push('?');
+            }
             memo.insert(kind.to_owned(), letters.into());
         }
         memo.into()
