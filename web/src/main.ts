@@ -3,7 +3,7 @@ import "./app.css";
 import { mount } from "svelte";
 
 import App from "./App.svelte";
-import { startEngine } from "./engine/client";
+import { Refusal, startEngine } from "./engine/client";
 import { Shelf } from "./engine/documents";
 import { notify } from "./shell/notices.svelte";
 import { Store } from "./store/database";
@@ -42,6 +42,15 @@ async function begin(place: HTMLElement) {
   const engine = startEngine();
   // The store opens while the engine loads.
   const store = new Store();
+  store.renew = async (record, text) => {
+    try {
+      return (await engine.ask("renew", { record, text })).text;
+    } catch (error) {
+      // A newer version wrote it, or the engine is not there; either way it is left as it is.
+      if (error instanceof Refusal) notify({ name: "store-newer" });
+      return null;
+    }
+  };
   store.onTrouble = (trouble) => notify({ name: `store-${trouble}` });
   await store.open();
   const settings = new Settings(store);

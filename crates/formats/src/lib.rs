@@ -10,6 +10,7 @@ pub mod conventions;
 mod document;
 pub mod ease;
 pub mod observed;
+pub mod records;
 pub mod slips;
 pub mod state_text;
 mod toml;

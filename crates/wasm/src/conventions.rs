@@ -101,7 +101,9 @@ pub enum Change {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Settled {
-    /// As a file with every key written out.
+    /// As the browser keeps them.
+    pub kept: String,
+    /// As a file with every key written out, for people.
     pub toml: String,
     /// The colours of the faces U L F R B D in the hold for scrambling.
     pub colours: Vec<ColourOf>,
@@ -274,6 +276,7 @@ fn settled(voice: &Voice, solver: &Solver, notes: Vec<String>) -> Settled {
     let colour_at = |at: Face| conventions.holding.inverse().image(at);
     let (up, front) = (colour_at(Face::U), colour_at(Face::F));
     Settled {
+        kept: formats::conventions::to_json(conventions),
         toml: formats::conventions::write(conventions),
         colours,
         report,

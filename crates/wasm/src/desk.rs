@@ -67,7 +67,7 @@ impl Desk {
         let edition = document.edition;
         let text = text(voice, DocumentKind::Conventions, &document)?;
         let conventions = self.conventions.or_make(edition, || {
-            formats::conventions::read(text)
+            formats::conventions::read_either(text)
                 .map(Rc::new)
                 .map_err(|error| Failure::new(voice.conventions_error(&error)))
         })?;

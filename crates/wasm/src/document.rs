@@ -11,7 +11,7 @@ use crate::kept::Kept;
 #[serde(rename_all = "lowercase")]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub enum DocumentKind {
-    /// Conventions as a file; an empty text for the usual ones.
+    /// Conventions as JSON, or the text of a file; an empty text for the usual ones.
     Conventions,
     /// A sheet of three-cycles, as the engine wrote it.
     Sheet,

@@ -42,6 +42,7 @@ mod names;
 pub mod paint;
 pub mod picture;
 pub mod play;
+pub mod records;
 pub mod scramble;
 mod searches;
 pub mod sequence;

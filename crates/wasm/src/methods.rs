@@ -8,7 +8,7 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 #[cfg(feature = "first")]
-use crate::{about, paint, picture, play, sequence, texts, trace};
+use crate::{about, paint, picture, play, records, sequence, texts, trace};
 #[cfg(feature = "rest")]
 use crate::{amend, case, check, conventions, import, lesson, sheet, why};
 use crate::{condition, look, scramble};
@@ -103,6 +103,8 @@ methods! { first, FIRST, visit_first;
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
     /// A random scramble.
     "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
+    /// A record of the browser in its present form.
+    "renew": records::Found => records::Renewed, |call, found| records::renew(call, &found);
     /// Reads a sequence of moves, or says where it is none.
     "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.

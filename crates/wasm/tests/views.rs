@@ -402,3 +402,20 @@ fn what_is_no_puzzle_is_said() {
     let source = page.source(&puzzle(3, "R"), "[bufer]");
     assert!(page.ask("trace", &json!({ "source": source })).unwrap_err().contains("Line 1"));
 }
+
+#[test]
+fn what_the_browser_kept_is_renewed_and_what_is_newer_is_refused() {
+    let mut page = Page::default();
+    let old = json!({"tab": "a", "savedAt": 1, "draft": {"facelets-2": "UUUURRRRFFFFDDDDLLLLBBBB"}});
+    let renewed = page.ask("renew", &json!({"record": "draft", "text": old.to_string()})).unwrap();
+    let version = renewed["version"].as_u64().unwrap();
+    let record: Value = serde_json::from_str(renewed["text"].as_str().unwrap()).unwrap();
+    assert_eq!(record["draft"]["facelets-2"], "UUUULLLLFFFFRRRRBBBBDDDD");
+    let mut newer = record.clone();
+    newer["version"] = json!(version + 1);
+    let refused = page.ask("renew", &json!({"record": "draft", "text": newer.to_string()})).unwrap_err();
+    assert!(refused.contains("newer version"), "{refused}");
+    // The page writes the version that the engine means.
+    let store = include_str!("../../../web/src/store/database.ts");
+    assert!(store.contains(&format!("RECORD_VERSION = {version};")));
+}

@@ -3,6 +3,9 @@
 
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 
+/** The version of every record that is written; a test of the engine holds that it is the engine's. */
+export const RECORD_VERSION = 1;
+
 /** What every record has room for. */
 interface Versioned {
   /** The version of the record's form; what was written before forms had versions has none. */
@@ -16,7 +19,7 @@ export interface DraftRecord extends Versioned {
   draft: Record<string, string>;
 }
 
-/** A named set: conventions as a file, and the sheet of algorithms that goes with them. */
+/** A named set: conventions as the engine wrote them, and the sheet of algorithms that goes with them. */
 export interface SetContent {
   source: string;
   /** As the engine wrote it; sets that were kept before there were sheets have none. */
@@ -37,6 +40,9 @@ interface Schema extends DBSchema {
 
 export type Trouble = "denied" | "full" | "failed";
 
+/** Brings a record into its present form; `null` for one that a newer version wrote, which is left alone. */
+export type Renew = (record: "draft" | "set" | "setting", text: string) => Promise<string | null>;
+
 const NAME = "hoodwink";
 const VERSION = 1;
 
@@ -45,6 +51,9 @@ export class Store {
   onTrouble: (trouble: Trouble) => void = () => undefined;
   /** Told when another tab changed a set or a setting. */
   onOtherTab: (what: "sets" | "settings") => void = () => undefined;
+
+  /** Asked for records of another version. */
+  renew: Renew = () => Promise.resolve(null);
 
   #database: IDBPDatabase<Schema> | null = null;
   readonly #channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel(NAME);
@@ -72,20 +81,21 @@ export class Store {
 
   async settings(): Promise<Record<string, string>> {
     const all = await this.#try((database) => database.getAll("settings"));
-    return Object.fromEntries((all ?? []).map(({ name, value }) => [name, value]));
+    const present = await this.present("setting", all ?? []);
+    return Object.fromEntries(present.map(({ name, value }) => [name, value]));
   }
 
   async putSetting(name: string, value: string) {
-    const done = await this.#try((database) => database.put("settings", { name, value }));
+    const done = await this.#try((database) => database.put("settings", { version: RECORD_VERSION, name, value }));
     if (done !== null) this.#channel?.postMessage("settings");
   }
 
   async drafts(): Promise<DraftRecord[]> {
-    return (await this.#try((database) => database.getAll("drafts"))) ?? [];
+    return this.present("draft", (await this.#try((database) => database.getAll("drafts"))) ?? []);
   }
 
   async putDraft(record: DraftRecord) {
-    await this.#try((database) => database.put("drafts", record));
+    await this.#try((database) => database.put("drafts", { ...record, version: RECORD_VERSION }));
   }
 
   async deleteDraft(tab: string) {
@@ -93,7 +103,7 @@ export class Store {
   }
 
   async sets(): Promise<SetRecord[]> {
-    return (await this.#try((database) => database.getAll("sets"))) ?? [];
+    return this.present("set", (await this.#try((database) => database.getAll("sets"))) ?? []);
   }
 
   /**
@@ -112,7 +122,7 @@ export class Store {
         await transaction.done;
         return { kept: there, mine: false };
       }
-      const kept = { name, revision: readRevision + 1, ...content };
+      const kept = { version: RECORD_VERSION, name, revision: readRevision + 1, ...content };
       await transaction.store.put(kept);
       await transaction.done;
       return { kept, mine: true };
@@ -127,6 +137,20 @@ export class Store {
       return true;
     });
     if (done === true) this.#channel?.postMessage("sets");
+  }
+
+  /** Records in their present form, those of a newer version left out; what is kept stays as it is until it is changed. */
+  async present<R extends Versioned>(record: "draft" | "set" | "setting", found: R[]): Promise<R[]> {
+    const present: R[] = [];
+    for (const one of found) {
+      if (one.version === RECORD_VERSION) {
+        present.push(one);
+        continue;
+      }
+      const renewed = await this.renew(record, JSON.stringify(one));
+      if (renewed !== null) present.push(JSON.parse(renewed) as R);
+    }
+    return present;
   }
 
   async #try<T>(work: (database: IDBPDatabase<Schema>) => Promise<T>): Promise<T | null> {

@@ -1,6 +1,6 @@
 // Which tab this is. Each tab keeps its own draft, so that two tabs never write over each other's.
 
-import type { DraftRecord, Store } from "./database";
+import { type DraftRecord, RECORD_VERSION, type Store } from "./database";
 
 const KEY = "hoodwink-tab";
 const LAST = "hoodwink-last-moment";
@@ -15,7 +15,7 @@ export interface Tab {
  * Finds this tab's draft: its own after a reload; in a copied tab, a copy; in a new tab, that of the tab closed last.
  */
 export async function openTab(store: Store): Promise<Tab> {
-  const drafts = withLastMoment(await store.drafts());
+  const drafts = withLastMoment(await store.drafts(), await lastMoment(store));
   const before = remembered();
   if (before !== null && (await claim(before))) {
     return { name: before, draft: draftOf(drafts, before) };
@@ -41,23 +41,28 @@ const draftOf = (drafts: DraftRecord[], tab: string) => drafts.find((record) => 
  */
 export function keepLastMoment(record: DraftRecord) {
   try {
-    sessionStorage.setItem(LAST, JSON.stringify(record));
+    sessionStorage.setItem(LAST, JSON.stringify({ ...record, version: RECORD_VERSION }));
   } catch {
     // Denied or full: the database has all but the last quarter of a second.
   }
 }
 
-function withLastMoment(drafts: DraftRecord[]): DraftRecord[] {
+async function lastMoment(store: Store): Promise<DraftRecord | null> {
   try {
     const kept = sessionStorage.getItem(LAST);
-    if (kept === null) return drafts;
+    if (kept === null) return null;
     sessionStorage.removeItem(LAST);
-    const last = JSON.parse(kept) as DraftRecord;
-    const newer = drafts.some(({ tab, savedAt }) => tab === last.tab && savedAt > last.savedAt);
-    return newer ? drafts : [...drafts.filter(({ tab }) => tab !== last.tab), last];
+    const [last] = await store.present("draft", [JSON.parse(kept) as DraftRecord]);
+    return last ?? null;
   } catch {
-    return drafts;
+    return null;
   }
+}
+
+function withLastMoment(drafts: DraftRecord[], last: DraftRecord | null): DraftRecord[] {
+  if (last === null) return drafts;
+  const newer = drafts.some(({ tab, savedAt }) => tab === last.tab && savedAt > last.savedAt);
+  return newer ? drafts : [...drafts.filter(({ tab }) => tab !== last.tab), last];
 }
 
 const lockName = (tab: string) => `hoodwink tab ${tab}`;

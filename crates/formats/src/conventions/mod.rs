@@ -12,6 +12,15 @@ pub use read::read;
 pub use write::write;
 
 use crate::document::Version;
+use blind::Conventions;
+
+/// Reads conventions as JSON or as a file, whichever a text is; nothing is the usual ones.
+///
+/// # Errors
+/// As [`from_json`] and [`read`].
+pub fn read_either(text: &str) -> Result<Conventions, ConventionsError> {
+    if text.trim_start().starts_with('{') { from_json(text) } else { read(text) }
+}
 
 /// The version that is written. Version 0 is a file that does not say its version, as people write them; it is read by the same
 /// keys.

@@ -64,6 +64,7 @@ engine-stopped = Der Kern hielt mitten in der Arbeit an und wurde neu gestartet.
 store-denied = Dieser Browser bewahrt für diese Seite nichts auf. Du kannst weitermachen, aber beim Neuladen geht deine Eingabe verloren.
 store-full = Der Speicher dieses Browsers ist voll. Was du ab jetzt änderst, wird nicht aufbewahrt.
 store-failed = Der Speicher dieses Browsers meldet einen Fehler. Was du ab jetzt änderst, bleibt vielleicht nicht erhalten.
+store-newer = Etwas, das eine neuere Fassung von Hoodwink in diesem Browser abgelegt hat, blieb, wie es ist. Lade die Seite neu, um die neuere Fassung zu bekommen.
 store-changed-elsewhere = Dieser Satz wurde in einem anderen Tab geändert. Deiner wurde unter neuem Namen aufbewahrt.
 dismiss = Hinweis schließen
 

@@ -64,6 +64,7 @@ engine-stopped = The engine stopped in the middle of its work and was started ag
 store-denied = This browser keeps nothing for this page. You can go on, but a reload loses what you typed.
 store-full = This browser's storage is full. What you change from here on is not kept.
 store-failed = The storage of this browser gave an error. What you change from here on may not be kept.
+store-newer = Something that a newer version of Hoodwink kept in this browser was left as it is. Reload the page to get the newer version.
 store-changed-elsewhere = This set was changed in another tab. Yours was kept under a new name.
 dismiss = Close this notice
 
