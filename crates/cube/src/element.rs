@@ -104,8 +104,9 @@ impl Element {
     pub fn then(&self, next: &Self) -> Self {
         let mut pull = Self::IDENTITY.pull;
         for first in (0..ENTRIES).step_by(STRIDE) {
-            for at in first..first + Sticker::COUNT {
-                pull[at] = self.pull[entry(next.pull[at])];
+            let orbit = first..first + Sticker::COUNT;
+            for (slot, &from) in pull[orbit.clone()].iter_mut().zip(&next.pull[orbit]) {
+                *slot = self.pull[entry(from)];
             }
         }
         Self { pull, core: product(self.core, next.core) }

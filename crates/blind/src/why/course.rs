@@ -137,7 +137,7 @@ impl Carried {
         for (at, &turn) in tape.iter().enumerate().rev() {
             after[at] = group.turn(turn).then(&after[at + 1]);
         }
-        let before = after.iter().map(|element| element.inverse()).collect();
+        let before = after.iter().map(Element::inverse).collect();
         Self { before, after }
     }
 }
