@@ -98,6 +98,47 @@ class Cube:
         self.known[text] = turn**power
         return self.known[text]
 
+    def kind(self, place):
+        """The kind of the piece at a place, as the crate `cube` names orbits; None for a centre that stays, or nothing.
+
+        Layers are counted from outside. An oblique is named by the side of the middle on which it lies when the edge of
+        the face that is nearest to it is held at the bottom.
+        """
+        depths = [((self.size - 1) - abs(part)) // 2 + 1 for part in place]
+        inner = sorted((depth, axis) for axis, depth in enumerate(depths) if depth > 1)
+        middle = [place[axis] == 0 for _, axis in inner]
+        if len(inner) == 3 or all(middle) and len(inner) == 2:
+            return None
+        if not inner:
+            return "corner"
+        number = "" if inner[0][0] == 2 else f" {inner[0][0]}"
+        if len(inner) == 1:
+            return "midge" if middle[0] else "wing" + number
+        if any(middle):
+            return "t-centre" + number
+        if inner[0][0] == inner[1][0]:
+            return "x-centre" + number
+        signs = [(part > 0) - (part < 0) for part in place]
+        out, near, far = (
+            tuple(signs[axis] if axis == wanted else 0 for axis in range(3))
+            for wanted in (next(axis for axis, depth in enumerate(depths) if depth == 1), inner[0][1], inner[1][1])
+        )
+        return "right oblique" if dot(cross(out, near), far) > 0 else "left oblique"
+
+    def odd_kinds(self, face, layer):
+        """For each kind of piece whether a quarter turn of one layer, counted from a face, permutes the pieces oddly."""
+        axis, places = OUTWARD[face], {}
+        for place in sorted({place for place, _ in self.stickers}):
+            if self.kind(place):
+                places.setdefault(self.kind(place), []).append(place)
+        odd = {}
+        for kind, of_kind in places.items():
+            index = {place: number for number, place in enumerate(of_kind)}
+            turned = [((self.size - 1) - dot(place, axis)) // 2 + 1 == layer for place in of_kind]
+            image = [index[clockwise(place, axis) if moves else place] for place, moves in zip(of_kind, turned)]
+            odd[kind] = Permutation(image).is_odd
+        return odd
+
     def apply(self, text):
         """The facelet text after a sequence of moves on the solved cube."""
         total = Permutation(range(len(self.stickers)))

@@ -69,6 +69,22 @@ def sequences():
     return "\n".join(lines) + "\n"
 
 
+def parities():
+    """The text of parities.txt: which kinds of piece a quarter turn of each layer permutes oddly."""
+    lines = [
+        "# Source: geometry.py; a quarter turn of one layer as a permutation of the pieces of a kind, centres told apart.",
+        "# size<TAB>layer from outside<TAB>kind of piece<TAB>odd|even, whichever face the layer is counted from",
+    ]
+    for size in SIZES:
+        cube = Cube(size)
+        for layer in range(1, (size + 1) // 2 + 1):
+            odd = cube.odd_kinds("U", layer)
+            if any(cube.odd_kinds(face, layer) != odd for face in FACES):
+                raise AssertionError(f"layer {layer} of size {size} is not alike from all faces")
+            lines += [f"{size}\t{layer}\t{kind}\t{'odd' if odd[kind] else 'even'}" for kind in sorted(odd)]
+    return "\n".join(lines) + "\n"
+
+
 def read_tables(text):
     """Permutations by size and turn, from the text of a file of generators."""
     tables = {}
@@ -102,7 +118,12 @@ def main():
     tables = {"standard": read_tables(standard)}
     if ours:
         tables["ours"] = read_tables(ours)
-    written = {"generators.txt": standard, "sequences.txt": sequences(), "orders.txt": orders(tables)}
+    written = {
+        "generators.txt": standard,
+        "sequences.txt": sequences(),
+        "parities.txt": parities(),
+        "orders.txt": orders(tables),
+    }
     for name, text in written.items():
         (folder / name).write_text(text, newline="\n")
     print("wrote", ", ".join(sorted(written)))

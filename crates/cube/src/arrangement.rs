@@ -113,12 +113,23 @@ fn stickers<const N: usize>(orbit: Orbit) -> [[u8; 3]; N] {
 static CORNERS: LazyLock<[[u8; 3]; 8]> = LazyLock::new(|| stickers(Orbit::Corner));
 static MIDGES: LazyLock<[[u8; 3]; 12]> = LazyLock::new(|| stickers(Orbit::Midge));
 
+/// The size that is nothing but its corners.
+const CORNERS_ONLY: Size = Size::TWO;
+/// The size that is nothing but its corners and midges.
+const WITH_MIDGES: Size = Size::THREE;
+
+fn place(perms: &mut [Perm; Orbit::MOST], size: Size, orbit: Orbit, perm: Perm) {
+    if let Some(at) = orbit.index_on(size) {
+        perms[at] = perm;
+    }
+}
+
 impl State {
     /// The 2x2 with its corners so arranged.
     pub fn from_corners(corners: &Corners) -> Self {
         let mut perms = [Perm::IDENTITY; Orbit::MOST];
-        perms[0] = corners.perm(&CORNERS);
-        Self::from_parts(Size::TWO, Rotation::NONE, perms)
+        place(&mut perms, CORNERS_ONLY, Orbit::Corner, corners.perm(&CORNERS));
+        Self::from_parts(CORNERS_ONLY, Rotation::NONE, perms)
     }
 
     /// The 3x3 with its pieces so arranged, its fixed centres as in the first hold; `None` when corners and midges do
@@ -132,9 +143,9 @@ impl State {
     /// ```
     pub fn from_pieces(corners: &Corners, midges: &Midges) -> Option<Self> {
         let mut perms = [Perm::IDENTITY; Orbit::MOST];
-        perms[0] = corners.perm(&CORNERS);
-        perms[1] = midges.perm(&MIDGES);
-        (corners.is_odd() == midges.is_odd()).then(|| Self::from_parts(Size::THREE, Rotation::NONE, perms))
+        place(&mut perms, WITH_MIDGES, Orbit::Corner, corners.perm(&CORNERS));
+        place(&mut perms, WITH_MIDGES, Orbit::Midge, midges.perm(&MIDGES));
+        (corners.is_odd() == midges.is_odd()).then(|| Self::from_parts(WITH_MIDGES, Rotation::NONE, perms))
     }
 
     /// Where its corners lie and how they are twisted, as it is held.

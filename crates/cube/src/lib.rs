@@ -22,6 +22,7 @@
 
 mod arrangement;
 mod block;
+mod element;
 mod face;
 mod facelets;
 mod fault;
@@ -42,6 +43,7 @@ mod turn;
 
 pub use arrangement::{Arrangement, Corners, Midges};
 pub use block::{Block, Lack, Slice};
+pub use element::{ELEMENT_KEY_BITS, Element, ElementKey, Group, Left, Right};
 pub use face::{Axis, Face};
 pub use facelets::{FaceletError, Facelets};
 pub use fault::{Fault, Physical, Unreachable};

@@ -39,9 +39,8 @@ impl Metric {
             Block::Whole(_) => 0,
         };
         match self {
-            Self::HalfTurn => blocks,
             Self::QuarterTurn if turn.amount.quarters() == Amount::Half.quarters() => 2 * blocks,
-            Self::QuarterTurn => blocks,
+            Self::HalfTurn | Self::QuarterTurn => blocks,
             Self::SliceTurn if blocks == 0 => 0,
             Self::SliceTurn | Self::Execution => 1,
         }

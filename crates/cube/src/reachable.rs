@@ -306,7 +306,8 @@ impl State {
     fn exchanged(&self) -> Vec<(Orbit, Sticker, Sticker)> {
         let back = self.named_in(self.core());
         let mut pairs = Vec::new();
-        for orbit in [Orbit::Corner, Orbit::Midge] {
+        // The orbits that share a parity: those whose pieces can be turned in their places.
+        for &orbit in Orbit::of(self.size()).iter().filter(|orbit| orbit.stickers_per_piece() > 1) {
             let lies_at =
                 |piece: u8| orbit.piece(back.at(orbit, orbit.references()[piece as usize])).index() as u8;
             for piece in 0..orbit.pieces() {

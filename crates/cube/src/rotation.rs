@@ -90,6 +90,44 @@ impl Rotation {
         Self(faces)
     }
 
+    /// [`Rotation::then`], for tables that are made when the crate is compiled.
+    pub(crate) const fn followed_by(self, next: Self) -> Self {
+        let mut faces = self.0;
+        let mut at = 0;
+        while at < faces.len() {
+            faces[at] = next.image(faces[at]);
+            at += 1;
+        }
+        Self(faces)
+    }
+
+    /// A number below 24: by the face to which U goes, and then by that to which F goes.
+    pub(crate) const fn number(self) -> u8 {
+        let (up, front) = (self.image(Face::U), self.image(Face::F));
+        let mut before = 0;
+        let mut at = 0;
+        while at < front.index() {
+            before += (Face::at(at).axis() as u8 != up.axis() as u8) as u8;
+            at += 1;
+        }
+        4 * up.index() as u8 + before
+    }
+
+    /// The rotation with a number below 24.
+    pub(crate) const fn numbered(number: u8) -> Self {
+        let up = Face::at(number as usize / 4);
+        let mut left = number % 4;
+        let mut at = 0;
+        while left > 0 || Face::at(at).axis() as u8 == up.axis() as u8 {
+            left -= (Face::at(at).axis() as u8 != up.axis() as u8) as u8;
+            at += 1;
+        }
+        let front = Face::at(at);
+        // Right is where up and front, in this order, make a right-handed system.
+        let right = beside(normal(up), normal(front));
+        Self([up, right.opposite(), front, right, front.opposite(), up.opposite()])
+    }
+
     /// The fewest rotations x, y, z that make it: none, one or two.
     pub fn turns(self) -> &'static [Turn] {
         WAYS.iter().find(|(rotation, _)| *rotation == self).map_or(&[], |(_, turns)| turns.as_slice())
@@ -101,9 +139,35 @@ impl Rotation {
     }
 }
 
+/// The face in the direction of the vector product of two.
+const fn beside(a: Vector, b: Vector) -> Face {
+    let wanted = [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+    let mut at = 0;
+    loop {
+        let face = Face::at(at);
+        let there = normal(face);
+        if there[0] == wanted[0] && there[1] == wanted[1] && there[2] == wanted[2] {
+            return face;
+        }
+        at += 1;
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn numbers_are_those_of_rotations() {
+        let mut seen = [false; 24];
+        for rotation in Rotation::all() {
+            assert_eq!(Rotation::numbered(rotation.number()), rotation);
+            assert!(!std::mem::replace(&mut seen[rotation.number() as usize], true));
+            for next in Rotation::all() {
+                assert_eq!(rotation.followed_by(next), rotation.then(next));
+            }
+        }
+    }
 
     #[test]
     fn there_are_24_and_two_turns_suffice() {

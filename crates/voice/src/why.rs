@@ -158,6 +158,7 @@ impl Voice {
             WhyError::NotOneSwap(orbit) => {
                 self.say("why-not-one-swap", &[("kinds", self.kinds(*orbit).into())])
             }
+            WhyError::Size(size) => self.say("why-size", &[("size", size.to_string().into())]),
             WhyError::EdgesExchanged => self.word("why-edges-exchanged"),
             WhyError::OtherSize { planned, seen } => self.say(
                 "why-other-size",

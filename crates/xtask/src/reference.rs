@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 
 /// What `reference/make.py` writes.
-const FROM_PYTHON: &[&str] = &["generators.txt", "orders.txt", "sequences.txt"];
+const FROM_PYTHON: &[&str] = &["generators.txt", "orders.txt", "parities.txt", "sequences.txt"];
 /// What `reference/orders.g` prints.
 const FROM_GAP: &str = "orders_gap.txt";
 

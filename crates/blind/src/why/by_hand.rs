@@ -1,11 +1,10 @@
 //! A puzzle in a state that turning cannot lead to: a piece was turned or taken out by hand. With that put right, the
 //! rest is explained as always, by one slip at most.
 
-use super::element::Element;
 use super::search::{self, Found};
 use super::space::Space;
 use super::{Assembly, Explanation, Inquiry, Plan, Setting, WhyError};
-use cube::{Facelets, Orbit, State, Sticker, Unreachable};
+use cube::{Element, Facelets, Orbit, State, Sticker, Unreachable};
 
 /// What was done by hand.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -114,7 +113,7 @@ fn repairs(seen: &Facelets) -> Vec<(ByHand, State)> {
 /// Explains what turning cannot lead to, if it cannot; `None` for a state that it can.
 ///
 /// # Errors
-/// [`WhyError::OtherSize`] for colours of another size.
+/// [`WhyError::OtherSize`] for colours of another size, [`WhyError::Size`] for a size that is not explained.
 pub fn why_by_hand(
     plan: &Plan<'_>,
     seen: &Facelets,
@@ -125,13 +124,13 @@ pub fn why_by_hand(
         return Err(WhyError::OtherSize { planned: size, seen: seen.size() });
     }
     let Err(fault) = seen.state() else { return Ok(None) };
-    let setting = Setting::new(plan, inquiry.catalogue);
-    let space = Space::new(&setting.course, &plan.traces, &setting.craft, &setting.tables);
-    let tables = &setting.tables;
+    let setting = Setting::new(plan, inquiry.catalogue)?;
+    let space = Space::new(&setting.course, &plan.traces, &setting.craft, setting.group);
+    let group = setting.group;
     let mut explained: Vec<(f64, HandExplanation)> = Vec::new();
     for (by_hand, state) in repairs(seen) {
         let difference = setting.difference(&state);
-        let as_planned = tables.coset(&difference) == tables.coset(&Element::IDENTITY);
+        let as_planned = group.key_up_to_hold(&difference) == group.key_up_to_hold(&Element::IDENTITY);
         let mut found = Found::default();
         search::singles(&space, &difference, 1.0, &mut found);
         let likely = if as_planned { 1.0 } else { found.groups.values().map(|group| group.weight).sum() };

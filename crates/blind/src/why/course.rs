@@ -1,11 +1,10 @@
 //! The course of an attempt: everything that is turned, from the scramble to the last letter, as one tape on which
 //! every stretch knows what it belongs to.
 
-use super::element::{Element, Tables};
 use crate::conventions::Conventions;
 use crate::method::Method;
 use crate::slip::{ActionStep, Part};
-use cube::{Orbit, Rotation, Sticker, Turn, inverted};
+use cube::{Element, Group, Orbit, Rotation, Sticker, Turn, inverted};
 
 /// The letters that are carried out, kind by kind in the order of execution, and whether the parity algorithm is made.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -134,12 +133,12 @@ pub(crate) struct Carried {
 }
 
 impl Carried {
-    pub(crate) fn new(tape: &[Turn], tables: &Tables) -> Self {
+    pub(crate) fn new(tape: &[Turn], group: &'static Group) -> Self {
         let mut after = vec![Element::IDENTITY; tape.len() + 1];
         for (at, &turn) in tape.iter().enumerate().rev() {
-            after[at] = tables.turn(turn).then(&after[at + 1], tables);
+            after[at] = group.turn(turn).then(&after[at + 1]);
         }
-        let before = after.iter().map(|element| element.inverse(tables)).collect();
+        let before = after.iter().map(Element::inverse).collect();
         Self { before, after }
     }
 }

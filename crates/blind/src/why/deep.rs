@@ -1,9 +1,9 @@
 //! Three slips: for each two, the third is looked up. Likelier slips come first, so that a search that is broken off
 //! has seen the likeliest.
 
-use super::element::{Element, Key};
 use super::search::{ActionElements, Found, Story, zone};
 use super::space::{Class, Space};
+use cube::{Element, ElementKey as Key};
 use rustc_hash::FxHashMap;
 use std::hash::{BuildHasher, BuildHasherDefault};
 
@@ -75,14 +75,14 @@ fn one_after_another(
     found: &mut Found,
     progress: &mut dyn FnMut(f64) -> bool,
 ) -> bool {
-    let tables = space.tables;
+    let group = space.group;
     let mut order: Vec<(&Class, Extent)> =
         space.classes.all.iter().map(|class| (class, extent(class, space))).collect();
     order.sort_by(|a, b| b.0.weight.total_cmp(&a.0.weight));
     let filter = Filter::new(order.iter().map(|(class, _)| class.coset));
     // The first two in order of weight, whichever comes first in the attempt: (1, 2), (1, 3), (2, 1), (2, 3), …
     let rights: Vec<_> =
-        order.iter().map(|(class, _)| tables.right(&class.inverse.then(difference, tables))).collect();
+        order.iter().map(|(class, _)| group.right(&class.inverse.then(difference))).collect();
     for done in 1..order.len() {
         if done % 16 == 0 && !progress(0.1 + 0.9 * (done * done) as f64 / (order.len() * order.len()) as f64)
         {
@@ -94,7 +94,7 @@ fn one_after_another(
                 if from.first_end > to.last_begin {
                     continue;
                 }
-                let wanted = tables.coset_of_quotient(&two.element, &two.inverse, &rights[first]);
+                let wanted = group.key_of_quotient(&two.element, &two.inverse, &rights[first]);
                 if filter.may_hold(wanted) {
                     add(space, one, two, wanted, prior, found);
                 }
@@ -137,36 +137,36 @@ struct Inner {
 /// Slips of tracing or recall, a slip of the hands in the letters that they brought in, and a third slip: elsewhere, or
 /// in those letters too.
 fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
-    let tables = space.tables;
+    let group = space.group;
     // For each slip that may come before: what is left to explain after it.
     let mut before: FxHashMap<Key, Vec<u32>> = FxHashMap::default();
-    let right = tables.right(difference);
+    let right = group.right(difference);
     for (number, class) in space.classes.all.iter().enumerate() {
-        let left = tables.coset_of_quotient(&class.element, &class.inverse, &right);
+        let left = group.key_of_quotient(&class.element, &class.inverse, &right);
         before.entry(left).or_default().push(number as u32);
     }
     let mut elements = ActionElements::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
         let effect = space.effect(&outer.edits, &space.carried);
-        let outer_coset = tables.coset(&effect);
-        if outer_coset == tables.coset(&Element::IDENTITY) {
+        let outer_coset = group.key_up_to_hold(&effect);
+        if outer_coset == group.key_up_to_hold(&Element::IDENTITY) {
             continue;
         }
         let zone = zone(slip, space, &mut elements);
         let mut inners: Vec<Inner> = Vec::new();
         for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
-            let back = after.inverse(tables);
+            let back = after.inverse();
             let local = space.local(letter);
             inners.extend(local.classes.all.iter().map(|class| {
-                let element = back.then(&class.element, tables).then(after, tables);
+                let element = back.then(&class.element).then(after);
                 let members =
                     class.members.iter().map(|&at| (at, local.candidates[at as usize].weight)).collect();
-                Inner { action: action as u32, members, element, coset: tables.coset(&element) }
+                Inner { action: action as u32, members, element, coset: group.key_up_to_hold(&element) }
             }));
         }
-        let rest = effect.inverse(tables).then(difference, tables);
-        let rest_right = tables.right(&rest);
+        let rest = effect.inverse().then(difference);
+        let rest_right = group.right(&rest);
         let mut later: FxHashMap<Key, Vec<u32>> = FxHashMap::default();
         if zone.actions.len() > 1 {
             for (at, inner) in inners.iter().enumerate() {
@@ -174,8 +174,8 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
             }
         }
         for inner in &inners {
-            let inverse = inner.element.inverse(tables);
-            let left = tables.coset_of_quotient(&inner.element, &inverse, &rest_right);
+            let inverse = inner.element.inverse();
+            let left = group.key_of_quotient(&inner.element, &inverse, &rest_right);
             let mut story = |member: (u32, f64), (other, other_first), weight: f64, coset: Key| {
                 let weight = prior * outer.weight * member.1 * weight;
                 let (letters, action, slip) = (number as u32, inner.action, member.0);
@@ -192,8 +192,8 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
                     }
                 }
             }
-            let both = effect.then(&inner.element, tables);
-            for &class in before.get(&tables.coset(&both)).into_iter().flatten() {
+            let both = effect.then(&inner.element);
+            for &class in before.get(&group.key_up_to_hold(&both)).into_iter().flatten() {
                 let class = &space.classes.all[class as usize];
                 for &other in &class.members {
                     let first = &space.candidates[other as usize];

@@ -9,7 +9,6 @@ mod by_hand;
 mod course;
 mod craft;
 mod deep;
-mod element;
 mod hands;
 mod memo_slips;
 mod observed;
@@ -31,8 +30,7 @@ use crate::solver::Solver;
 use crate::trace::Trace;
 use course::{Course, recalled};
 use craft::Craft;
-use cube::{Claim, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
-use element::{Element, Tables};
+use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
 use observed::Wanted;
 use search::{Found, Story};
 use space::Space;
@@ -184,6 +182,9 @@ pub enum WhyError {
     /// Parity is met by exchanging two edges in the trace; the catalogue knows the slips of a parity algorithm only.
     #[error("attempts are explained with a parity algorithm only, not with two edges exchanged in the trace")]
     EdgesExchanged,
+    /// The pieces of the size are too many, or look alike: what slips do is not told apart there.
+    #[error("attempts are explained on the 2x2 and the 3x3, not on a {0}")]
+    Size(Size),
     /// The puzzle was seen in another size: pieces that the planned one does not have are of the smallest that has them.
     #[error("the attempt was on a {planned}, what was seen is a {seen}")]
     OtherSize {
@@ -317,8 +318,8 @@ pub fn why(
     inquiry: &Inquiry<'_>,
     progress: &mut dyn FnMut(f64) -> bool,
 ) -> Result<Diagnosis, WhyError> {
-    let setting = Setting::new(plan, inquiry.catalogue);
-    let (tables, planned) = (&setting.tables, &setting.planned);
+    let setting = Setting::new(plan, inquiry.catalogue)?;
+    let (group, planned) = (setting.group, &setting.planned);
     let size = plan.solver.size();
     if let Some(orbit) = observed.foreign_kind(size) {
         let has = |size: &Size| Orbit::of(*size).contains(&orbit);
@@ -342,7 +343,7 @@ pub fn why(
     {
         return Err(WhyError::OtherSize { planned: size, seen: state.size() });
     }
-    let space = Space::new(&setting.course, &plan.traces, &setting.craft, tables);
+    let space = Space::new(&setting.course, &plan.traces, &setting.craft, group);
     let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
     let mut found = Found::default();
     let mut broken_off = !progress(0.0);
@@ -350,10 +351,10 @@ pub fn why(
     match (&exactly, &wanted) {
         (Some(state), _) => {
             let difference = setting.difference(state);
-            as_planned = tables.coset(&difference) == tables.coset(&Element::IDENTITY);
+            as_planned = group.key_up_to_hold(&difference) == group.key_up_to_hold(&Element::IDENTITY);
             if !as_planned {
                 search::singles(&space, &difference, shares[0], &mut found);
-                search::pairs(&space, &tables.right(&difference), shares[1], &mut found);
+                search::pairs(&space, &group.right(&difference), shares[1], &mut found);
                 search::inside(&space, &difference, shares[1], &mut found);
                 if inquiry.depth == Depth::Three && !broken_off {
                     broken_off = deep::triples(&space, &difference, shares[2], &mut found, progress);
@@ -361,8 +362,8 @@ pub fn why(
             }
         }
         (None, Some(wanted)) => {
-            let named = tables.of(&planned.named_in(plan.solver.conventions().holding));
-            as_planned = wanted.fits_held(&named, tables, size.is_odd());
+            let named = group.element(&planned.named_in(plan.solver.conventions().holding));
+            as_planned = wanted.fits_held(&named, group, size.is_odd());
             if !as_planned {
                 partial::explain(&space, wanted, &named, [shares[0], shares[1]], &mut found);
             }
@@ -376,7 +377,7 @@ pub fn why(
 
 /// What a search is made in.
 struct Setting<'a> {
-    tables: Tables,
+    group: &'static Group,
     course: Course,
     craft: Craft<'a>,
     /// What should have come out.
@@ -384,16 +385,17 @@ struct Setting<'a> {
 }
 
 impl<'a> Setting<'a> {
-    fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Self {
+    fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Result<Self, WhyError> {
         let course = plan.course();
         let planned = plan.start().after(&course.tape);
         let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue);
-        Self { tables: Tables::new(plan.solver.size()), course, craft, planned }
+        let group = Group::of(plan.solver.size()).ok_or(WhyError::Size(plan.solver.size()))?;
+        Ok(Self { group, course, craft, planned })
     }
 
     /// What leads from what should have come out to what did.
     fn difference(&self, outcome: &State) -> Element {
-        self.tables.of(&self.planned).inverse(&self.tables).then(&self.tables.of(outcome), &self.tables)
+        self.group.element(&self.planned).inverse().then(&self.group.element(outcome))
     }
 }
 
@@ -455,8 +457,8 @@ impl Assembly<'_> {
             }
             (None, Some(wanted)) => {
                 let solver = self.plan.solver;
-                let named = self.space.tables.of(&outcome.named_in(solver.conventions().holding));
-                let fits = wanted.fits_held(&named, self.space.tables, solver.size().is_odd());
+                let named = self.space.group.element(&outcome.named_in(solver.conventions().holding));
+                let fits = wanted.fits_held(&named, self.space.group, solver.size().is_odd());
                 NotProven::unless(fits, Claim::Explanation)?;
             }
             (None, None) => return Err(not_proven),

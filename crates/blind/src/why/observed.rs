@@ -1,8 +1,7 @@
 //! What is known of the puzzle after the attempt.
 
 use super::WhyError;
-use super::element::{Element, Tables};
-use cube::{Orbit, Sticker};
+use cube::{Element, Group, Orbit, Sticker};
 
 /// What the puzzle looks like after the attempt.
 ///
@@ -184,19 +183,19 @@ impl Wanted {
     }
 
     /// Whether an outcome, named as solved is the identity and held as it should be, is what was seen.
-    pub(crate) fn fits(&self, outcome: &Element) -> bool {
+    pub(crate) fn fits(&self, outcome: &Element, group: &Group) -> bool {
         if let Some(counts) = &self.counts {
             return counts.iter().all(|&(orbit, count)| {
                 let unsolved = orbit
                     .all_pieces()
                     .map(|piece| orbit.reference(piece))
-                    .filter(|&place| outcome.at(orbit, place) != place)
+                    .filter(|&place| group.at(outcome, orbit, place) != place)
                     .count();
                 unsolved == count
             });
         }
         self.places.iter().all(|&(orbit, place, demanded)| {
-            let there = outcome.at(orbit, place);
+            let there = group.at(outcome, orbit, place);
             match demanded {
                 Place::Solved => there == place,
                 Place::Unsolved => there != place,
@@ -208,11 +207,11 @@ impl Wanted {
     }
 
     /// [`Wanted::fits`] in the standard hold; on sizes without fixed centres in any hold.
-    pub(crate) fn fits_held(&self, outcome: &Element, tables: &Tables, odd: bool) -> bool {
+    pub(crate) fn fits_held(&self, outcome: &Element, group: &'static Group, odd: bool) -> bool {
         if odd {
-            return self.fits(&outcome.then(tables.held(tables.standard_hold(outcome)), tables));
+            return self.fits(&outcome.then(&group.holds()[group.standard_hold(outcome)]), group);
         }
-        (0..24).any(|hold| self.fits(&outcome.then(tables.held(hold), tables)))
+        group.holds().iter().any(|hold| self.fits(&outcome.then(hold), group))
     }
 }
 
@@ -249,16 +248,4 @@ fn demand(item: &Seen, places: &mut [(Orbit, Sticker, Place)]) {
             }
         }
     }
-}
-
-/// A table from places to pieces as a key, to compare with [`Tables::places_only`].
-pub(crate) fn lifted(places: &[(Orbit, Sticker, Sticker)]) -> Element {
-    let mut tables = [*cube::Perm::IDENTITY.table(); 2];
-    for &(orbit, place, there) in places {
-        let table = &mut tables[usize::from(orbit != Orbit::Corner)];
-        for (at, lies) in orbit.stickers_from(place).zip(orbit.stickers_from(there)) {
-            table[at.index()] = lies.index() as u8;
-        }
-    }
-    Element::from_tables(&tables)
 }

@@ -1,9 +1,9 @@
 //! Explaining an outcome of which not everything is known.
 
-use super::element::{Element, Key};
-use super::observed::{Wanted, lifted};
+use super::observed::Wanted;
 use super::search::{Found, Story};
 use super::space::Space;
+use cube::{Element, ElementKey as Key};
 use rustc_hash::FxHashMap;
 
 /// How many of the likeliest classes are tried against each other where nothing can be looked up.
@@ -17,10 +17,10 @@ pub(crate) fn explain(
     priors: [f64; 2],
     found: &mut Found,
 ) {
-    let tables = space.tables;
+    let group = space.group;
     let odd = space.craft.size().is_odd();
     for class in &space.classes.all {
-        if wanted.fits_held(&named.then(&class.element, tables), tables, odd) {
+        if wanted.fits_held(&named.then(&class.element), group, odd) {
             for &member in &class.members {
                 let weight = priors[0] * space.candidates[member as usize].weight;
                 found.add([0, 0, class.coset], weight, Story::Single(member));
@@ -28,7 +28,12 @@ pub(crate) fn explain(
         }
     }
     match wanted.places() {
-        Some(places) if odd => pairs_by_places(space, wanted, named, &lifted(&places), priors[1], found),
+        // Places that contradict each other are nobody's outcome.
+        Some(places) if odd => {
+            if let Some(lifted) = group.moving(places) {
+                pairs_by_places(space, wanted, named, &lifted, priors[1], found);
+            }
+        }
         _ if found.groups.is_empty() => likeliest_pairs(space, wanted, named, priors[1], found),
         _ => {}
     }
@@ -56,17 +61,17 @@ fn pairs_by_places(
     prior: f64,
     found: &mut Found,
 ) {
-    let tables = space.tables;
+    let group = space.group;
     let mut by_places: FxHashMap<Key, Vec<u32>> = FxHashMap::default();
     for (number, class) in space.classes.all.iter().enumerate() {
-        by_places.entry(tables.places_only(&class.element)).or_default().push(number as u32);
+        by_places.entry(group.key_of_places(&class.element)).or_default().push(number as u32);
     }
     for (number, first) in space.classes.all.iter().enumerate() {
-        let so_far = named.then(&first.element, tables);
-        let rest = so_far.inverse(tables).then(lifted, tables);
-        for &second in by_places.get(&tables.places_only(&rest)).into_iter().flatten() {
-            let outcome = so_far.then(&space.classes.all[second as usize].element, tables);
-            if wanted.fits_held(&outcome, tables, true) {
+        let so_far = named.then(&first.element);
+        let rest = so_far.inverse().then(lifted);
+        for &second in by_places.get(&group.key_of_places(&rest)).into_iter().flatten() {
+            let outcome = so_far.then(&space.classes.all[second as usize].element);
+            if wanted.fits_held(&outcome, group, true) {
                 add_pair(space, [number as u32, second], prior, found);
             }
         }
@@ -75,7 +80,7 @@ fn pairs_by_places(
 
 /// The likeliest classes against each other.
 fn likeliest_pairs(space: &Space<'_>, wanted: &Wanted, named: &Element, prior: f64, found: &mut Found) {
-    let tables = space.tables;
+    let group = space.group;
     let odd = space.craft.size().is_odd();
     let mut order: Vec<u32> = (0..space.classes.all.len() as u32).collect();
     order.sort_by(|&a, &b| {
@@ -83,10 +88,10 @@ fn likeliest_pairs(space: &Space<'_>, wanted: &Wanted, named: &Element, prior: f
     });
     order.truncate(if odd { TRIED } else { TRIED / 4 });
     for &first in &order {
-        let so_far = named.then(&space.classes.all[first as usize].element, tables);
+        let so_far = named.then(&space.classes.all[first as usize].element);
         for &second in &order {
-            let outcome = so_far.then(&space.classes.all[second as usize].element, tables);
-            if wanted.fits_held(&outcome, tables, odd) {
+            let outcome = so_far.then(&space.classes.all[second as usize].element);
+            if wanted.fits_held(&outcome, group, odd) {
                 add_pair(space, [first, second], prior, found);
             }
         }

@@ -1,10 +1,9 @@
 //! The search: which slips, alone or together, lead from what should have come out to what did.
 
 use super::course::Course;
-use super::element::{Element, Key, Right};
 use super::memo_slips::{self, LetterSlip};
 use super::space::{Candidate, Space, letter_edits, moved};
-use cube::{Orbit, Sticker};
+use cube::{Element, ElementKey as Key, Orbit, Right, Sticker};
 use rustc_hash::FxHashMap;
 
 /// One way in which it may have happened, by numbers into the space.
@@ -109,7 +108,7 @@ pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionEl
     let mut after = vec![space.carried.after[end]; actions.len()];
     for at in (1..actions.len()).rev() {
         let element = elements.get(actions[at].0, space);
-        after[at - 1] = element.then(&after[at], space.tables);
+        after[at - 1] = element.then(&after[at]);
     }
     Zone { actions, after }
 }
@@ -135,14 +134,14 @@ impl ActionElements {
                     turns.extend(space.craft.method.parity().into_iter().flat_map(cube::Algorithm::flatten));
                 }
             }
-            space.tables.turns(&turns)
+            space.group.turns(&turns)
         })
     }
 }
 
 /// All single slips that explain the difference.
 pub(crate) fn singles(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
-    let coset = space.tables.coset(difference);
+    let coset = space.group.key_up_to_hold(difference);
     for &class in space.classes.of_coset(coset) {
         for &member in &space.classes.all[class as usize].members {
             let weight = prior * space.candidates[member as usize].weight;
@@ -155,7 +154,7 @@ pub(crate) fn singles(space: &Space<'_>, difference: &Element, prior: f64, found
 /// the second one is looked up.
 pub(crate) fn pairs(space: &Space<'_>, right: &Right, prior: f64, found: &mut Found) {
     for first in &space.classes.all {
-        let wanted = space.tables.coset_of_quotient(&first.element, &first.inverse, right);
+        let wanted = space.group.key_of_quotient(&first.element, &first.inverse, right);
         for &second in space.classes.of_coset(wanted) {
             let second = &space.classes.all[second as usize];
             for &a in &first.members {
@@ -174,23 +173,23 @@ pub(crate) fn pairs(space: &Space<'_>, right: &Right, prior: f64, found: &mut Fo
 
 /// Pairs of which the second slip happens in letters that only the first one brought in.
 pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
-    let tables = space.tables;
+    let group = space.group;
     let mut elements = ActionElements::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
         let effect = space.effect(&outer.edits, &space.carried);
-        let rest = effect.inverse(tables).then(difference, tables);
-        let effects = [0, tables.coset(&effect), tables.coset(&rest)];
-        if effects[1] == tables.coset(&Element::IDENTITY) {
+        let rest = effect.inverse().then(difference);
+        let effects = [0, group.key_up_to_hold(&effect), group.key_up_to_hold(&rest)];
+        if effects[1] == group.key_up_to_hold(&Element::IDENTITY) {
             continue;
         }
         let zone = zone(slip, space, &mut elements);
         for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
             let local = space.local(letter);
-            let before = after.inverse(tables);
-            let carried = after.then(&rest, tables);
-            for hold in 0..24 {
-                let key = tables.exact_of(&carried, hold, &before);
+            let before = after.inverse();
+            let carried = after.then(&rest);
+            for hold in 0..group.holds().len() {
+                let key = group.key_with_hold(&carried, hold, &before);
                 let Some(class) = local.classes.of_exact(key) else { continue };
                 for &inner in &class.members {
                     let weight = 2.0 * prior * outer.weight * local.candidates[inner as usize].weight;
@@ -200,7 +199,7 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
             }
         }
         if slip.taken.len() > 1 {
-            let outer = Outer { number, zone: &zone, rest: tables.coset(&rest), effects };
+            let outer = Outer { number, zone: &zone, rest: group.key_up_to_hold(&rest), effects };
             twice(space, &outer, prior * space.candidates[*candidate as usize].weight, &mut elements, found);
         }
     }
@@ -224,21 +223,21 @@ struct Outer<'a> {
 }
 
 fn twice(space: &Space<'_>, outer: &Outer<'_>, prior: f64, elements: &mut ActionElements, found: &mut Found) {
-    let tables = space.tables;
+    let group = space.group;
     let first = &space.letter_slips[outer.number].0;
     for (at, second) in second_letter_slips(space, first).iter().enumerate() {
         let start = second.from - first.from;
         let meant = &outer.zone.actions[start..start + second.meant];
         let after = &outer.zone.after[start + second.meant - 1];
-        let planned = meant.iter().fold(Element::IDENTITY, |so_far, &(letter, _)| {
-            so_far.then(&elements.get(letter, space), tables)
-        });
+        let planned = meant
+            .iter()
+            .fold(Element::IDENTITY, |so_far, &(letter, _)| so_far.then(&elements.get(letter, space)));
         let taken = second.taken.iter().fold(Element::IDENTITY, |so_far, &target| {
-            so_far.then(&elements.get(Some((second.orbit, target)), space), tables)
+            so_far.then(&elements.get(Some((second.orbit, target)), space))
         });
-        let change = planned.inverse(tables).then(&taken, tables);
-        let effect = after.inverse(tables).then(&change, tables).then(after, tables);
-        if tables.coset(&effect) == outer.rest {
+        let change = planned.inverse().then(&taken);
+        let effect = after.inverse().then(&change).then(after);
+        if group.key_up_to_hold(&effect) == outer.rest {
             let weight = 2.0 * prior * second.share * space.scale(second.slip.kind);
             let story = Story::Twice { letters: outer.number as u32, second: at as u32 };
             found.add(outer.effects, weight, story);

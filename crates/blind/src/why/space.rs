@@ -3,12 +3,11 @@
 
 use super::course::{Carried, Course, Span, lay};
 use super::craft::Craft;
-use super::element::{Element, Key, Tables};
 use super::hands::{self, Edit, Made};
 use super::memo_slips::{self, LetterSlip};
 use crate::slip::{ActionStep, Change, Slip, SlipKind};
 use crate::trace::Trace;
-use cube::{Orbit, Sticker, Turn};
+use cube::{Element, ElementKey as Key, Group, Orbit, Sticker, Turn};
 use rustc_hash::FxHashMap;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -52,13 +51,13 @@ pub(crate) struct Classes {
 }
 
 impl Classes {
-    fn insert(&mut self, element: &Element, member: u32, weight: f64, tables: &Tables) {
-        let key = tables.exact(element);
+    fn insert(&mut self, element: &Element, member: u32, weight: f64, group: &'static Group) {
+        let key = group.key(element);
         let at = *self.exact.entry(key).or_insert_with(|| {
-            let coset = tables.coset(element);
+            let coset = group.key_up_to_hold(element);
             let number = self.all.len() as u32;
             self.cosets.entry(coset).or_default().push(number);
-            let inverse = element.inverse(tables);
+            let inverse = element.inverse();
             self.all.push(Class { element: *element, inverse, coset, weight: 0.0, members: Vec::new() });
             number
         });
@@ -88,7 +87,7 @@ type Locals = FxHashMap<Option<(Orbit, Sticker)>, Rc<Local>>;
 
 /// All single slips of an attempt.
 pub(crate) struct Space<'a> {
-    pub(crate) tables: &'a Tables,
+    pub(crate) group: &'static Group,
     pub(crate) craft: &'a Craft<'a>,
     pub(crate) course: &'a Course,
     pub(crate) carried: Carried,
@@ -107,11 +106,11 @@ impl<'a> Space<'a> {
         course: &'a Course,
         traces: &[Trace],
         craft: &'a Craft<'a>,
-        tables: &'a Tables,
+        group: &'static Group,
     ) -> Self {
-        let carried = Carried::new(&course.tape, tables);
+        let carried = Carried::new(&course.tape, group);
         let mut space = Self {
-            tables,
+            group,
             craft,
             course,
             carried,
@@ -125,9 +124,9 @@ impl<'a> Space<'a> {
         space.weigh();
         for at in 0..space.candidates.len() {
             let element = space.effect(&space.candidates[at].edits, &space.carried);
-            let nothing = tables.coset(&element) == tables.coset(&Element::IDENTITY);
+            let nothing = group.key_up_to_hold(&element) == group.key_up_to_hold(&Element::IDENTITY);
             if !nothing {
-                space.classes.insert(&element, at as u32, space.candidates[at].weight, tables);
+                space.classes.insert(&element, at as u32, space.candidates[at].weight, group);
             }
         }
         space
@@ -195,17 +194,16 @@ impl<'a> Space<'a> {
             let before = &carried.before[edit.range.start];
             let after = &carried.after[edit.range.end];
             match &edit.made {
-                Made::Nothing => before.then(after, self.tables),
-                Made::One(turn) => before.then(self.tables.turn(*turn), self.tables).then(after, self.tables),
-                Made::Many(turns) => turns
-                    .iter()
-                    .fold(*before, |so_far, &turn| so_far.then(self.tables.turn(turn), self.tables))
-                    .then(after, self.tables),
+                Made::Nothing => before.then(after),
+                Made::One(turn) => before.then(self.group.turn(*turn)).then(after),
+                Made::Many(turns) => {
+                    turns.iter().fold(*before, |so_far, &turn| so_far.then(self.group.turn(turn))).then(after)
+                }
             }
         };
         match edits {
             [only] => one(only),
-            _ => edits.iter().fold(Element::IDENTITY, |so_far, edit| so_far.then(&one(edit), self.tables)),
+            _ => edits.iter().fold(Element::IDENTITY, |so_far, edit| so_far.then(&one(edit))),
         }
     }
 
@@ -227,7 +225,7 @@ impl<'a> Space<'a> {
             tape = self.craft.method.parity().map_or_else(Vec::new, cube::Algorithm::flatten);
             Span { letter: None, begin: 0, ends: [0, tape.len(), tape.len()] }
         };
-        let carried = Carried::new(&tape, self.tables);
+        let carried = Carried::new(&tape, self.group);
         let mut local = Local::default();
         hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
             let weight = share * self.scale(slip.kind);
@@ -236,7 +234,7 @@ impl<'a> Space<'a> {
             }
             let edits = vec![edit];
             let element = self.effect(&edits, &carried);
-            local.classes.insert(&element, local.candidates.len() as u32, weight, self.tables);
+            local.classes.insert(&element, local.candidates.len() as u32, weight, self.group);
             local.candidates.push(Candidate { slip, edits, weight });
         });
         local

@@ -192,6 +192,22 @@ fn texts_that_are_read() {
     }
 }
 
+/// Size, text, line and column of the mistake, and the sentence that tells it.
+type Refused = (u8, &'static str, usize, usize, &'static str);
+
+fn refused(table: &[Refused]) {
+    for &(layers, written, line, column, sentence) in table {
+        match Algorithm::parse(written, size(layers)) {
+            Ok(read) => panic!("{written} was read as {read}"),
+            Err(error) => {
+                assert_eq!((error.line, error.column), (line, column), "{written}");
+                assert_eq!(error.kind.to_string(), sentence, "{written}");
+                assert_eq!(error.to_string(), format!("line {line}, column {column}: {sentence}"));
+            }
+        }
+    }
+}
+
 #[test]
 fn texts_that_are_refused() {
     let table = [
@@ -290,6 +306,13 @@ fn texts_that_are_refused() {
         (3, "m", 1, 1, "`m` is no turn; `M` is"),
         (2, "R M", 1, 3, "M: a 2x2 has no middle layer, so it has no slice turns"),
         (4, "[R: S2]", 1, 5, "S2: a 4x4 has no middle layer, so it has no slice turns"),
+    ];
+    refused(&table);
+}
+
+#[test]
+fn inner_layers_that_are_refused() {
+    let table = [
         (2, "R 2R", 1, 3, "2R: a 2x2 has no inner layers"),
         (3, "3R'", 1, 1, "3R': the only inner layer of a 3x3 is layer 2"),
         (3, "2-3R", 1, 1, "2-3R: the only inner layer of a 3x3 is layer 2"),
@@ -341,16 +364,7 @@ fn texts_that_are_refused() {
             "`２` stands here, but a space between a prime and a number of layers (`R' 2U`; a half turn is `R2'`) was expected",
         ),
     ];
-    for (layers, written, line, column, sentence) in table {
-        match Algorithm::parse(written, size(layers)) {
-            Ok(read) => panic!("{written} was read as {read}"),
-            Err(error) => {
-                assert_eq!((error.line, error.column), (line, column), "{written}");
-                assert_eq!(error.kind.to_string(), sentence, "{written}");
-                assert_eq!(error.to_string(), format!("line {line}, column {column}: {sentence}"));
-            }
-        }
-    }
+    refused(&table);
 }
 
 #[test]

@@ -1,11 +1,10 @@
 //! The search itself: two halves that meet.
 
 use super::Effect;
-use super::key::{Before, KEY_MASK, Pieces};
 use super::symmetry::{Class, classes};
-use super::table::{BuildError, Table, bytes, lengths, may_follow};
+use super::table::{BuildError, KEY_MASK, Table, bytes, lengths, may_follow};
 use super::turns::TurnSet;
-use cube::{Size, State, Turn};
+use cube::{Element, ElementKey, Left, Size, State, Turn};
 use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 use thiserror::Error;
@@ -114,7 +113,7 @@ struct Listed {
 /// A state of the far half from which the near half was met.
 struct Hit {
     /// The state, reached by sequences of `length`.
-    key: u128,
+    key: ElementKey,
     length: usize,
     /// What was made after it, as axis and number of the effect about it.
     then: Vec<(u8, u8)>,
@@ -125,7 +124,7 @@ struct Hit {
 /// A search for one effect, with what was met so far by length of the far half.
 struct Meeting<'a> {
     finder: &'a Finder,
-    before: Before,
+    before: Left,
     met: Vec<Option<Vec<Hit>>>,
 }
 
@@ -258,7 +257,8 @@ impl Finder {
         if effect.size() != self.set.size() {
             return Err(FindError::OtherSize { effect: effect.size(), turns: self.set.size() });
         }
-        let meeting = Meeting { finder: self, before: Before::of(effect.state()), met: Vec::new() };
+        let before = Left::new(&self.set.group().element(effect.state()));
+        let meeting = Meeting { finder: self, before, met: Vec::new() };
         Ok(ByLength { meeting, state: *effect.state(), length: 0 })
     }
 
@@ -318,7 +318,7 @@ impl ByLength<'_> {
         }
         let found: Vec<Vec<Turn>> = self
             .meeting
-            .sequences(Pieces::of(&self.state).pack(), length, on)?
+            .sequences(finder.set.group().key(&finder.set.group().element(&self.state)), length, on)?
             .into_iter()
             .map(|turns| turns.into_iter().map(|number| finder.set.turn(number)).collect())
             .collect();
@@ -335,7 +335,7 @@ impl Meeting<'_> {
     /// All listed sequences of a length for the effect.
     fn sequences(
         &mut self,
-        effect: u128,
+        effect: ElementKey,
         length: usize,
         on: &mut dyn FnMut(usize, u32) -> ControlFlow<()>,
     ) -> Result<BTreeSet<Vec<u8>>, FindError> {
@@ -365,11 +365,11 @@ impl Meeting<'_> {
     /// Joins the two halves of a hit in every way.
     fn join(&self, hit: &Hit, near: usize, found: &mut BTreeSet<Vec<u8>>) {
         let Finder { set, table, .. } = self.finder;
-        let mut met = Pieces::unpack(self.before.then(hit.key));
+        let mut met = set.group().unpacked(self.before.then(hit.key));
         let mut middles: Vec<Vec<u8>> = vec![Vec::new()];
         for &(axis, number) in &hit.then {
             let effect = &set.about(axis as usize)[number as usize];
-            met = met.then(&effect.pull);
+            met = met.then(&effect.element);
             middles = effect
                 .runs
                 .iter()
@@ -378,7 +378,7 @@ impl Meeting<'_> {
                 })
                 .collect();
         }
-        let starts = table.sequences(set, met.pack(), near);
+        let starts = table.sequences(set, set.group().key(&met), near);
         for far in table.sequences(set, hit.key, hit.length) {
             for middle in &middles {
                 let back: Vec<u8> = middle.iter().rev().chain(far.iter().rev()).copied().collect();
@@ -417,7 +417,7 @@ impl Meeting<'_> {
 
     /// Goes through slots in parts, so that it can be stopped between them.
     fn sweep(
-        slots: &[u128],
+        slots: &[ElementKey],
         hits: &mut Vec<Hit>,
         on: &mut dyn FnMut(u32) -> ControlFlow<()>,
         look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync),
@@ -450,7 +450,7 @@ impl Meeting<'_> {
             return;
         }
         let key = slot & KEY_MASK;
-        let pieces = Pieces::unpack(self.before.then(key));
+        let element = self.finder.set.group().unpacked(self.before.then(key));
         let mut then = Vec::new();
         for axis in (0..3).filter(|&axis| may_follow(slot, axis)) {
             for (number, effect) in self.finder.set.about(axis).iter().enumerate() {
@@ -460,7 +460,8 @@ impl Meeting<'_> {
                     then.push((axis as u8, number as u8));
                     self.go_on(
                         Beyond { key, length, left: far - reached, wanted },
-                        pieces.then(&effect.pull),
+                        &element,
+                        &effect.element,
                         &mut then,
                         hits,
                     );
@@ -470,21 +471,31 @@ impl Meeting<'_> {
         }
     }
 
-    fn go_on(&self, from: Beyond, pieces: Pieces, then: &mut Vec<(u8, u8)>, hits: &mut Vec<Hit>) {
+    /// Goes on from the state of `before` and then `run`.
+    fn go_on(
+        &self,
+        from: Beyond,
+        before: &Element,
+        run: &Element,
+        then: &mut Vec<(u8, u8)>,
+        hits: &mut Vec<Hit>,
+    ) {
+        let Finder { set, table, .. } = self.finder;
         if from.left == 0 {
-            let near = self.finder.table.lengths(pieces.pack()) & from.wanted;
+            let near = table.lengths(set.group().key_of_product(before, run)) & from.wanted;
             if near != 0 {
                 hits.push(Hit { key: from.key, length: from.length, then: then.clone(), near });
             }
             return;
         }
+        let element = before.then(run);
         let last = then.last().map_or(3, |&(axis, _)| axis as usize);
         for axis in (0..3).filter(|&axis| axis != last) {
-            for (number, effect) in self.finder.set.about(axis).iter().enumerate() {
+            for (number, effect) in set.about(axis).iter().enumerate() {
                 if effect.cost <= from.left {
                     then.push((axis as u8, number as u8));
                     let next = Beyond { left: from.left - effect.cost, ..from };
-                    self.go_on(next, pieces.then(&effect.pull), then, hits);
+                    self.go_on(next, &element, &effect.element, then, hits);
                     then.pop();
                 }
             }
@@ -495,14 +506,14 @@ impl Meeting<'_> {
 /// A state at the rim of the table, and how far to go on from it.
 #[derive(Clone, Copy)]
 struct Beyond {
-    key: u128,
+    key: ElementKey,
     length: usize,
     left: usize,
     wanted: u32,
 }
 
 #[cfg(feature = "parallel")]
-fn sweep_part(slots: &[u128], look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync)) -> Vec<Hit> {
+fn sweep_part(slots: &[ElementKey], look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync)) -> Vec<Hit> {
     use rayon::prelude::*;
     slots
         .par_chunks(1 << 12)
@@ -517,7 +528,7 @@ fn sweep_part(slots: &[u128], look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync)) -> Ve
 }
 
 #[cfg(not(feature = "parallel"))]
-fn sweep_part(slots: &[u128], look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync)) -> Vec<Hit> {
+fn sweep_part(slots: &[ElementKey], look: &(dyn Fn(u128, &mut Vec<Hit>) + Sync)) -> Vec<Hit> {
     let mut hits = Vec::new();
     for &slot in slots {
         look(slot, &mut hits);

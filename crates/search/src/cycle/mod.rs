@@ -20,12 +20,11 @@
 //! assert_eq!(cube::display_turns(&found[0].algorithms[0]).to_string(), "R' D' R U R' D R U'");
 //! ```
 //!
-//! Sizes 2 and 3 are searched. Larger ones would need a wider key for wings and centres; effects, turn sets,
-//! classes and the search itself are written over orbits and would serve them.
+//! The sizes are searched whose elements fit a key ([`cube::Group`]), 2 and 3. Larger ones would need a wider key for wings
+//! and centres; effects, turn sets, classes and the search itself are written over orbits and would serve them.
 
 mod effect;
 mod find;
-mod key;
 mod symmetry;
 mod table;
 mod turns;

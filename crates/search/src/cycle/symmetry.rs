@@ -1,8 +1,9 @@
 //! The 48 symmetries of the cube, and which effects they and undoing make equal.
 
-use super::key::{Pieces, rotation_number};
 use super::turns::TurnSet;
-use cube::{Axis, Face, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted, mirrored, rotated};
+use cube::{
+    Axis, ElementKey, Face, Group, Orbit, Perm, Rotation, State, Sticker, Turn, inverted, mirrored, rotated,
+};
 use std::collections::HashMap;
 
 /// A symmetry: first perhaps a mirror that exchanges L and R, then a rotation.
@@ -76,27 +77,29 @@ pub(super) struct Class {
     pub members: Vec<(usize, Passage)>,
 }
 
-/// A symmetry with its action on states.
+/// A symmetry with its action on states of a size.
 struct Action {
+    group: &'static Group,
     symmetry: Symmetry,
-    /// Where stickers of corners and midges go.
-    stickers: [[u8; 24]; 2],
+    /// Where the stickers of each orbit of the size go.
+    stickers: Vec<[u8; 24]>,
     faces: [Face; 6],
 }
 
 impl Action {
-    fn of(symmetry: Symmetry) -> Self {
+    fn of(symmetry: Symmetry, group: &'static Group) -> Self {
         Self {
+            group,
             symmetry,
-            stickers: [Orbit::Corner, Orbit::Midge].map(|orbit| symmetry.stickers(orbit)),
+            stickers: Orbit::of(group.size()).iter().map(|&orbit| symmetry.stickers(orbit)).collect(),
             faces: Face::ALL.map(|face| symmetry.face(face)),
         }
     }
 
     /// The key of the state as the symmetry shows it.
-    fn key(&self, state: &State) -> Option<u128> {
-        let mut perms = Vec::new();
-        for (orbit, images) in [Orbit::Corner, Orbit::Midge].into_iter().zip(&self.stickers) {
+    fn key(&self, state: &State) -> Option<ElementKey> {
+        let mut perms = Vec::with_capacity(self.stickers.len());
+        for (&orbit, images) in Orbit::of(state.size()).iter().zip(&self.stickers) {
             let perm = state.orbit(orbit);
             let mut table = [0; 24];
             for sticker in Sticker::all() {
@@ -109,11 +112,8 @@ impl Action {
             core[self.faces[face.index()].index()] = self.faces[state.core().image(face).index()];
         }
         let core = Rotation::from_images(core)?;
-        debug_assert!(rotation_number(core) < 24);
-        if state.size() == Size::TWO {
-            perms.truncate(1);
-        }
-        State::from_orbits(state.size(), core, &perms).ok().map(|image| Pieces::of(&image).pack())
+        let image = State::from_orbits(state.size(), core, &perms).ok()?;
+        Some(self.group.key(&self.group.element(&image)))
     }
 }
 
@@ -121,12 +121,12 @@ impl Action {
 pub(super) fn classes(states: &[State], set: &TurnSet) -> Vec<Class> {
     let actions: Vec<Action> = Symmetry::all()
         .filter(|symmetry| set.is_kept_by(|turn| symmetry.turn(turn)))
-        .map(Action::of)
+        .map(|symmetry| Action::of(symmetry, set.group()))
         .collect();
-    let mut known: HashMap<u128, (usize, Passage)> = HashMap::new();
+    let mut known: HashMap<ElementKey, (usize, Passage)> = HashMap::new();
     let mut classes: Vec<Class> = Vec::new();
     for (at, state) in states.iter().enumerate() {
-        let key = Pieces::of(state).pack();
+        let key = set.group().key(&set.group().element(state));
         if let Some(&(class, passage)) = known.get(&key) {
             classes[class].members.push((at, passage));
             continue;
@@ -150,16 +150,22 @@ pub(super) fn classes(states: &[State], set: &TurnSet) -> Vec<Class> {
 mod tests {
     use super::super::Effect;
     use super::*;
+    use cube::Size;
 
     #[test]
     fn symmetries_act_on_states_as_on_turns() {
+        let group = Group::of(Size::THREE).unwrap();
         let turns: Vec<Turn> = Turn::all(Size::THREE).collect();
         for symmetry in Symmetry::all() {
-            let action = Action::of(symmetry);
+            let action = Action::of(symmetry, group);
             for pair in turns.windows(2) {
                 let state = State::solved(Size::THREE).after(pair);
                 let image = State::solved(Size::THREE).after(&symmetry.turns(pair));
-                assert_eq!(action.key(&state), Some(Pieces::of(&image).pack()), "{symmetry:?} of {pair:?}");
+                assert_eq!(
+                    action.key(&state),
+                    Some(group.key(&group.element(&image))),
+                    "{symmetry:?} of {pair:?}"
+                );
             }
         }
     }

@@ -1,12 +1,14 @@
 //! Every state that sequences of a turn set up to a length can reach, with the lengths that reach it.
 
-use super::key::{KEY_BITS, KEY_MASK, Pieces};
 use super::turns::TurnSet;
-use cube::State;
+use cube::{ELEMENT_KEY_BITS, Element, ElementKey};
+
+/// The bits of a slot that hold the key.
+pub(super) const KEY_MASK: ElementKey = (1 << ELEMENT_KEY_BITS) - 1;
 
 /// Lengths that a slot has room for.
 pub(super) const MOST_LENGTHS: usize = 20;
-const FOLLOW_SHIFT: u32 = KEY_BITS + MOST_LENGTHS as u32;
+const FOLLOW_SHIFT: u32 = ELEMENT_KEY_BITS + MOST_LENGTHS as u32;
 const FOLLOW_MASK: u128 = 0b111 << FOLLOW_SHIFT;
 
 /// An open hash table of keys. Beside a key stand, as bits, the lengths at which listed sequences reach the state, and
@@ -22,7 +24,7 @@ pub(super) struct Table {
 
 /// The bits of the lengths in a slot, from bit 0.
 pub(super) const fn lengths(slot: u128) -> u32 {
-    (slot >> KEY_BITS) as u32 & ((1 << MOST_LENGTHS) - 1)
+    (slot >> ELEMENT_KEY_BITS) as u32 & ((1 << MOST_LENGTHS) - 1)
 }
 
 /// Whether a sequence to the state may go on about an axis.
@@ -31,7 +33,7 @@ pub(super) const fn may_follow(slot: u128, axis: usize) -> bool {
 }
 
 const fn length_bit(length: usize) -> u128 {
-    1 << (KEY_BITS + length as u32)
+    1 << (ELEMENT_KEY_BITS + length as u32)
 }
 
 /// How many listed sequences there are at each length up to a radius, at most: no state is missed by it.
@@ -83,7 +85,7 @@ impl Table {
         slots.try_reserve_exact(count).map_err(|_| BuildError::Memory)?;
         slots.resize(count, 0u128);
         let mut table = Self { slots, levels: Vec::new(), radius, spheres: Vec::new() };
-        let solved = Pieces::of(&State::solved(set.size())).pack();
+        let solved = set.group().key(&Element::IDENTITY);
         let home = table.place(solved);
         table.slots[home] = solved | length_bit(0) | FOLLOW_MASK;
         table.spheres.push(1);
@@ -101,6 +103,7 @@ impl Table {
     }
 
     fn extend(&mut self, set: &TurnSet, length: usize, keep: bool) -> Result<(), BuildError> {
+        let group = set.group();
         let mut reached: Vec<usize> = Vec::new();
         let levels = std::mem::take(&mut self.levels);
         let bit = length_bit(length);
@@ -113,9 +116,9 @@ impl Table {
                     continue;
                 }
                 for &slot in level.iter().filter(|&&slot| may_follow(slot, axis)) {
-                    let pieces = Pieces::unpack(slot & KEY_MASK);
+                    let element = group.unpacked(slot & KEY_MASK);
                     for effect in &effects {
-                        let key = pieces.then(&effect.pull).pack();
+                        let key = group.key_of_product(&element, &effect.element);
                         let place = self.place(key);
                         let entry = &mut self.slots[place];
                         if *entry & bit != 0 {
@@ -186,7 +189,7 @@ impl Table {
     /// All listed sequences of a length to the state of a key, by the numbers of their turns.
     pub fn sequences(&self, set: &TurnSet, key: u128, length: usize) -> Vec<Vec<u8>> {
         let mut found = Vec::new();
-        self.descend(set, Pieces::unpack(key), length, 3, &mut Vec::new(), &mut found);
+        self.descend(set, key, length, 3, &mut Vec::new(), &mut found);
         found
     }
 
@@ -194,23 +197,24 @@ impl Table {
     fn descend<'a>(
         &self,
         set: &'a TurnSet,
-        pieces: Pieces,
+        key: ElementKey,
         length: usize,
         next_axis: usize,
         tail: &mut Vec<&'a [u8]>,
         found: &mut Vec<Vec<u8>>,
     ) {
-        if self.lengths(pieces.pack()) >> length & 1 == 0 {
+        if self.lengths(key) >> length & 1 == 0 {
             return;
         }
         if length == 0 {
             found.push(tail.iter().rev().flat_map(|run| run.iter().copied()).collect());
             return;
         }
+        let element = set.group().unpacked(key);
         for axis in (0..3).filter(|&axis| axis != next_axis) {
             for effect in set.about(axis).iter().filter(|effect| effect.cost <= length) {
-                let before = pieces.then(&effect.undo);
-                if self.lengths(before.pack()) >> (length - effect.cost) & 1 == 0 {
+                let before = set.group().key_of_product(&element, &effect.undo);
+                if self.lengths(before) >> (length - effect.cost) & 1 == 0 {
                     continue;
                 }
                 for run in &effect.runs {

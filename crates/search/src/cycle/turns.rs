@@ -1,7 +1,6 @@
 //! Which turns may be used, what each counts, and the runs of turns about one axis that are worth making.
 
-use super::key::Pull;
-use cube::{Amount, Axis, Block, Metric, NoSuchTurn, Size, Slice, State, Turn};
+use cube::{Amount, Axis, Block, Element, Group, Metric, NoSuchTurn, Size, Slice, State, Turn};
 use std::collections::{BTreeMap, HashMap, HashSet};
 use thiserror::Error;
 
@@ -11,7 +10,7 @@ pub enum TurnSetError {
     /// No turns.
     #[error("no turns are given")]
     Empty,
-    /// The search knows the 2x2 and the 3x3.
+    /// The search knows the sizes whose elements fit a key, the 2x2 and the 3x3.
     #[error("algorithms are searched on the 2x2 and the 3x3, not on a {0}")]
     Size(Size),
     /// The size lacks a turn.
@@ -38,11 +37,11 @@ pub(super) struct Run {
 /// What the runs about one axis can do, each effect once.
 pub(super) struct AxisEffect {
     pub cost: usize,
-    pub pull: Pull,
+    pub element: Element,
     /// The runs that do it for that cost.
     pub runs: Vec<Run>,
     /// What undoes it.
-    pub undo: Pull,
+    pub undo: Element,
 }
 
 /// The turns that a search may use.
@@ -55,7 +54,7 @@ pub(super) struct AxisEffect {
 /// (U L F R B D, wide turns after, then slices, then rotations). A run of turns about an axis is made as cheaply as the
 /// set allows, so no `R L R'` and no `R R`; where two ways cost the same, both are listed.
 pub struct TurnSet {
-    size: Size,
+    group: &'static Group,
     metric: Metric,
     turns: Vec<Turn>,
     axes: [Vec<AxisEffect>; 3],
@@ -69,9 +68,7 @@ impl TurnSet {
     /// [`TurnSetError`]: empty, not on the 2x2 or 3x3, a turn that the size lacks, one whose inverse is missing, or one that
     /// counts nothing.
     pub fn new(size: Size, turns: &[Turn], metric: Metric) -> Result<Self, TurnSetError> {
-        if size != Size::TWO && size != Size::THREE {
-            return Err(TurnSetError::Size(size));
-        }
+        let group = Group::of(size).ok_or(TurnSetError::Size(size))?;
         let mut turns = turns.to_vec();
         turns.sort_unstable();
         turns.dedup();
@@ -87,8 +84,13 @@ impl TurnSet {
                 return Err(TurnSetError::Free(turn));
             }
         }
-        let mut set =
-            Self { size, metric, turns, axes: [Vec::new(), Vec::new(), Vec::new()], allowed: HashSet::new() };
+        let mut set = Self {
+            group,
+            metric,
+            turns,
+            axes: [Vec::new(), Vec::new(), Vec::new()],
+            allowed: HashSet::new(),
+        };
         for axis in Axis::ALL {
             let effects = set.runs_about(axis);
             set.allowed
@@ -141,7 +143,12 @@ impl TurnSet {
 
     /// The size it is for.
     pub const fn size(&self) -> Size {
-        self.size
+        self.group.size()
+    }
+
+    /// The elements that its turns make.
+    pub(super) const fn group(&self) -> &'static Group {
+        self.group
     }
 
     /// The metric that goes with such turns where none is asked for: with rotations what the hands do, with slices or other inner
@@ -231,7 +238,7 @@ impl TurnSet {
             (0..self.turns.len() as u8).filter(|&number| self.turn(number).block.axis() == axis).collect();
         let least = self.least_costs(&numbers);
         let mut found: BTreeMap<(usize, Vec<u8>), State> = BTreeMap::new();
-        let mut open = vec![(Vec::<u8>::new(), State::solved(self.size), 0)];
+        let mut open = vec![(Vec::<u8>::new(), State::solved(self.size()), 0)];
         while let Some((run, state, cost)) = open.pop() {
             for &number in numbers.iter().filter(|&&number| run.last().is_none_or(|&last| last <= number)) {
                 let turn = self.turn(number);
@@ -256,8 +263,8 @@ impl TurnSet {
                     state,
                     AxisEffect {
                         cost,
-                        pull: Pull::of(&state),
-                        undo: Pull::of(&state.inverse()),
+                        element: self.group.element(&state),
+                        undo: self.group.element(&state.inverse()),
                         runs: vec![run],
                     },
                 )),
@@ -279,7 +286,7 @@ impl TurnSet {
 
     /// For everything that turns about one axis can do, the least it counts.
     fn least_costs(&self, numbers: &[u8]) -> HashMap<State, usize> {
-        let mut least = HashMap::from([(State::solved(self.size), 0)]);
+        let mut least = HashMap::from([(State::solved(self.size()), 0)]);
         let mut changed = true;
         while changed {
             changed = false;

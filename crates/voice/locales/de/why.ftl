@@ -94,3 +94,4 @@ observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schre
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
 why-not-one-swap = Versuche werden bisher für die Methode one-swap erklärt; deine { $kinds } werden anders ausgeführt.
 why-edges-exchanged = Versuche werden bisher mit Paritätsalgorithmus erklärt, nicht mit zwei in der Verfolgung vertauschten Kanten.
+why-size = Versuche werden bisher auf dem 2x2 und dem 3x3 erklärt, nicht auf einem { $size }.

@@ -94,3 +94,4 @@ observed-no-count = Column { $column }: “{ $found }” is no count; write it a
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.
 why-not-one-swap = Attempts are explained for the method one-swap so far; your { $kinds } are carried out otherwise.
 why-edges-exchanged = Attempts are explained with a parity algorithm so far, not with two edges exchanged in the trace.
+why-size = Attempts are explained on the 2x2 and the 3x3 so far, not on a { $size }.
