@@ -13,12 +13,11 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::call::{Call, Progress};
-use crate::desk::palette;
 use crate::document::DocumentName;
-use crate::look::{Drawn, Looking};
+use crate::look::{Drawn, Looking, palette};
 use crate::names::algorithm;
 use crate::sheet::{Trouble, seconds};
-use crate::subject::{Checked, Named, Subject};
+use crate::subject::{Named, SheetAccount, Subject};
 
 /// Cases whose pictures are wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -175,7 +174,7 @@ fn way(voice: &Voice, model: &Model, algorithm: &Algorithm, origin: String, kept
     }
 }
 
-fn is_kept(sheet: &Checked, case: CycleCase, turns: &[Turn]) -> bool {
+fn is_kept(sheet: &SheetAccount, case: CycleCase, turns: &[Turn]) -> bool {
     sheet
         .rows(case)
         .filter(|(_, verdict)| **verdict == Verdict::Right)

@@ -8,8 +8,8 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::call::Call;
-use crate::desk::palette;
 use crate::document::DocumentName;
+use crate::look::palette;
 use crate::names::{choice, face, kind, mistyped, sticker};
 
 /// Conventions, and perhaps a change of them.

@@ -5,28 +5,30 @@ use std::rc::Rc;
 use blind::sheet::{Reading, Sheet};
 use blind::{Conventions, Outfit, Solver};
 use cube::Size;
-use draw::Palette;
 use voice::Voice;
 
 use crate::Failure;
-use crate::document::{Document, DocumentKind, DocumentName, Documents};
+use crate::document::{DocumentKind, DocumentName, PuzzleContent};
 use crate::kept::Kept;
+use crate::names::size;
 use crate::searches::Searches;
-use crate::situation::{Situation, SituationKey};
+use crate::situation::{Situation, Source};
+use crate::told::{Document, Documents};
+
+/// The editions of a puzzle, conventions and a sheet: what a situation follows from.
+type SituationKey = (u64, u64, Option<u64>);
 
 /// The editions of conventions and of a sheet, and a size: what a solver is made from.
 type SolverKey = (Size, u64, Option<u64>);
 
 /// Conventions as they were read, and which edition they are of.
-#[derive(Clone)]
-pub(crate) struct Settled {
+pub(crate) struct ReadConventions {
     pub edition: u64,
     pub conventions: Rc<Conventions>,
 }
 
 /// A sheet as it was read, and which edition it is of; none for no sheet at all, which is an empty one.
-#[derive(Clone)]
-pub(crate) struct Collected {
+pub(crate) struct ReadSheet {
     pub edition: Option<u64>,
     pub sheet: Rc<Sheet>,
 }
@@ -36,8 +38,10 @@ pub(crate) struct Desk {
     pub documents: Documents,
     conventions: Kept<u64, Rc<Conventions>>,
     sheets: Kept<(u64, u64), Rc<Sheet>>,
+    /// What stands for no sheet at all.
+    no_sheet: Rc<Sheet>,
     solvers: Kept<SolverKey, Rc<Solver>>,
-    pub situations: Kept<SituationKey, Rc<Situation>>,
+    situations: Kept<SituationKey, Rc<Situation>>,
     pub searches: Searches,
 }
 
@@ -47,6 +51,7 @@ impl Default for Desk {
             documents: Documents::default(),
             conventions: Kept::new(8),
             sheets: Kept::new(4),
+            no_sheet: Rc::new(Sheet::new(Vec::new())),
             // Every size under the conventions before and after a change; a solver of three-cycles takes up to a megabyte.
             solvers: Kept::new(12),
             situations: Kept::new(8),
@@ -62,66 +67,110 @@ impl Desk {
     }
 
     /// Conventions that were told.
-    pub fn conventions(&mut self, voice: &Voice, name: &DocumentName) -> Result<Settled, Failure> {
+    pub fn conventions(&mut self, voice: &Voice, name: &DocumentName) -> Result<ReadConventions, Failure> {
         let document = self.document(DocumentKind::Conventions, name)?;
         let edition = document.edition;
-        let text = text(voice, DocumentKind::Conventions, &document)?;
+        let text = document.text(voice, DocumentKind::Conventions)?;
         let conventions = self.conventions.or_make(edition, || {
             formats::conventions::read_either(text)
                 .map(Rc::new)
                 .map_err(|error| Failure::new(voice.conventions_error(&error)))
         })?;
-        Ok(Settled { edition, conventions })
+        Ok(ReadConventions { edition, conventions })
     }
 
     /// A sheet that was told, or an empty one.
     pub fn sheet(
         &mut self,
         voice: &Voice,
-        settled: &Settled,
+        read: &ReadConventions,
         name: Option<&DocumentName>,
-    ) -> Result<Collected, Failure> {
+    ) -> Result<ReadSheet, Failure> {
         let Some(name) = name else {
-            return Ok(Collected { edition: None, sheet: Rc::new(Sheet::new(Vec::new())) });
+            return Ok(ReadSheet { edition: None, sheet: Rc::clone(&self.no_sheet) });
         };
         let document = self.document(DocumentKind::Sheet, name)?;
-        let text = text(voice, DocumentKind::Sheet, &document)?;
-        let sheet = self.sheets.or_make((settled.edition, document.edition), || {
-            Sheet::read(text, &Reading::new(&settled.conventions))
+        let text = document.text(voice, DocumentKind::Sheet)?;
+        let sheet = self.sheets.or_make((read.edition, document.edition), || {
+            Sheet::read(text, &Reading::new(&read.conventions))
                 .map(Rc::new)
                 .map_err(|error| Failure::new(voice.sheet_error(&error)))
         })?;
-        Ok(Collected { edition: Some(document.edition), sheet })
+        Ok(ReadSheet { edition: Some(document.edition), sheet })
     }
 
     /// The solver of a size under conventions and with a sheet. Set-ups and missing algorithms are searched for when it is made,
     /// which takes a while, so it is kept.
-    pub fn solver(&mut self, size: Size, settled: &Settled, collected: Option<&Collected>) -> Rc<Solver> {
-        let key = (size, settled.edition, collected.and_then(|collected| collected.edition));
+    pub fn solver(&mut self, size: Size, read: &ReadConventions, sheet: Option<&ReadSheet>) -> Rc<Solver> {
+        let key = (size, read.edition, sheet.and_then(|sheet| sheet.edition));
         if let Some(known) = self.solvers.get(&key) {
             return known;
         }
-        let algorithms = collected.map(|collected| collected.sheet.algorithms()).unwrap_or_default();
+        let algorithms = sheet.map(|sheet| sheet.sheet.algorithms()).unwrap_or_default();
         let outfit = Outfit { algorithms: &algorithms, ..Outfit::default() };
-        let solver = Rc::new(Solver::with(size, (*settled.conventions).clone(), &outfit));
+        let solver = Rc::new(Solver::with(size, (*read.conventions).clone(), &outfit));
         self.solvers.put(key, Rc::clone(&solver));
         solver
     }
+
+    /// Everything that follows from a source.
+    pub fn situation(&mut self, voice: &Voice, source: &Source) -> Result<Rc<Situation>, Failure> {
+        let puzzle = self.document(DocumentKind::Puzzle, &source.puzzle)?;
+        let read = self.conventions(voice, &source.conventions)?;
+        let sheet = self.sheet(voice, &read, source.sheet.as_ref())?;
+        let key = (puzzle.edition, read.edition, sheet.edition);
+        if let Some(known) = self.situations.get(&key) {
+            return Ok(known);
+        }
+        let content: PuzzleContent = serde_json::from_str(puzzle.text(voice, DocumentKind::Puzzle)?)
+            .map_err(|error| Failure::new(format!("The puzzle is not in the expected form: {error}.")))?;
+        let size = size(voice, content.size)?;
+        let solver = self.solver(size, &read, Some(&sheet));
+        let situation = Rc::new(Situation::new(voice, content, solver)?);
+        self.situations.put(key, Rc::clone(&situation));
+        Ok(situation)
+    }
 }
 
-/// What is in a document, or that it is too long to be read.
-pub(crate) fn text<'a>(
-    voice: &Voice,
-    kind: DocumentKind,
-    document: &'a Document,
-) -> Result<&'a str, Failure> {
-    document.text.as_deref().ok_or_else(|| {
-        let most = kind.most_bytes() >> 10;
-        Failure::new(voice.say("put-too-long", &[("kind", kind.name().into()), ("most", most.into())]))
-    })
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use voice::Language;
 
-/// The colours of the conventions, named in the language of the page.
-pub(crate) fn palette(voice: &Voice, conventions: &Conventions) -> Palette {
-    Palette::of(conventions, |colour| voice.colour(colour))
+    fn name(handle: &str, revision: u32) -> DocumentName {
+        DocumentName { handle: handle.to_owned(), revision }
+    }
+
+    /// Tells a puzzle and gives what follows from it under conventions of that revision.
+    fn situation(desk: &mut Desk, scramble: &str, conventions: u32) -> Rc<Situation> {
+        let voice = Voice::new(Language::English);
+        let puzzle = name(scramble, 1);
+        let content =
+            format!(r#"{{ "size": 3, "scramble": "{scramble}", "facelets": "", "bestHold": false }}"#);
+        desk.documents.put(DocumentKind::Puzzle, puzzle.clone(), &content);
+        let source = Source { puzzle, conventions: name("own", conventions), sheet: None };
+        desk.situation(&voice, &source).expect("a puzzle")
+    }
+
+    #[test]
+    fn a_solver_is_made_once_for_conventions_and_a_situation_once_for_a_puzzle() {
+        let mut desk = Desk::default();
+        for (revision, text) in [(1, ""), (2, "[memo]\npairs = false\n")] {
+            desk.documents.put(DocumentKind::Conventions, name("own", revision), text);
+        }
+        let first = situation(&mut desk, "R U", 1);
+        let second = situation(&mut desk, "F2", 1);
+        assert!(Rc::ptr_eq(&first.solver, &second.solver));
+        let other = situation(&mut desk, "R U", 2);
+        assert!(!Rc::ptr_eq(&first.solver, &other.solver));
+        // Whoever goes back finds everything as it was.
+        assert!(Rc::ptr_eq(&first, &situation(&mut desk, "R U", 1)));
+        assert!(Rc::ptr_eq(&other, &situation(&mut desk, "R U", 2)));
+        // What was not asked for lately goes, the solver stays.
+        for turns in ["U", "L", "F", "R", "B", "D", "U2", "L2", "F2", "R2", "B2", "D2"] {
+            situation(&mut desk, turns, 1);
+        }
+        let again = situation(&mut desk, "R U", 1);
+        assert!(!Rc::ptr_eq(&first, &again) && Rc::ptr_eq(&first.solver, &again.solver));
+    }
 }

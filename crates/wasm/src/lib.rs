@@ -7,20 +7,15 @@
 //! What requests are about is told once a change as a document ([`Engine::put`]) and named in them by handle and revision; what is
 //! made from documents is kept as long as they are.
 //!
-//! The crate is built twice for a site, as two modules. With the feature `first` alone the table has what the first screen needs;
+//! The crate is built twice for a site, as two modules. With the feature `first` alone it answers what the first screen needs;
 //! with `rest` alone, everything else, which a page loads when it has nothing else to do or when it is first asked for. What no
-//! method of a module uses the linker leaves out. Programs and tests have both.
+//! answer of a module uses the linker leaves out. Programs and tests have both.
 //!
 //! ```
 //! let mut engine = wasm::Engine::default();
 //! let view = engine.call("about", "en", "{}", &mut |_| {}).unwrap();
 //! assert!(view.contains(r#""code":"de""#));
 //! ```
-
-#![cfg_attr(
-    not(all(feature = "first", feature = "rest")),
-    expect(dead_code, reason = "what only the other module answers; the linker leaves it out")
-)]
 
 pub mod about;
 pub mod amend;
@@ -50,6 +45,7 @@ pub mod sheet;
 pub mod situation;
 pub mod subject;
 pub mod texts;
+mod told;
 pub mod trace;
 #[cfg(test)]
 mod typescript;

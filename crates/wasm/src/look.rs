@@ -1,8 +1,10 @@
-//! How a puzzle is looked at: from where, and what becomes of the faces out of sight.
+//! How a puzzle is looked at: from where, in which colours, and what becomes of the faces out of sight.
 
+use blind::Conventions;
 use cube::Rotation;
-use draw::{Camera, Hidden, Picture, Turning, View};
+use draw::{Camera, Hidden, Palette, Picture, Turning, View};
 use serde::{Deserialize, Serialize};
+use voice::Voice;
 
 /// From where the puzzle is looked at.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize, Serialize)]
@@ -49,6 +51,11 @@ pub struct Drawn {
     pub svg: String,
     /// From where it was looked at.
     pub eye: Eye,
+}
+
+/// The colours of the conventions, named in the language of the page.
+pub(crate) fn palette(voice: &Voice, conventions: &Conventions) -> Palette {
+    Palette::of(conventions, |colour| voice.colour(colour))
 }
 
 impl Looking {

@@ -7,11 +7,10 @@ use crate::Failure;
 use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
-#[cfg(feature = "first")]
-use crate::{about, paint, picture, play, records, sequence, texts, trace};
-#[cfg(feature = "rest")]
-use crate::{amend, case, check, conventions, import, lesson, sheet, why};
-use crate::{condition, look, scramble};
+use crate::{
+    about, amend, case, check, condition, conventions, import, lesson, look, paint, picture, play, records,
+    scramble, sequence, sheet, texts, trace, why,
+};
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
 pub struct Engine {
@@ -66,13 +65,11 @@ impl Engine {
         }
         let mut call = Call { voice: &self.voice, report, desk: &mut self.desk };
         let mut found = None;
-        #[cfg(feature = "first")]
-        {
-            found = found.or_else(|| first(&mut call, method, arguments));
+        if cfg!(feature = "first") {
+            found = first(&mut call, method, arguments);
         }
-        #[cfg(feature = "rest")]
-        {
-            found = found.or_else(|| rest(&mut call, method, arguments));
+        if cfg!(feature = "rest") && found.is_none() {
+            found = rest(&mut call, method, arguments);
         }
         found.unwrap_or_else(|| Err(Failure::new(format!("The engine has no method \"{method}\"."))))
     }
@@ -87,7 +84,6 @@ impl Engine {
 }
 
 // What the first screen needs.
-#[cfg(feature = "first")]
 methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
@@ -116,7 +112,6 @@ methods! { first, FIRST, visit_first;
 }
 
 // What a page loads when it has nothing else to do, or when it is first asked for.
-#[cfg(feature = "rest")]
 methods! { rest, REST, visit_rest;
     /// A sheet after a change.
     "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);

@@ -5,8 +5,8 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::call::Call;
-use crate::desk::palette;
 use crate::document::DocumentName;
+use crate::look::palette;
 use crate::names::{face, size};
 use draw::{Picture, Theme};
 

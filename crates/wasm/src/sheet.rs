@@ -11,7 +11,7 @@ use voice::Voice;
 use crate::Failure;
 use crate::call::Call;
 use crate::document::DocumentName;
-use crate::subject::{Checked, Named, Subject};
+use crate::subject::{Named, SheetAccount, Subject};
 
 /// A grid that is wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -161,7 +161,7 @@ pub(crate) fn seconds(voice: &Voice, milliseconds: u32) -> String {
 }
 
 /// The buffers of a kind: that of the conventions first, those of the sheet, and the one shown.
-fn buffers(voice: &Voice, named: &Named, kept: &Checked) -> Vec<Choice> {
+fn buffers(voice: &Voice, named: &Named, kept: &SheetAccount) -> Vec<Choice> {
     let orbit = named.orbit;
     let mut all = vec![named.conventions.kind(orbit).buffer];
     let of_sheet = kept.sheet.buffers().into_iter().filter(|&(of, _)| of == orbit).map(|(_, buffer)| buffer);
@@ -177,7 +177,7 @@ fn buffers(voice: &Voice, named: &Named, kept: &Checked) -> Vec<Choice> {
 }
 
 /// Why solutions do not use what is shown, if they do not.
-fn note(voice: &Voice, named: &Named, kept: &Checked) -> String {
+fn note(voice: &Voice, named: &Named, kept: &SheetAccount) -> String {
     let orbit = named.orbit;
     let kind = named.conventions.kind(orbit);
     let has_rows = kept.sheet.buffers().contains(&(orbit, named.buffer));
@@ -194,7 +194,7 @@ fn note(voice: &Voice, named: &Named, kept: &Checked) -> String {
 /// The entries of a buffer by case.
 fn entries<'a>(
     named: &Named,
-    kept: &'a Checked,
+    kept: &'a SheetAccount,
     model: &search::ease::Model,
 ) -> BTreeMap<CycleCase, Entry<'a>> {
     let mut entries: BTreeMap<CycleCase, Entry<'a>> = BTreeMap::new();
@@ -365,7 +365,7 @@ fn means(voice: &Voice, best: &[(u32, usize)]) -> String {
 }
 
 /// The rows that are not right, and how many there are beyond those that are listed.
-fn troubles(voice: &Voice, named: &Named, kept: &Checked) -> (Vec<Trouble>, String) {
+fn troubles(voice: &Voice, named: &Named, kept: &SheetAccount) -> (Vec<Trouble>, String) {
     let (sheet, report) = (&kept.sheet, &kept.report);
     let here =
         |row: &Row| row.case.is_none_or(|case| (case.orbit, case.buffer) == (named.orbit, named.buffer));

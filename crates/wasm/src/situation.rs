@@ -3,15 +3,15 @@
 use std::rc::Rc;
 
 use blind::{Conventions, HoldChoice, Solution, Solve, Solver};
-use cube::{Facelets, Size, State};
+use cube::{Facelets, State};
 use draw::{Picture, Theme};
 use serde::Deserialize;
 use voice::Voice;
 
 use crate::Failure;
-use crate::desk::{Desk, palette, text};
-use crate::document::{DocumentKind, DocumentName, PuzzleContent};
-use crate::names::{fault, moves, size};
+use crate::document::{DocumentName, PuzzleContent};
+use crate::look::palette;
+use crate::names::{fault, moves};
 
 /// The puzzle that a request is about, by the names of its documents.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
@@ -24,9 +24,6 @@ pub struct Source {
     /// The sheet of three-cycles; none for those that are found by search.
     pub sheet: Option<DocumentName>,
 }
-
-/// The editions of puzzle, conventions and sheet.
-pub(crate) type SituationKey = (u64, u64, Option<u64>);
 
 /// What follows from a source.
 pub(crate) struct Situation {
@@ -41,36 +38,9 @@ pub(crate) struct Situation {
     pub solve: Solve,
 }
 
-impl Desk {
-    /// Everything that follows from a source.
-    pub(crate) fn situation(&mut self, voice: &Voice, source: &Source) -> Result<Rc<Situation>, Failure> {
-        let puzzle = self.document(DocumentKind::Puzzle, &source.puzzle)?;
-        let settled = self.conventions(voice, &source.conventions)?;
-        let collected = self.sheet(voice, &settled, source.sheet.as_ref())?;
-        let key = (puzzle.edition, settled.edition, collected.edition);
-        if let Some(known) = self.situations.get(&key) {
-            return Ok(known);
-        }
-        let content: PuzzleContent = serde_json::from_str(text(voice, DocumentKind::Puzzle, &puzzle)?)
-            .map_err(|error| Failure::new(format!("The puzzle is not in the expected form: {error}.")))?;
-        let size = size(voice, content.size)?;
-        let scrambled = state(voice, &settled.conventions, &content, size)?;
-        let solver = self.solver(size, &settled, Some(&collected));
-        let choice = if content.best_hold { HoldChoice::Best } else { HoldChoice::Conventions };
-        let solve = solver.solve(&scrambled, choice).map_err(|error| fault(voice, error))?;
-        let looks = scrambled.after(solve.held.rotation.turns());
-        let situation = Rc::new(Situation { solver, content, scrambled, looks, solve });
-        self.situations.put(key, Rc::clone(&situation));
-        Ok(situation)
-    }
-}
-
-fn state(
-    voice: &Voice,
-    conventions: &Conventions,
-    content: &PuzzleContent,
-    size: Size,
-) -> Result<State, Failure> {
+/// The state that a scramble or the colours of the stickers stand for.
+fn state(voice: &Voice, content: &PuzzleContent, solver: &Solver) -> Result<State, Failure> {
+    let (size, conventions) = (solver.size(), solver.conventions());
     if content.facelets.is_empty() {
         return Ok(State::solved(size).after(&moves(voice, conventions, size, &content.scramble)?.flatten()));
     }
@@ -86,6 +56,15 @@ fn state(
 }
 
 impl Situation {
+    /// Picks the puzzle up, traces it and carries it out.
+    pub(crate) fn new(voice: &Voice, content: PuzzleContent, solver: Rc<Solver>) -> Result<Self, Failure> {
+        let scrambled = state(voice, &content, &solver)?;
+        let choice = if content.best_hold { HoldChoice::Best } else { HoldChoice::Conventions };
+        let solve = solver.solve(&scrambled, choice).map_err(|error| fault(voice, error))?;
+        let looks = scrambled.after(solve.held.rotation.turns());
+        Ok(Self { solver, content, scrambled, looks, solve })
+    }
+
     /// Under which conventions.
     pub(crate) fn conventions(&self) -> &Conventions {
         self.solver.conventions()

@@ -33,7 +33,7 @@ pub(crate) struct Named {
 }
 
 /// A sheet with what each row of it does.
-pub(crate) struct Checked {
+pub(crate) struct SheetAccount {
     pub sheet: Rc<Sheet>,
     pub report: Rc<Report>,
 }
@@ -52,15 +52,19 @@ impl Subject {
     }
 
     /// A sheet under the same conventions; none is an empty one.
-    pub(crate) fn sheet(&self, call: &mut Call<'_>, name: Option<&DocumentName>) -> Result<Checked, Failure> {
+    pub(crate) fn sheet(
+        &self,
+        call: &mut Call<'_>,
+        name: Option<&DocumentName>,
+    ) -> Result<SheetAccount, Failure> {
         let settled = call.desk.conventions(call.voice, &self.conventions)?;
         let sheet = call.desk.sheet(call.voice, &settled, name)?.sheet;
         let report = call.desk.searches.report(&sheet);
-        Ok(Checked { sheet, report })
+        Ok(SheetAccount { sheet, report })
     }
 }
 
-impl Checked {
+impl SheetAccount {
     /// The rows of a case.
     pub fn rows(&self, case: CycleCase) -> impl Iterator<Item = (&Row, &Verdict)> {
         let all = self.sheet.rows().iter().zip(&self.report.verdicts);
