@@ -144,15 +144,14 @@ pub(crate) fn trace(seen: &Perm, buffer: Sticker, order: &[Sticker; 24], push: &
     }
 }
 
-/// Targets that would have done as well as that of a letter, in the order of preference.
-pub(crate) fn alternatives(
+/// The arrows that are left before a letter, and the part that its walk is in.
+fn before<'a>(
     seen: &Perm,
     buffer: Sticker,
-    order: &[Sticker; 24],
+    order: &'a [Sticker; 24],
     steps: &[Step],
     letter: usize,
-) -> Vec<Sticker> {
-    let Some(step) = steps.get(letter) else { return Vec::new() };
+) -> (Arrows<'a>, Faces) {
     let mut arrows = Arrows::new(seen, buffer, order);
     let mut part = arrows.part_of(buffer.face().index()) | arrows.part_of(seen.at(buffer).face().index());
     let rank_of = |place: Sticker| order.iter().position(|&other| other == place).map(|rank| rank as u32);
@@ -164,6 +163,19 @@ pub(crate) fn alternatives(
             arrows.take(earlier.target.face().index(), rank);
         }
     }
+    (arrows, part)
+}
+
+/// Targets that would have done as well as that of a letter, in the order of preference.
+pub(crate) fn alternatives(
+    seen: &Perm,
+    buffer: Sticker,
+    order: &[Sticker; 24],
+    steps: &[Step],
+    letter: usize,
+) -> Vec<Sticker> {
+    let Some(step) = steps.get(letter) else { return Vec::new() };
+    let (arrows, part) = before(seen, buffer, order, steps, letter);
     let ranks: Vec<u32> = match step.role {
         Role::Follow => arrows.choices(seen.at(step.place).face().index(), part).collect(),
         Role::Break => {
@@ -173,4 +185,20 @@ pub(crate) fn alternatives(
         Role::Close | Role::TurnedFirst | Role::TurnedSecond => Vec::new(),
     };
     ranks.into_iter().map(|rank| arrows.place(rank)).filter(|&place| place != step.target).collect()
+}
+
+/// Places that want the colour of a letter too, but from which the walk would not come back to all that is left: part of it
+/// would be a cycle of its own, with a letter more.
+pub(crate) fn costlier(
+    seen: &Perm,
+    buffer: Sticker,
+    order: &[Sticker; 24],
+    steps: &[Step],
+    letter: usize,
+) -> Vec<Sticker> {
+    let Some(step) = steps.get(letter).filter(|step| step.role == Role::Follow) else { return Vec::new() };
+    let (arrows, part) = before(seen, buffer, order, steps, letter);
+    let face = seen.at(step.place).face().index();
+    let wanting = (0..24).filter(|rank| arrows.from[face] >> rank & 1 == 1);
+    wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank)).collect()
 }

@@ -35,6 +35,8 @@ pub enum Reason {
         buffers_own: bool,
         /// Other places that would have done with no letter more, the preferred first.
         others: Vec<Sticker>,
+        /// Places that want the colour too, but would have made the memo a letter longer.
+        costlier: Vec<Sticker>,
     },
     /// The cycle is closed; a new one begins at an unsolved piece.
     Break {
@@ -150,6 +152,7 @@ pub fn reasons(trace: &Trace, chosen: Chosen, order: &[Sticker; 24]) -> Vec<Reas
                         && !trace.steps()[0].role.begins()
                         && face == trace.buffer().face(),
                     others: trace.alternatives(letter, order),
+                    costlier: trace.costlier(letter, order),
                 }
             }
             Role::Follow => Reason::Follow {

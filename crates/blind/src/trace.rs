@@ -316,6 +316,16 @@ impl Trace {
         }
     }
 
+    /// Where pieces look alike: places that want the colour of a letter too, but with which the whole memo would have a letter
+    /// more.
+    pub fn costlier(&self, letter: usize, order: &[Sticker; 24]) -> Vec<Sticker> {
+        if self.orbit.looks_alike() {
+            alike::costlier(&self.seen, self.buffer, order, self.steps(), letter)
+        } else {
+            Vec::new()
+        }
+    }
+
     fn others(&self) -> impl Iterator<Item = Sticker> + '_ {
         self.orbit
             .all_pieces()

@@ -12,9 +12,11 @@ use std::ops::Range;
 use std::path::Path;
 use std::process::ExitCode;
 
-/// How many lines are read before they are worked on together, and how many of these go to a core at once.
-const LINES: usize = 4096;
-const LINES_A_TASK: usize = 128;
+/// How many lines are read before they are worked on together, a short answer having a few hundred bytes, one in full up to a
+/// hundred thousand; and into how many tasks these are divided.
+const LINES_SHORT: usize = 8192;
+const LINES_IN_FULL: usize = 256;
+const TASKS: usize = 32;
 
 /// How many bytes of them are read at most, but for what the last line has.
 const LONGEST_CHUNK: usize = 1 << 20;
@@ -53,17 +55,18 @@ pub fn run(
         Box::new(BufReader::new(open))
     };
     let answering = Answering { session, solver, choice, short };
+    let most = if short { LINES_SHORT } else { LINES_IN_FULL };
     let mut out = io::stdout().lock();
     let mut failed = false;
     let mut number = 0;
     let mut chunk = Chunk::default();
     loop {
-        chunk.read(&mut *input, &mut number)?;
+        chunk.read(&mut *input, most, &mut number)?;
         if chunk.lines.is_empty() {
             break;
         }
-        let answers: Vec<(Vec<u8>, bool)> =
-            chunk.lines.par_chunks(LINES_A_TASK).map(|lines| answering.answer(&chunk.text, lines)).collect();
+        let tasks = chunk.lines.par_chunks(chunk.lines.len().div_ceil(TASKS));
+        let answers: Vec<(Vec<u8>, bool)> = tasks.map(|lines| answering.answer(&chunk.text, lines)).collect();
         for (text, right) in answers {
             failed |= !right;
             out.write_all(&text)?;
@@ -75,10 +78,10 @@ pub fn run(
 
 impl Chunk {
     /// Reads the next lines, in place of those before; none at the end. `number` counts all lines.
-    fn read(&mut self, input: &mut dyn BufRead, number: &mut usize) -> io::Result<()> {
+    fn read(&mut self, input: &mut dyn BufRead, most: usize, number: &mut usize) -> io::Result<()> {
         self.text.clear();
         self.lines.clear();
-        while self.lines.len() < LINES && self.text.len() < LONGEST_CHUNK {
+        while self.lines.len() < most && self.text.len() < LONGEST_CHUNK {
             let start = self.text.len();
             let length = io::Read::take(&mut *input, LONGEST_LINE).read_until(b'\n', &mut self.text)?;
             if length == 0 {

@@ -17,7 +17,7 @@ impl Voice {
             Reason::Follow { place, at_buffer, target, face, piece } => {
                 self.follow(trace, conventions, [*place, *target], *at_buffer, &[&[*face], piece.as_slice()])
             }
-            Reason::FollowColour { place, at_buffer, target, face, buffers_own, others } => {
+            Reason::FollowColour { place, at_buffer, target, face, buffers_own, others, costlier } => {
                 let said = self.say(
                     match (at_buffer, buffers_own) {
                         (true, false) => "reason-buffer-centre",
@@ -34,12 +34,17 @@ impl Voice {
                         ("letter", letter(*target).into()),
                     ],
                 );
-                if others.is_empty() {
-                    return said;
-                }
-                let others: Vec<String> =
-                    others.iter().map(|&other| self.lettered(orbit, other, letters)).collect();
-                format!("{said} {}", self.say("reason-choice", &[("others", self.either(&others).into())]))
+                let named = |places: &[Sticker]| -> Vec<String> {
+                    places.iter().map(|&place| self.lettered(orbit, place, letters)).collect()
+                };
+                let choice = (!others.is_empty())
+                    .then(|| self.say("reason-choice", &[("others", self.either(&named(others)).into())]));
+                let costlier = (!costlier.is_empty()).then(|| {
+                    let blanks =
+                        [("places", self.list(&named(costlier)).into()), ("count", costlier.len().into())];
+                    self.say("reason-costlier", &blanks)
+                });
+                [Some(said), choice, costlier].into_iter().flatten().collect::<Vec<_>>().join(" ")
             }
             Reason::Break { target, unsolved, chosen, after } => {
                 let how = match chosen {

@@ -33,7 +33,7 @@ list-or = { $first } oder { $last }
 pieces-number = { $number } { $kinds }
 
 hold-as-scrambled = Halte ihn wie beim Verdrehen, { $up } oben, { $front } vorn.
-hold-turned = { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.
+hold-turned = Drehe das Puzzle: { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.
 
 # A number with decimals.
 decimal = { $whole },{ $rest }

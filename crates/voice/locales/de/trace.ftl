@@ -21,6 +21,10 @@ reason-buffer-centre-on = Sieh auf den Puffer { $place }: dort ist { $colour }, 
 reason-follow-centre = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }. Das gehört auf { $face }, und dort fehlt es noch bei { $target }: Buchstabe { $letter }.
 reason-follow-centre-on = Weiter bei { $place } ({ $placeletter }): dort ist { $colour }, die Farbe des Puffers selbst. Es könnte im Puffer bleiben, aber bei { $target } auf { $face } fehlt es noch, und dort weiterzugehen spart den Anfang eines neuen Zyklus: Buchstabe { $letter }.
 reason-choice = Das war eine Wahl: ebenso gut ginge { $others }.
+reason-costlier = Auch bei { $places } fehlt es, aber von { $count ->
+    [one] dort
+   *[other] diesen
+} aus bliebe ein Zyklus übrig, der einen Buchstaben mehr braucht.
 
 reason-close = Bei { $place } ({ $placeletter }) siehst du { $colour }, auf { $kind ->
     [corner] der Ecke

@@ -33,7 +33,7 @@ list-or = { $first } or { $last }
 pieces-number = { $number } { $kinds }
 
 hold-as-scrambled = Keep it as it was scrambled, { $up } up, { $front } front.
-hold-turned = { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }.
+hold-turned = Turn the puzzle: { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }.
 
 # A number with decimals.
 decimal = { $whole }.{ $rest }

@@ -12,6 +12,10 @@ reason-buffer-centre-on = Look at the buffer { $place }: you see { $colour }, it
 reason-follow-centre = Go on at { $place } ({ $placeletter }): you see { $colour }. That belongs on { $face }, where { $target } still wants it: letter { $letter }.
 reason-follow-centre-on = Go on at { $place } ({ $placeletter }): you see { $colour }, the buffer's own colour. It could stay in the buffer, but { $target } on { $face } still wants it, and going on there saves beginning a new cycle: letter { $letter }.
 reason-choice = It was a choice: { $others } would have done as well.
+reason-costlier = { $places } { $count ->
+    [one] wants it too, but from there
+   *[other] want it too, but from each of these
+} a cycle would be left out, which takes a letter more.
 
 reason-close = At { $place } ({ $placeletter }) you see { $colour }, on the { $kind } where this cycle began: { $began } ({ $beganletter }). Memorise it once more, { $target }, letter { $letter }; the cycle is closed.
 reason-close-turned = At { $place } ({ $placeletter }) you see { $colour }, on the { $kind } where this cycle began, but another sticker of it: it began at { $began } ({ $beganletter }) and ends at { $target }, letter { $letter }. The cycle is closed.
