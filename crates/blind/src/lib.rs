@@ -15,6 +15,7 @@ mod cycle_case;
 mod execution;
 mod holding;
 mod kind;
+mod least_time;
 mod lesson;
 mod letters;
 mod memo;
@@ -47,6 +48,7 @@ pub use cycle_case::{CycleAlgorithm, CycleCase};
 pub use execution::{Action, ExecutionError, Solution};
 pub use holding::{Held, HoldChoice, solved_pieces};
 pub use kind::{kind_name, kind_named};
+pub use least_time::cheapest_breaks;
 pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
 pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
@@ -55,7 +57,7 @@ pub use method::{
     letters_effect, letters_state, milliseconds,
 };
 pub use nearest::nearest;
-pub use pairing::{Costs, Group, cheapest_breaks};
+pub use pairing::{Costs, Group};
 pub use reason::{Chosen, End, Reason};
 pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use solver::{HoldOffer, NoSolution, Solve, Solver};

@@ -1,8 +1,9 @@
 //! The memo of a whole puzzle: a trace for each kind of piece.
 
 use crate::conventions::{BreakChoice, Conventions, OrbitOrder, first_of_all};
+use crate::least_time::cheapest_breaks;
 use crate::method::{Exchange, Method, Parity};
-use crate::pairing::{Costs, cheapest_breaks};
+use crate::pairing::Costs;
 use crate::reason::Chosen;
 use crate::swap::Swap;
 use crate::trace::{Breaks, Trace};

@@ -1,10 +1,11 @@
-//! The memo that costs least to carry out: where each cycle is broken into and in which order, chosen for the whole.
+//! What letters take to be carried out, and how they go together into algorithms.
 
 use crate::method::{Carrier, milliseconds};
-use cube::{Orbit, Perm, Sticker, inverted};
+use cube::{Orbit, Sticker, inverted};
 use search::ease::Model;
 
-const NONE: u32 = u32::MAX;
+/// The cost of what cannot be done.
+pub(crate) const NONE: u32 = u32::MAX;
 
 /// The estimated times of the letters of a kind, in thousandths of a second.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -32,6 +33,33 @@ pub enum Group {
 }
 
 impl Costs {
+    /// Costs of letters that are carried out in pairs: of two letters, the first at the first place of a pair, and of a last
+    /// single one.
+    pub fn in_pairs(
+        orbit: Orbit,
+        pair: impl Fn(Sticker, Sticker) -> u32,
+        last: impl Fn(Sticker) -> u32,
+    ) -> Self {
+        let mut costs =
+            Self { orbit, pair: vec![NONE; 576], last: [NONE; 24], joint: Vec::new(), in_pairs: true };
+        for first in Sticker::all() {
+            costs.last[first.index()] = last(first);
+            for second in Sticker::all() {
+                costs.pair[first.index() * 24 + second.index()] = pair(first, second);
+            }
+        }
+        costs
+    }
+
+    /// The same where two pieces that are turned in their places may be put right by one algorithm: what that costs by the first
+    /// letters of both, of corners that of the piece that turns clockwise first; nothing where there is no such algorithm.
+    #[must_use]
+    pub fn with_joint(mut self, joint: impl Fn(Sticker, Sticker) -> Option<u32>) -> Self {
+        let all = || Sticker::all().flat_map(|one| Sticker::all().map(move |other| (one, other)));
+        self.joint = all().map(|(one, other)| joint(one, other).unwrap_or(NONE)).collect();
+        self
+    }
+
     /// Estimates every letter, or every pair, of what carries out a kind.
     pub fn of(orbit: Orbit, carrier: &Carrier, model: &Model) -> Self {
         let mut costs =
@@ -87,7 +115,7 @@ impl Costs {
     }
 
     /// Four letters of two pieces turned in their places, by one algorithm.
-    fn joint(&self, letters: [Sticker; 4]) -> Option<u32> {
+    pub(crate) fn joint(&self, letters: [Sticker; 4]) -> Option<u32> {
         if self.joint.is_empty() {
             return None;
         }
@@ -169,156 +197,4 @@ impl Costs {
         }
         best[0].0
     }
-}
-
-/// A cycle without the buffer, broken into at one of its stickers.
-struct Opening {
-    start: Sticker,
-    letters: Vec<Sticker>,
-    /// The time of its inner pairs when it begins a pair, and when its first letter ends one.
-    inner: [u32; 2],
-}
-
-/// Where to begin each cycle, in order, so that the whole takes the least time.
-///
-/// Exact by dynamic programming over the cycles that are done and the letter that waits for its second: every order
-/// of the cycles and every sticker of each is weighed, pieces turned in their places also two together. Breaks
-/// are made where the buffer's piece has come home. `order` decides among equals.
-pub fn cheapest_breaks(
-    seen: &Perm,
-    orbit: Orbit,
-    buffer: Sticker,
-    order: &[Sticker; 24],
-    costs: &Costs,
-) -> Vec<Sticker> {
-    let (before, cycles) = cycles_of(seen, orbit, buffer, order);
-    let cycles: Vec<Vec<Opening>> = cycles
-        .into_iter()
-        .map(|starts| starts.into_iter().map(|start| opening(seen, orbit, start, costs)).collect())
-        .collect();
-    if cycles.is_empty() {
-        return Vec::new();
-    }
-    let all = (1usize << cycles.len()) - 1;
-    // 24 stands for no letter that waits.
-    let waiting = if before.len() % 2 == 1 { before.last().map_or(24, |last| last.index()) } else { 24 };
-    let mut least = vec![NONE; (all + 1) * 25];
-    let mut came: Vec<Option<Came>> = vec![None; (all + 1) * 25];
-    least[waiting] = 0;
-    for done in 0..all {
-        for wait in 0..25 {
-            let sum = least[done * 25 + wait];
-            if sum == NONE {
-                continue;
-            }
-            let waits = Sticker::new(wait as u8);
-            let from = (done * 25 + wait) as u32;
-            for (number, openings) in cycles.iter().enumerate().filter(|(number, _)| done >> number & 1 == 0)
-            {
-                for opening in openings {
-                    let first = waits.map_or(0, |letter| costs.pair(letter, opening.letters[0]));
-                    let cost = first.saturating_add(opening.inner[usize::from(waits.is_some())]);
-                    let odd = (opening.letters.len() + usize::from(waits.is_some())) % 2 == 1;
-                    let next = if odd { opening.letters.last().map_or(24, |last| last.index()) } else { 24 };
-                    let at = (done | 1 << number) * 25 + next;
-                    if sum.saturating_add(cost) < least[at] {
-                        least[at] = sum.saturating_add(cost);
-                        came[at] = Some(Came { from, starts: [Some(opening.start), None] });
-                    }
-                    if waits.is_some() || opening.letters.len() != 2 {
-                        continue;
-                    }
-                    for (other, seconds) in cycles
-                        .iter()
-                        .enumerate()
-                        .filter(|&(other, _)| other != number && done >> other & 1 == 0)
-                    {
-                        for second in seconds.iter().filter(|second| second.letters.len() == 2) {
-                            let [a, b] = [opening.letters[0], opening.letters[1]];
-                            let Some(cost) = costs.joint([a, b, second.letters[0], second.letters[1]]) else {
-                                continue;
-                            };
-                            let at = (done | 1 << number | 1 << other) * 25 + 24;
-                            if sum.saturating_add(cost) < least[at] {
-                                least[at] = sum.saturating_add(cost);
-                                came[at] =
-                                    Some(Came { from, starts: [Some(opening.start), Some(second.start)] });
-                            }
-                        }
-                    }
-                }
-            }
-        }
-    }
-    let end = |wait: usize| {
-        let last = Sticker::new(wait as u8).map_or(0, |letter| costs.last(letter));
-        least[all * 25 + wait].saturating_add(last)
-    };
-    let mut at = all * 25 + (0..25).min_by_key(|&wait| end(wait)).unwrap_or(24);
-    let mut starts = Vec::new();
-    while let Some(step) = came[at] {
-        starts.extend(step.starts.iter().rev().flatten());
-        at = step.from as usize;
-    }
-    starts.reverse();
-    starts
-}
-
-/// How the least time of a stage was come by.
-#[derive(Clone, Copy)]
-struct Came {
-    from: u32,
-    starts: [Option<Sticker>; 2],
-}
-
-fn opening(seen: &Perm, orbit: Orbit, start: Sticker, costs: &Costs) -> Opening {
-    let mut letters = vec![start];
-    let mut place = start;
-    loop {
-        place = seen.at(place);
-        letters.push(place);
-        if orbit.piece(place) == orbit.piece(start) || letters.len() > 24 {
-            break;
-        }
-    }
-    let inner = [0, 1].map(|skip: usize| {
-        letters[skip..]
-            .chunks_exact(2)
-            .fold(0u32, |sum, pair| sum.saturating_add(costs.pair(pair[0], pair[1])))
-    });
-    Opening { start, letters, inner }
-}
-
-/// The letters of the buffer's cycle, and for each other cycle the stickers where it can be broken into.
-fn cycles_of(
-    seen: &Perm,
-    orbit: Orbit,
-    buffer: Sticker,
-    order: &[Sticker; 24],
-) -> (Vec<Sticker>, Vec<Vec<Sticker>>) {
-    let pieces = orbit.piece_table();
-    let bit = |sticker: Sticker| 1u32 << pieces[sticker.index()];
-    let mut met = bit(buffer);
-    let mut before = Vec::new();
-    let mut place = seen.at(buffer);
-    while bit(place) != bit(buffer) {
-        met |= bit(place);
-        before.push(place);
-        place = seen.at(place);
-    }
-    let mut cycles = Vec::new();
-    for &candidate in order {
-        if met & bit(candidate) != 0 || seen.at(candidate) == candidate {
-            continue;
-        }
-        let mut members = 0u32;
-        let mut place = candidate;
-        while members & bit(place) == 0 {
-            members |= bit(place);
-            place = seen.at(place);
-        }
-        met |= members;
-        cycles.push(order.iter().copied().filter(|&sticker| members & bit(sticker) != 0).collect());
-    }
-    (before, cycles)
 }

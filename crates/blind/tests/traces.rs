@@ -211,12 +211,22 @@ fn check_reasons(trace: &Trace, solver: &Solver) {
                 assert_eq!((*place, *at_buffer, *target), (looked_at, at == 0, first.at(looked_at)));
                 assert_eq!((*face, piece[0]), (target.face(), target.face()));
             }
-            (Role::Follow, Reason::FollowColour { place, at_buffer, target, face, buffers_own, others }) => {
+            (
+                Role::Follow,
+                Reason::FollowColour { place, at_buffer, target, face, buffers_own, others, costlier },
+            ) => {
                 assert!(orbit.looks_alike());
                 assert_eq!((*place, *at_buffer, *target), (looked_at, at == 0, step.target));
                 assert_eq!((*face, target.face()), (first.at(looked_at).face(), *face));
                 assert_eq!(*buffers_own, *face == buffer.face());
                 assert!(others.iter().all(|other| other.face() == *face && !now.is_right(*other)));
+                // With the letter itself they are all places of the face that still want its colour.
+                let mut told: Vec<Sticker> = others.iter().chain(costlier).copied().chain([*target]).collect();
+                told.sort_unstable();
+                let wanting = |place: &Sticker| {
+                    place.face() == *face && !now.is_right(*place) && !now.is_of_buffer(*place)
+                };
+                assert_eq!(told, Sticker::all().filter(wanting).collect::<Vec<_>>());
             }
             (Role::Break, Reason::Break { target, unsolved, after, chosen }) => {
                 assert_eq!((*target, unsolved, after), (step.target, &unsolved_now, &ended));
