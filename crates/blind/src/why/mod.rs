@@ -495,8 +495,8 @@ mod tests {
         let turns = |text| Algorithm::parse(text, Size::THREE).expect("turns").flatten();
         let plan = Plan::new(Begun::Scramble(turns("R U F")), None, &solver).expect("a plan");
         let catalogue = Catalogue::default();
-        let setting = Setting::new(&plan, &catalogue);
-        let space = Space::new(&setting.course, &plan.traces, &setting.craft, &setting.tables);
+        let setting = Setting::new(&plan, &catalogue).expect("a 3x3");
+        let space = Space::new(&setting.course, &plan.traces, &setting.craft, setting.group);
         let told = |exactly: Option<State>, wanted: Option<Wanted>| {
             let (space, planned) = (&space, &setting.planned);
             let (exactly, wanted) = (exactly.as_ref(), wanted.as_ref());
