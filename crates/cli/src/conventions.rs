@@ -86,17 +86,16 @@ fn show(session: &Session, puzzle: &str, toml: bool, json: bool) -> Result<ExitC
         };
         writeln!(out, "{line}")?;
     }
-    let parity = conventions.parity_algorithm.to_string();
-    writeln!(out, "{}", voice.say("conventions-parity", &[("algorithm", parity.into())]))?;
     let order =
         |order: &OrbitOrder| order.of(size).map(|orbit| voice.kinds(orbit)).collect::<Vec<_>>().join(", ");
-    let line = voice.say(
-        "conventions-order",
-        &[
-            ("memo", order(&conventions.memo_order).into()),
-            ("execution", order(&conventions.execution_order).into()),
-        ],
-    );
+    let memo = ("memo", order(&conventions.memo_order).into());
+    let line = if Orbit::of(size).iter().all(|&orbit| conventions.kind(orbit).algorithm.is_some()) {
+        let parity = conventions.parity_algorithm.to_string();
+        writeln!(out, "{}", voice.say("conventions-parity", &[("algorithm", parity.into())]))?;
+        voice.say("conventions-order", &[memo, ("execution", order(&conventions.execution_order).into())])
+    } else {
+        voice.say("conventions-memo-order", &[memo])
+    };
     writeln!(out, "{line}")?;
     Ok(ExitCode::SUCCESS)
 }

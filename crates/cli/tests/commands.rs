@@ -3,6 +3,7 @@
 mod common;
 
 use common::{hoodwink, json, refused};
+use predicates::prelude::PredicateBooleanExt;
 use predicates::str::{contains, starts_with};
 use std::fs;
 
@@ -73,7 +74,15 @@ fn conventions_are_shown_and_checked() {
         .args(["conventions", "show"])
         .assert()
         .success()
-        .stdout(contains("corners: buffer LUB (E), method one-swap"));
+        .stdout(contains("corners: buffer LUB (E), method one-swap"))
+        .stdout(contains("carried out in the order corners, edges."));
+    hoodwink()
+        .args(["conventions", "show", "--puzzle", "4"])
+        .assert()
+        .success()
+        .stdout(contains("wings: buffer URb (B); memo only"))
+        .stdout(contains("Memorised in the order x-centres, wings, corners."))
+        .stdout(contains("edges").not());
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("mine.toml");
     let path = file.to_str().unwrap();

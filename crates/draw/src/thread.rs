@@ -53,8 +53,8 @@ impl Bead {
     /// The size of its letter, and half its breadth: long letters shrink while they can be read, then the bead widens.
     fn letter_size(&self) -> (f64, f64) {
         let broad = EM * breadth(&self.letter);
-        let size = (2.0 * RADIUS / broad).clamp(SMALLEST, LARGEST);
-        let half = if size > SMALLEST { RADIUS } else { RADIUS.max(size * broad / 2.0 + 3.0) };
+        let size = (2.0 * (RADIUS - ROOM) / broad).clamp(SMALLEST, LARGEST);
+        let half = RADIUS.max(size * broad / 2.0 + ROOM);
         (size, half)
     }
 
@@ -161,6 +161,8 @@ const RADIUS: f64 = 15.0;
 /// The sizes of letters on beads, in pixels.
 const LARGEST: f64 = 18.0;
 const SMALLEST: f64 = 11.0;
+/// Between a letter and the ring round it, to either side.
+const ROOM: f64 = 2.0;
 /// The breadth of a bold capital, of its size.
 const EM: f64 = 0.72;
 /// From line to line.

@@ -17,35 +17,7 @@ impl Voice {
             Reason::Follow { place, at_buffer, target, face, piece } => {
                 self.follow(trace, conventions, [*place, *target], *at_buffer, &[&[*face], piece.as_slice()])
             }
-            Reason::FollowColour { place, at_buffer, target, face, buffers_own, others, costlier } => {
-                let said = self.say(
-                    match (at_buffer, buffers_own) {
-                        (true, false) => "reason-buffer-centre",
-                        (true, true) => "reason-buffer-centre-on",
-                        (false, false) => "reason-follow-centre",
-                        (false, true) => "reason-follow-centre-on",
-                    },
-                    &[
-                        ("place", name(*place).into()),
-                        ("placeletter", letter(*place).into()),
-                        ("colour", self.colour_held(*face, conventions).into()),
-                        ("face", face.to_string().into()),
-                        ("target", name(*target).into()),
-                        ("letter", letter(*target).into()),
-                    ],
-                );
-                let named = |places: &[Sticker]| -> Vec<String> {
-                    places.iter().map(|&place| self.lettered(orbit, place, letters)).collect()
-                };
-                let choice = (!others.is_empty())
-                    .then(|| self.say("reason-choice", &[("others", self.either(&named(others)).into())]));
-                let costlier = (!costlier.is_empty()).then(|| {
-                    let blanks =
-                        [("places", self.list(&named(costlier)).into()), ("count", costlier.len().into())];
-                    self.say("reason-costlier", &blanks)
-                });
-                [Some(said), choice, costlier].into_iter().flatten().collect::<Vec<_>>().join(" ")
-            }
+            Reason::FollowColour { .. } => self.follow_colour(reason, trace, conventions),
             Reason::Break { target, unsolved, chosen, after } => {
                 let how = match chosen {
                     Chosen::First if unsolved.len() == 1 => "break-only",
@@ -155,6 +127,43 @@ impl Voice {
             }
         };
         self.say(message, &blanks)
+    }
+
+    /// The same for pieces that look alike, with the choice that there was.
+    fn follow_colour(&self, reason: &Reason, trace: &Trace, conventions: &Conventions) -> String {
+        let Reason::FollowColour { place, at_buffer, target, face, buffers_own, others, costlier } = reason
+        else {
+            return String::new();
+        };
+        let orbit = trace.orbit();
+        let letters = &conventions.kind(orbit).letters;
+        let message = match (at_buffer, buffers_own) {
+            (true, false) => "reason-buffer-centre",
+            (true, true) => "reason-buffer-centre-on",
+            (false, false) => "reason-follow-centre",
+            (false, true) => "reason-follow-centre-on",
+        };
+        let said = self.say(
+            message,
+            &[
+                ("place", orbit.name(*place).into()),
+                ("placeletter", letters.of(*place).into()),
+                ("colour", self.colour_held(*face, conventions).into()),
+                ("face", face.to_string().into()),
+                ("target", orbit.name(*target).into()),
+                ("letter", letters.of(*target).into()),
+            ],
+        );
+        let named = |places: &[Sticker]| -> Vec<String> {
+            places.iter().map(|&place| self.lettered(orbit, place, letters)).collect()
+        };
+        let choice = (!others.is_empty())
+            .then(|| self.say("reason-choice", &[("others", self.either(&named(others)).into())]));
+        let costlier = (!costlier.is_empty()).then(|| {
+            let blanks = [("places", self.list(&named(costlier)).into()), ("count", costlier.len().into())];
+            self.say("reason-costlier", &blanks)
+        });
+        [Some(said), choice, costlier].into_iter().flatten().collect::<Vec<_>>().join(" ")
     }
 
     fn after_end(&self, end: &End, trace: &Trace, conventions: &Conventions, begin: &str) -> String {

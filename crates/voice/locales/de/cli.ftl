@@ -69,4 +69,5 @@ breaks-fewest = wo die Buchstaben die wenigsten Setup-Züge brauchen
 breaks-least = so, dass das Ganze die geringste geschätzte Zeit braucht
 breaks-preference = beim ersten ungelösten von { $list }
 conventions-parity = Parität: { $algorithm }
+conventions-memo-order = Gemerkt in der Reihenfolge { $memo }.
 conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.

@@ -69,4 +69,5 @@ breaks-fewest = where the letters take the fewest set-up moves
 breaks-least = so that the whole takes the least estimated time
 breaks-preference = at the first unsolved of { $list }
 conventions-parity = Parity: { $algorithm }
+conventions-memo-order = Memorised in the order { $memo }.
 conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.
