@@ -3,8 +3,8 @@
 mod drawn;
 
 use blind::{
-    Aspect, BreakChoice, Breaks, Conventions, Feature, Lying, Matching, ParityChoice, Sampler,
-    Solver, Trace, lessons,
+    Aspect, BreakChoice, Breaks, Conventions, Feature, Lying, Matching, ParityChoice, Sampler, Solver, Trace,
+    lessons,
 };
 use cube::{Orbit, Perm, Rotation, Size, State, Sticker};
 use formats::conditions;

@@ -221,7 +221,8 @@ fn check_reasons(trace: &Trace, solver: &Solver) {
                 assert_eq!(*buffers_own, *face == buffer.face());
                 assert!(others.iter().all(|other| other.face() == *face && !now.is_right(*other)));
                 // With the letter itself they are all places of the face that still want its colour.
-                let mut told: Vec<Sticker> = others.iter().chain(costlier).copied().chain([*target]).collect();
+                let mut told: Vec<Sticker> =
+                    others.iter().chain(costlier).copied().chain([*target]).collect();
                 told.sort_unstable();
                 let wanting = |place: &Sticker| {
                     place.face() == *face && !now.is_right(*place) && !now.is_of_buffer(*place)

@@ -9,6 +9,7 @@ pub mod conditions;
 pub mod conventions;
 mod document;
 pub mod ease;
+pub mod link;
 pub mod observed;
 pub mod records;
 pub mod slips;

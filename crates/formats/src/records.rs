@@ -61,7 +61,10 @@ pub fn migrated(record: Document, text: &str) -> Result<String, DocumentError> {
         Document::Set => rewritten::<Set>(text),
         Document::Setting => rewritten::<Setting>(text),
         Document::Conventions | Document::Sheet | Document::Ease | Document::Slips | Document::Lesson => {
-            Err(DocumentError::OtherDocument { expected: Document::Draft, found: Some(record.name().to_owned()) })
+            Err(DocumentError::OtherDocument {
+                expected: Document::Draft,
+                found: Some(record.name().to_owned()),
+            })
         }
     }
 }

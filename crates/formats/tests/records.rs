@@ -7,10 +7,7 @@ use serde_json::Value;
 
 /// The samples of each record, oldest first; they must read for ever.
 const SAMPLES: [(Document, [&str; 2]); 3] = [
-    (
-        Document::Draft,
-        [include_str!("../samples/draft/v0.json"), include_str!("../samples/draft/v1.json")],
-    ),
+    (Document::Draft, [include_str!("../samples/draft/v0.json"), include_str!("../samples/draft/v1.json")]),
     (Document::Set, [include_str!("../samples/set/v0.json"), include_str!("../samples/set/v1.json")]),
     (
         Document::Setting,

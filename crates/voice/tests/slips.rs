@@ -1,8 +1,8 @@
 //! The sentences about slips, read as a coach would read them.
 
 use blind::{
-    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, ParityFault, Part,
-    Plan, Slip, SlipKind, Solver, Stage, check_letters,
+    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, ParityFault, Part, Plan, Slip, SlipKind,
+    Solver, Stage, check_letters,
 };
 use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
 use formats::observed;

@@ -31,6 +31,7 @@ mod failure;
 pub mod import;
 mod kept;
 pub mod lesson;
+pub mod link;
 pub mod look;
 pub mod methods;
 mod names;

@@ -8,8 +8,8 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, case, check, condition, conventions, import, lesson, look, paint, picture, play, records,
-    scramble, sequence, sheet, texts, trace, why,
+    about, amend, case, check, condition, conventions, import, lesson, link, look, paint, picture, play,
+    records, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
@@ -131,6 +131,10 @@ methods! { rest, REST, visit_rest;
     "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
     /// Takes a sheet in, with an account of every row.
     "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
+    /// The part of an address that carries a lesson.
+    "link": link::LessonSetting => link::LinkPart, |_, setting| Ok(link::write(setting));
+    /// What an address of any version carries of a lesson.
+    "linked": link::Address => link::LessonSetting, |call, address| link::read(call, &address);
     /// A page for pupils and a sheet of exercises.
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// Pictures of cases.
