@@ -27,17 +27,20 @@ fn alike(one: &str, other: &str) -> bool {
 
 /// A scheme of letters, no two of which may be taken for each other; half of the schemes with a sign for each letter.
 fn scheme() -> impl Strategy<Value = Vec<String>> {
-    (proptest::collection::vec(letter(), 120), any::<bool>()).prop_filter_map("24 letters", |(letters, single)| {
-        let mut kept: Vec<String> = Vec::new();
-        for letter in letters {
-            let letter = if single { letter.chars().take(1).collect() } else { letter };
-            if kept.iter().all(|other| !alike(other, &letter)) {
-                kept.push(letter);
+    (proptest::collection::vec(letter(), 120), any::<bool>()).prop_filter_map(
+        "24 letters",
+        |(letters, single)| {
+            let mut kept: Vec<String> = Vec::new();
+            for letter in letters {
+                let letter = if single { letter.chars().take(1).collect() } else { letter };
+                if kept.iter().all(|other| !alike(other, &letter)) {
+                    kept.push(letter);
+                }
             }
-        }
-        kept.truncate(24);
-        (kept.len() == 24).then_some(kept)
-    })
+            kept.truncate(24);
+            (kept.len() == 24).then_some(kept)
+        },
+    )
 }
 
 fn row() -> impl Strategy<Value = Vec<Sticker>> {

@@ -400,7 +400,10 @@ fn the_second_model_turns_about_as_the_puzzle_does() {
     for size in sizes() {
         let state = scrambled(size, 30, &mut rng);
         for rotation in cube::Rotation::all() {
-            assert_eq!(Puzzle::of(&state.after(rotation.turns())), Puzzle::of(&state).turned(rotation.turns()));
+            assert_eq!(
+                Puzzle::of(&state.after(rotation.turns())),
+                Puzzle::of(&state).turned(rotation.turns())
+            );
         }
         assert_eq!(Puzzle::of(&State::solved(size)), Puzzle::solved(size));
         assert_ne!(Puzzle::of(&state), Puzzle::solved(size));

@@ -15,9 +15,7 @@ pub use order::OrbitOrder;
 use crate::letters::Letters;
 use crate::method::{usual, usual_parity};
 use crate::trace::Breaks;
-use cube::{
-    Algorithm, Face, Hand, Layer, LowerCase, Orbit, OrbitMap, ParseError, Rotation, Size, Sticker,
-};
+use cube::{Algorithm, Face, Hand, Layer, LowerCase, Orbit, OrbitMap, ParseError, Rotation, Size, Sticker};
 use std::sync::LazyLock;
 
 /// A colour of the puzzle.
