@@ -9,7 +9,7 @@ import { expect, test } from "@playwright/test";
 /** A document that is told, or a request with what this machine's engine answers. */
 type Line =
   | { kind: string; handle: string; revision: number; content: string }
-  | { module: "first" | "rest"; method: string; language: string; arguments: string; view: unknown; failure: unknown };
+  | { asked: [module: "first" | "rest", method: string, language: string, text: string]; view: unknown; failure: unknown };
 
 const SITE = new URL("../../../out/site/assets", import.meta.url);
 
@@ -50,9 +50,9 @@ test("every method answers in the browser as it does on this machine", async ({ 
           for (const { tell } of Object.values(workers)) tell({ kind: "put", of, handle, revision, content });
           continue;
         }
-        const { method, language } = line;
-        const request = { kind: "request", id, method, language, arguments: line.arguments };
-        const answer = await workers[line.module].ask(request, (kind) => kind !== "progress");
+        const [module, method, language, text] = line.asked;
+        const request = { kind: "request", id, method, language, arguments: text };
+        const answer = await workers[module].ask(request, (kind) => kind !== "progress");
         answers.push({ view: answer.view ?? null, failure: answer.failure ?? null, broken: answer.reason ?? null });
       }
       return answers;
@@ -60,14 +60,14 @@ test("every method answers in the browser as it does on this machine", async ({ 
     { lines, scripts },
   );
 
-  const asked = lines.filter((line) => "method" in line);
+  const asked = lines.filter((line) => "asked" in line);
   expect(answers).toHaveLength(asked.length);
   const methods = new Set<string>();
-  for (const [at, { method, language, arguments: text, view, failure }] of asked.entries()) {
+  for (const [at, { asked: [, method, language, text], view, failure }] of asked.entries()) {
     expect(answers[at], `${method} ${language} ${text}`).toEqual({ view, failure, broken: null });
     if (failure === null) methods.add(method);
   }
   // Every method had something to show.
-  expect(methods.size).toBe(new Set(asked.map(({ method }) => method)).size);
+  expect(methods.size).toBe(new Set(asked.map(({ asked: [, method] }) => method)).size);
   expect(methods.size).toBeGreaterThan(20);
 });
