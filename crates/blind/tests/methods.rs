@@ -1,6 +1,5 @@
 //! Every method, mixed freely, solves uniformly random states; cycle breaks at least cost are the least there is.
 
-use blind::sheet::{Reading, Sheet};
 use blind::{
     Action, BreakChoice, Carrier, Conventions, Costs, Memo, Method, MethodError, Outfit, Parity, SliceSwap,
     Solution, Trace, cheapest_breaks, letters_effect,
@@ -204,9 +203,9 @@ fn exchanging_two_edges_makes_the_edges_even() {
 #[test]
 fn algorithms_of_the_sheet_are_used_and_gaps_are_marked() {
     let letters = Conventions::default();
-    let mut reading = Reading::new(&letters);
+    let mut reading = formats::sheet::Reading::new(&letters);
     reading.buffer = Some("UFR".to_owned());
-    let sheet = Sheet::read("pair;algorithm\nUBR RDF;(R' D' R U) (R' D R U')\n", &reading).unwrap();
+    let sheet = formats::sheet::read("pair;algorithm\nUBR RDF;(R' D' R U) (R' D R U')\n", &reading).unwrap();
     let conventions = conventions("[method]\ncorner = \"three-cycle\"");
     let sheets = [sheet];
     let outfit = Outfit { sheets: &sheets, ..Outfit::default() };

@@ -2,10 +2,10 @@
 
 use crate::arguments::{Shared, StateOptions};
 use crate::failure::Failure;
-use blind::sheet::{Reading, Sheet};
+use blind::sheet::Sheet;
 use blind::{Conventions, KINDS, Letters, MethodName, kind_named, nearest};
 use cube::{Algorithm, Facelets, Orbit, Size, State, Sticker, Turn};
-use formats::state_text;
+use formats::{sheet, state_text};
 use std::fs;
 use std::io::{self, IsTerminal, Read};
 use std::path::{Path, PathBuf};
@@ -112,9 +112,9 @@ impl Session {
                 continue;
             };
             let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
-            let mut reading = Reading::new(conventions);
+            let mut reading = sheet::Reading::new(conventions);
             reading.kind = Some(orbit);
-            let sheet = Sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
+            let sheet = sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
                 Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
             })?;
             sheets.push(sheet);

@@ -8,9 +8,14 @@
 pub mod conditions;
 mod document;
 pub mod ease;
+mod face_letters;
+pub mod lesson_link;
 pub mod observed;
+pub mod records;
+pub mod sheet;
 pub mod slips;
 pub mod state_text;
+pub mod timings;
 mod toml;
 
 pub use document::{Document, DocumentError, Place, Twin, Version, from_json, to_json, within};

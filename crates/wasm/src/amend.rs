@@ -3,6 +3,7 @@
 use blind::kind_name;
 use blind::sheet::{Origin, Verdict, verdict_of};
 use draw::{Grid, GridWords};
+use formats::sheet;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
@@ -108,7 +109,7 @@ pub struct SheetFile {
 pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, Failure> {
     let voice = call.voice;
     let named = amended.subject.named(call)?;
-    let kept = amended.subject.sheet(call, &amended.sheet)?;
+    let kept = Subject::sheet(call, &amended.sheet)?;
     let sheet = &kept.sheet;
     let (sheet, said) = match &amended.change {
         Amendment::Take { first, second, algorithm } => {
@@ -138,26 +139,27 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
         Amendment::Clear {} => (sheet.without_buffer(named.orbit, named.buffer), voice.word("sheet-cleared")),
     };
     // A sheet without a row is none.
-    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet.to_csv(&named.conventions) };
+    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet::keep(&sheet) };
     Ok(Revised { sheet, said })
 }
 
 pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFile, Failure> {
     let voice = call.voice;
     let named = exported.subject.named(call)?;
-    let kept = exported.subject.sheet(call, &exported.sheet)?;
+    let kept = Subject::sheet(call, &exported.sheet)?;
     let (sheet, conventions, orbit, buffer) = (&kept.sheet, &named.conventions, named.orbit, named.buffer);
     let stem = format!("hoodwink-{}-{}", kind_name(orbit), orbit.name(buffer));
     Ok(match exported.form {
         Form::Csv => SheetFile {
             name: "hoodwink-sheet.csv".to_owned(),
-            text: sheet.to_csv(conventions),
+            text: sheet::to_csv(sheet, conventions),
             media: "text/csv",
         },
         Form::Markdown => {
             let columns = ["letters", "targets", "algorithm", "moves", "notes"]
                 .map(|name| voice.word(&format!("column-{name}")));
-            let text = sheet.to_markdown(orbit, buffer, conventions, columns.each_ref().map(String::as_str));
+            let text =
+                sheet::to_markdown(sheet, orbit, buffer, conventions, columns.each_ref().map(String::as_str));
             SheetFile { name: format!("{stem}.md"), text, media: "text/markdown" }
         }
         Form::Html => {

@@ -182,7 +182,7 @@ pub(crate) fn case(call: &mut Call<'_>, of: &OfSheet) -> Result<Case, Failure> {
     let voice = call.voice;
     let chosen = &of.chosen;
     let named = chosen.subject.named(call)?;
-    let kept = chosen.subject.sheet(call, &of.sheet)?;
+    let kept = Subject::sheet(call, &of.sheet)?;
     let case = named.case(voice, &chosen.first, &chosen.second)?;
     let (model, search) = (call.desk.searches.model(), call.desk.searches.conjugates(named.orbit));
     let ways = kept
@@ -246,7 +246,7 @@ pub(crate) fn turned(call: &mut Call<'_>, turned: &Turned) -> Result<Drawn, Fail
 pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failure> {
     let voice = call.voice;
     let named = sought.chosen.subject.named(call)?;
-    let kept = sought.chosen.subject.sheet(call, &sought.sheet)?;
+    let kept = Subject::sheet(call, &sought.sheet)?;
     let case = named.case(voice, &sought.chosen.first, &sought.chosen.second)?;
     let CycleCase { orbit, buffer, first, second } = case;
     let effect = search::cycle::Effect::three_cycle(Size::THREE, orbit, buffer, first, second)

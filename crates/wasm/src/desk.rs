@@ -3,8 +3,9 @@
 use std::rc::Rc;
 
 use blind::Conventions;
-use blind::sheet::{Reading, Sheet};
+use blind::sheet::Sheet;
 use draw::Palette;
+use formats::sheet;
 use voice::Voice;
 
 use crate::Failure;
@@ -17,7 +18,7 @@ use crate::situation::Situations;
 #[derive(Default)]
 pub struct Desk {
     conventions: Option<(String, Rc<Conventions>)>,
-    sheet: Option<([String; 2], Rc<Sheet>)>,
+    sheet: Option<(String, Rc<Sheet>)>,
     #[cfg(feature = "first")]
     pub(crate) situations: Situations,
     #[cfg(feature = "algorithms")]
@@ -38,25 +39,19 @@ impl Desk {
         Ok(conventions)
     }
 
-    /// A sheet as it was read, by the texts of the conventions and of the sheet; none at all is an empty one.
-    pub(crate) fn sheet(
-        &mut self,
-        voice: &Voice,
-        conventions: &Conventions,
-        texts: [&str; 2],
-    ) -> Result<Rc<Sheet>, Failure> {
+    /// A sheet that was kept, as it was read; no text at all is an empty one.
+    pub(crate) fn sheet(&mut self, voice: &Voice, text: &str) -> Result<Rc<Sheet>, Failure> {
         if let Some((known, sheet)) = &self.sheet
-            && known.each_ref().map(String::as_str) == texts
+            && known == text
         {
             return Ok(Rc::clone(sheet));
         }
-        let sheet = Rc::new(if texts[1].trim().is_empty() {
+        let sheet = Rc::new(if text.trim().is_empty() {
             Sheet::new(Vec::new())
         } else {
-            Sheet::read(texts[1], &Reading::new(conventions))
-                .map_err(|error| Failure::new(voice.sheet_error(&error)))?
+            sheet::kept(text).map_err(|error| Failure::new(voice.sheet_error(&error)))?
         });
-        self.sheet = Some((texts.map(str::to_owned), Rc::clone(&sheet)));
+        self.sheet = Some((text.to_owned(), Rc::clone(&sheet)));
         Ok(sheet)
     }
 }

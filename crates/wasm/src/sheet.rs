@@ -260,7 +260,7 @@ fn plain(text: &str) -> String {
 pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, Failure> {
     let voice = call.voice;
     let named = filtered.subject.named(call)?;
-    let kept = filtered.subject.sheet(call, &filtered.sheet)?;
+    let kept = Subject::sheet(call, &filtered.sheet)?;
     let (orbit, buffer) = (named.orbit, named.buffer);
     let model = call.desk.searches.model();
     let slow = if filtered.only == Only::Slow {

@@ -84,7 +84,7 @@ impl Desk {
         let method = if texts[1].is_empty() || size != Size::THREE {
             Method::new(size, conventions)
         } else {
-            let sheet = self.sheet(voice, conventions, texts)?;
+            let sheet = self.sheet(voice, texts[1])?;
             let outfit = Outfit { sheets: std::slice::from_ref(&sheet), ..Outfit::default() };
             Method::with(size, conventions, &outfit)
         };

@@ -49,10 +49,9 @@ impl Subject {
         Ok(Named { conventions, orbit, buffer })
     }
 
-    /// A sheet, as the engine wrote it, under the same conventions; a text without anything in it is an empty one.
-    pub(crate) fn sheet(&self, call: &mut Call<'_>, text: &str) -> Result<Checked, Failure> {
-        let conventions = call.desk.conventions(call.voice, &self.conventions)?;
-        let sheet = call.desk.sheet(call.voice, &conventions, [&self.conventions, text])?;
+    /// A sheet, as the engine wrote it; a text without anything in it is an empty one.
+    pub(crate) fn sheet(call: &mut Call<'_>, text: &str) -> Result<Checked, Failure> {
+        let sheet = call.desk.sheet(call.voice, text)?;
         let report = call.desk.searches.report(&sheet);
         Ok(Checked { sheet, report })
     }
