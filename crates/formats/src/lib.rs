@@ -8,10 +8,7 @@
 pub mod conditions;
 mod document;
 pub mod ease;
-mod face_letters;
-pub mod lesson_link;
 pub mod observed;
-pub mod records;
 pub mod sheet;
 pub mod slips;
 pub mod state_text;
