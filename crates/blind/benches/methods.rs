@@ -1,9 +1,10 @@
 //! Sheets and methods: `cargo bench -p blind`.
 
-use blind::sheet::{Reading, Sheet};
+use blind::sheet::Sheet;
 use blind::{BreakChoice, Conventions, MethodName, Outfit, Solver, usual};
 use cube::{Orbit, Size, State};
 use divan::{Bencher, black_box};
+use formats::sheet;
 use search::ease::Model;
 use search::random::{seeded, state3};
 
@@ -19,14 +20,14 @@ fn whole_sheet() -> String {
         let buffer = orbit.sticker(buffer).expect("a sticker");
         none.fill(orbit, buffer, &model).sheet.rows().to_vec()
     });
-    Sheet::new(rows.collect()).to_csv(&Conventions::default())
+    sheet::to_csv(&Sheet::new(rows.collect()), &Conventions::default())
 }
 
 #[divan::bench]
 fn read_and_check_818_algorithms(bencher: Bencher) {
     let (text, conventions) = (whole_sheet(), Conventions::default());
     bencher.bench_local(|| {
-        let sheet = Sheet::read(black_box(&text), &Reading::new(&conventions)).expect("a sheet");
+        let sheet = sheet::read(black_box(&text), &sheet::Reading::new(&conventions)).expect("a sheet");
         assert_eq!(sheet.check().right(), 818);
     });
 }

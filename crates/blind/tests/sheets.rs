@@ -3,8 +3,9 @@
 //! The sheets here are invented. Known commutators are common practice, no source.
 
 use blind::Conventions;
-use blind::sheet::{CycleCase, Layout, Origin, Pattern, Reading, Sheet, SheetError, Verdict, verdict_of};
+use blind::sheet::{CycleCase, Layout, Origin, Pattern, Sheet, Verdict, verdict_of};
 use cube::{Algorithm, Axis, Orbit, ParseErrorKind, Rotation, Size, State, Sticker, Turn};
+use formats::sheet::{Reading, SheetError, to_csv, to_markdown};
 use proptest::prelude::*;
 use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
@@ -21,7 +22,7 @@ fn read_with(text: &str, buffer: Option<&str>) -> Result<Sheet, SheetError> {
     let conventions = Conventions::default();
     let mut reading = Reading::new(&conventions);
     reading.buffer = buffer.map(str::to_owned);
-    Sheet::read(text, &reading)
+    formats::sheet::read(text, &reading)
 }
 
 fn read(text: &str, buffer: &str) -> Sheet {
@@ -160,7 +161,7 @@ fn grids_are_read_whichever_side_comes_first() {
         let conventions = Conventions::default();
         let mut reading = Reading::new(&conventions);
         (reading.kind, reading.buffer) = (Some(Orbit::Corner), Some("UFR".to_owned()));
-        assert_eq!(Sheet::read(text, &reading).unwrap().check().right(), 2, "{text}");
+        assert_eq!(formats::sheet::read(text, &reading).unwrap().check().right(), 2, "{text}");
     }
 }
 
@@ -187,7 +188,7 @@ fn what_is_no_sheet_is_told() {
     let conventions = Conventions::default();
     let mut reading = Reading::new(&conventions);
     (reading.kind, reading.buffer) = (Some(Orbit::Corner), Some("UF".to_owned()));
-    let refused = Sheet::read("pair,algorithm\nUBR RDF,R\n", &reading);
+    let refused = formats::sheet::read("pair,algorithm\nUBR RDF,R\n", &reading);
     assert!(matches!(refused, Err(SheetError::NoBuffer { .. })));
 }
 
@@ -202,7 +203,7 @@ UBR RDF;b;R U R' (what;;
 ";
     let sheet = read(text, "UFR");
     assert_eq!(sheet.more, ["source", "learned"]);
-    let again = read(&sheet.to_csv(&Conventions::default()), "UFR");
+    let again = read(&to_csv(&sheet, &Conventions::default()), "UFR");
     assert_eq!(again.rows().len(), sheet.rows().len());
     for (one, other) in sheet.rows().iter().zip(again.rows()) {
         assert_eq!(
@@ -214,16 +215,16 @@ UBR RDF;b;R U R' (what;;
     }
     // However often it is kept and read, it stays as it is.
     assert_eq!(again.more, sheet.more);
-    assert_eq!(again.to_csv(&Conventions::default()), sheet.to_csv(&Conventions::default()));
+    assert_eq!(to_csv(&again, &Conventions::default()), to_csv(&sheet, &Conventions::default()));
     let filled = again.fill(Orbit::Corner, corner("UFR"), &Model::built_in()).sheet;
-    let back = read(&filled.to_csv(&Conventions::default()), "UFR");
+    let back = read(&to_csv(&filled, &Conventions::default()), "UFR");
     let origins = |sheet: &Sheet| sheet.rows().iter().map(|row| row.origin).collect::<Vec<_>>();
     assert_eq!(
-        (origins(&back), back.to_csv(&Conventions::default())),
-        (origins(&filled), filled.to_csv(&Conventions::default()))
+        (origins(&back), to_csv(&back, &Conventions::default())),
+        (origins(&filled), to_csv(&filled, &Conventions::default()))
     );
     let words = ["letters", "targets", "algorithm", "moves", "notes"];
-    let markdown = sheet.to_markdown(Orbit::Corner, corner("UFR"), &Conventions::default(), words);
+    let markdown = to_markdown(&sheet, Orbit::Corner, corner("UFR"), &Conventions::default(), words);
     assert_eq!(markdown.lines().count(), 3);
     assert!(markdown.contains("| BP | UBR RDF | [R' D' R, U] | 8 |"), "{markdown}");
 }
@@ -232,16 +233,19 @@ UBR RDF;b;R U R' (what;;
 fn kept(text: &str) -> Sheet {
     let conventions = Conventions::default();
     let once = read(text, "UFR");
-    let again = read(&once.to_csv(&conventions), "UBL");
-    assert_eq!(read(&again.to_csv(&conventions), "UBL").to_csv(&conventions), again.to_csv(&conventions));
+    let again = read(&to_csv(&once, &conventions), "UBL");
+    assert_eq!(
+        to_csv(&read(&to_csv(&again, &conventions), "UBL"), &conventions),
+        to_csv(&again, &conventions)
+    );
     assert_eq!(again.check().verdicts, once.check().verdicts, "{text}");
     let joined = Sheet::new(Vec::new()).joined(&once);
-    assert_eq!(read(&joined.to_csv(&conventions), "UBL").check().verdicts, once.check().verdicts, "{text}");
+    assert_eq!(read(&to_csv(&joined, &conventions), "UBL").check().verdicts, once.check().verdicts, "{text}");
     again
 }
 
 fn has(sheet: &Sheet, text: &str) -> bool {
-    sheet.to_csv(&Conventions::default()).contains(text)
+    to_csv(sheet, &Conventions::default()).contains(text)
 }
 
 #[test]
@@ -352,11 +356,11 @@ fn a_note_is_not_taken_for_algorithms() {
 fn a_kept_sheet_may_come_back_from_a_program_for_tables() {
     let conventions = Conventions::default();
     let sheet = kept("pair;algorithm;source\nUBR RDF;[R' D' R, U];club\n");
-    let csv = sheet.to_csv(&conventions);
+    let csv = to_csv(&sheet, &conventions);
     assert!(csv.contains("corner,UFR,UBR,RDF,BP,"), "{csv}");
     // Semicolons, as such programs write them in half of the world.
     let with_semicolons = csv.replace("\"[R' D' R, U]\"", "[R' D' R| U]").replace(',', ";").replace('|', ",");
-    assert_eq!(read(&with_semicolons, "UBL").to_csv(&conventions), csv);
+    assert_eq!(to_csv(&read(&with_semicolons, "UBL"), &conventions), csv);
 }
 
 #[test]
@@ -370,13 +374,17 @@ fn a_column_of_ones_own_called_origin_is_kept() {
 fn rows_that_name_nothing_need_no_kind() {
     let sheet = read("pair;algorithm\nUXR RDF;R U\n", "UFR");
     assert_eq!(
-        Sheet::read(&sheet.to_csv(&Conventions::default()), &Reading::new(&Conventions::default()))
-            .unwrap()
-            .rows()
-            .len(),
+        formats::sheet::read(
+            &to_csv(&sheet, &Conventions::default()),
+            &Reading::new(&Conventions::default())
+        )
+        .unwrap()
+        .rows()
+        .len(),
         1
     );
-    let named = Sheet::read("first,second,algorithm\nA,B,R\n", &Reading::new(&Conventions::default()));
+    let named =
+        formats::sheet::read("first,second,algorithm\nA,B,R\n", &Reading::new(&Conventions::default()));
     assert_eq!(named, Err(SheetError::KindUnknown));
 }
 
@@ -514,13 +522,13 @@ proptest! {
         if let Ok(sheet) = read_with(&text, None) {
             prop_assert_eq!(sheet.check().verdicts.len(), sheet.rows().len());
             // What is kept can be read back, with any cells, and stays as it is.
-            let kept = sheet.to_csv(&Conventions::default());
+            let kept = to_csv(&sheet, &Conventions::default());
             let again = read_with(&kept, None).unwrap();
             prop_assert_eq!(again.rows().len(), sheet.rows().len());
-            prop_assert_eq!(again.to_csv(&Conventions::default()), kept.clone());
+            prop_assert_eq!(to_csv(&again, &Conventions::default()), kept.clone());
             let both = again.joined(&sheet);
             prop_assert!(both.rows().len() >= sheet.rows().len());
-            prop_assert_eq!(read_with(&both.to_csv(&Conventions::default()), None).unwrap().rows().len(), both.rows().len());
+            prop_assert_eq!(read_with(&to_csv(&both, &Conventions::default()), None).unwrap().rows().len(), both.rows().len());
             // Every cell is still there, but for names of cases, which may stand there as stickers, and what a comma tore.
             for cell in rows.iter().flatten().map(|cell| cell.trim().trim_matches('"')) {
                 let mut words = cell.split(|sign: char| !sign.is_alphanumeric()).filter(|word| !word.is_empty());

@@ -3,13 +3,12 @@
 use crate::algs;
 use crate::arguments::{Hold, Shared, StateOptions};
 use crate::failure::Failure;
-use blind::sheet::{Reading, Sheet};
 use blind::{
     Conventions, CycleAlgorithm, HoldChoice, Letters, Memo, Method, MethodError, MethodName, Outfit, Solver,
     kind_name, kind_named, nearest,
 };
 use cube::{Facelets, Orbit, Size, State, Sticker, Turn};
-use formats::state_text;
+use formats::{sheet, state_text};
 use search::ease::Model;
 use std::fs;
 use std::io::{self, IsTerminal, Read};
@@ -156,9 +155,9 @@ impl Session {
                 continue;
             };
             let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
-            let mut reading = Reading::new(conventions);
+            let mut reading = sheet::Reading::new(conventions);
             reading.kind = Some(orbit);
-            let sheet = Sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
+            let sheet = sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
                 Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
             })?;
             algorithms.extend(sheet.algorithms());

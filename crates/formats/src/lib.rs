@@ -12,8 +12,10 @@ pub mod ease;
 pub mod link;
 pub mod observed;
 pub mod records;
+pub mod sheet;
 pub mod slips;
 pub mod state_text;
+pub mod timings;
 mod toml;
 
 pub use document::{Document, DocumentError, Place, Twin, Version, from_json, to_json, within};

@@ -7,7 +7,7 @@ use crate::conventions;
 use crate::document::{Document, DocumentError, Twin, Version, from_json, to_json, within};
 use crate::records::in_letter_order;
 use base64::Engine;
-use base64::prelude::BASE64_URL_SAFE_NO_PAD;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD as BASE64_URL_SAFE_NO_PAD;
 use cube::Size;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value, json};

@@ -6,6 +6,7 @@
 
 use crate::conventions;
 use crate::document::{Document, DocumentError, Twin, Version, from_json, to_json};
+use crate::sheet;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Number, Value};
 use std::collections::BTreeMap;
@@ -87,6 +88,8 @@ impl Twin for Draft {
                     in_letter_order(text)
                 } else if name == "conventions" {
                     as_json(text)
+                } else if name == "sheet" {
+                    sheet_as_json(text)
                 } else {
                     continue;
                 };
@@ -107,6 +110,11 @@ impl Twin for Set {
             && let Some(text) = source.as_str()
         {
             *source = as_json(text).into();
+        }
+        if let Some(sheet) = content.get_mut("sheet")
+            && let Some(text) = sheet.as_str()
+        {
+            *sheet = sheet_as_json(text).into();
         }
         Ok(content)
     }
@@ -141,4 +149,12 @@ fn as_json(text: &str) -> String {
         return String::new();
     }
     conventions::read(text).map_or_else(|_| text.to_owned(), |read| conventions::to_json(&read))
+}
+
+/// The text of a sheet as JSON; no sheet is kept as nothing.
+fn sheet_as_json(text: &str) -> String {
+    if text.trim().is_empty() {
+        return String::new();
+    }
+    sheet::kept(text).map_or_else(|_| text.to_owned(), |read| sheet::keep(&read))
 }

@@ -1,7 +1,7 @@
 //! Links to lessons: samples of every version, links that were cut short, links of a newer version.
 
 use base64::Engine;
-use base64::prelude::BASE64_URL_SAFE_NO_PAD;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD as BASE64_URL_SAFE_NO_PAD;
 use formats::link::{LessonLink, PART, VERSION, read, write};
 use formats::{DocumentError, conventions};
 use proptest::prelude::*;

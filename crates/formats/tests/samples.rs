@@ -1,7 +1,7 @@
 //! A sample of every version of every document, which must read for ever; and what a newer version would be.
 #![expect(clippy::disallowed_methods, reason = "the samples are files")]
 
-use formats::{Document, DocumentError, Version, ease, slips};
+use formats::{Document, DocumentError, Version, ease, sheet, slips};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
@@ -74,4 +74,24 @@ fn catalogues_of_slips() {
         slips::SlipsError::Catalogue(error) => panic!("{error}"),
     });
     refused_as_newer(result, Document::Slips, slips::VERSION);
+}
+
+#[test]
+fn sheets() {
+    let read: Vec<_> = whole(Document::Sheet, sheet::VERSION)
+        .iter()
+        .map(|text| sheet::kept(text).unwrap_or_else(|error| panic!("{error}")))
+        .collect();
+    assert_eq!(read[0], read[1]);
+    let rows = read[0].rows();
+    // Alternatives in one cell are rows of their own.
+    assert_eq!((rows.len(), read[0].check().right()), (7, 2));
+    assert_eq!((rows[5].case, rows[5].named.as_str()), (None, "UXL RDF"));
+    assert_eq!(rows[1].more, ["no", "beyond"]);
+    let text = newer(&sheet::keep(&read[0]), sheet::VERSION, |number| format!("\"version\":{number},"));
+    let result = sheet::kept(&text).map_err(|error| match error {
+        sheet::SheetError::Document(error) => error,
+        other => panic!("{other}"),
+    });
+    refused_as_newer(result, Document::Sheet, sheet::VERSION);
 }

@@ -1,9 +1,10 @@
 //! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
 
 use crate::Voice;
-use blind::sheet::{CycleCase, Origin, Pattern, Report, Row, SheetError, Verdict};
+use blind::sheet::{CycleCase, Origin, Pattern, Report, Row, Verdict};
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
+use formats::sheet::SheetError;
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
 use std::collections::BTreeMap;
@@ -147,6 +148,7 @@ impl Voice {
     /// Why a text is no sheet.
     pub fn sheet_error(&self, error: &SheetError) -> String {
         match error {
+            SheetError::Document(error) => self.document_error(error),
             SheetError::Empty => self.word("sheet-empty"),
             SheetError::NotATable { line, what } => {
                 self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])

@@ -7,6 +7,7 @@ use cube::{Face, Turn};
 use formats::ease::EaseError;
 use formats::slips::SlipsError;
 use formats::state_text::{ColourNames, Spot, StateTextError};
+use formats::timings::TimingsError;
 use formats::{Document, DocumentError, KeyProblem, Needs};
 use search::ease::ModelError;
 
@@ -84,6 +85,25 @@ impl Voice {
             EaseError::Model(ModelError::BadCost(feature)) => {
                 self.say("ease-bad-cost", &[("key", feature.name().into())])
             }
+        }
+    }
+
+    /// A mistake in a table of timings.
+    pub fn timings_error(&self, error: &TimingsError) -> String {
+        let row =
+            |line: u64, what: String| self.say("fit-row", &[("line", line.into()), ("what", what.into())]);
+        match error {
+            TimingsError::Document(error) => self.document_error(error),
+            TimingsError::NotATable { line, what } => {
+                self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])
+            }
+            TimingsError::NoColumns { found } => {
+                self.say("fit-columns", &[("found", found.join(" | ").into())])
+            }
+            TimingsError::NoNumber { line, text } => {
+                row(*line, self.say("fit-no-number", &[("text", text.as_str().into())]))
+            }
+            TimingsError::Algorithm { line, error } => row(*line, self.parse_error(error)),
         }
     }
 

@@ -3,6 +3,7 @@
 use blind::kind_name;
 use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use draw::{Grid, GridWords};
+use formats::sheet;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
@@ -138,7 +139,7 @@ pub(crate) fn amend(call: &mut Call<'_>, amended: &Amended) -> Result<Revised, F
         Amendment::Clear {} => (sheet.without_buffer(named.orbit, named.buffer), voice.word("sheet-cleared")),
     };
     // A sheet without a row is none.
-    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet.to_csv(&named.conventions) };
+    let sheet = if sheet.rows().is_empty() { String::new() } else { sheet::keep(&sheet) };
     Ok(Revised { sheet, said })
 }
 
@@ -151,13 +152,14 @@ pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFi
     Ok(match exported.form {
         Form::Csv => SheetFile {
             name: "hoodwink-sheet.csv".to_owned(),
-            text: sheet.to_csv(conventions),
+            text: sheet::to_csv(sheet, conventions),
             media: "text/csv",
         },
         Form::Markdown => {
             let columns = ["letters", "targets", "algorithm", "moves", "notes"]
                 .map(|name| voice.word(&format!("column-{name}")));
-            let text = sheet.to_markdown(orbit, buffer, conventions, columns.each_ref().map(String::as_str));
+            let text =
+                sheet::to_markdown(sheet, orbit, buffer, conventions, columns.each_ref().map(String::as_str));
             SheetFile { name: format!("{stem}.md"), text, media: "text/markdown" }
         }
         Form::Html => {

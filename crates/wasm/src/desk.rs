@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use blind::sheet::{Reading, Sheet};
+use blind::sheet::Sheet;
 use blind::{Conventions, Outfit, Solver};
 use cube::Size;
 use voice::Voice;
@@ -92,7 +92,7 @@ impl Desk {
         let document = self.document(DocumentKind::Sheet, name)?;
         let text = document.text(voice, DocumentKind::Sheet)?;
         let sheet = self.sheets.or_make((read.edition, document.edition), || {
-            Sheet::read(text, &Reading::new(&read.conventions))
+            formats::sheet::kept(text)
                 .map(Rc::new)
                 .map_err(|error| Failure::new(voice.sheet_error(&error)))
         })?;

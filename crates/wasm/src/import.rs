@@ -1,6 +1,7 @@
 //! Taking in a sheet as somebody has it, with an account of every row and cell.
 
-use blind::sheet::{Layout, Reading, Sheet, SheetError, Verdict};
+use blind::sheet::{Layout, Verdict};
+use formats::sheet::{self, Reading, SheetError};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
@@ -73,7 +74,7 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     }
     let buffer = brought.buffer.trim();
     reading.buffer = (!buffer.is_empty()).then(|| buffer.to_owned());
-    let sheet = Sheet::read(&brought.text, &reading).map_err(|error| match error {
+    let sheet = sheet::read(&brought.text, &reading).map_err(|error| match error {
         SheetError::KindUnknown => Failure::new(voice.word("page-kind-unknown")),
         error => Failure::new(voice.sheet_error(&error)),
     })?;
@@ -96,6 +97,6 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
         said: vec![voice.say("sheet-layout", &[("layout", layout.into())]), voice.sheet_summary(&report)],
         kind: first.map_or_else(String::new, |(orbit, _)| blind::kind_name(orbit).to_owned()),
         buffer: first.map_or_else(String::new, |(orbit, buffer)| orbit.name(buffer).to_owned()),
-        sheet: before.joined(&sheet).to_csv(&conventions),
+        sheet: sheet::keep(&before.joined(&sheet)),
     })
 }

@@ -14,14 +14,14 @@ impl Sheet {
     ///
     /// ```
     /// use blind::Conventions;
-    /// use blind::sheet::{Origin, Reading, Sheet};
+    /// use blind::sheet::Origin;
     /// use cube::{Orbit, Size};
     /// use search::conjugate::{Conjugates, Sort};
     /// use search::ease::Model;
     /// let conventions = Conventions::default();
-    /// let mut reading = Reading::new(&conventions);
+    /// let mut reading = formats::sheet::Reading::new(&conventions);
     /// reading.buffer = Some("UFR".to_owned());
-    /// let sheet = Sheet::read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n", &reading).unwrap();
+    /// let sheet = formats::sheet::read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n", &reading).unwrap();
     /// let search = Conjugates::new(Size::THREE, Sort::ThreeCycle(Orbit::Corner));
     /// let case = sheet.rows()[0].case.unwrap();
     /// let found = sheet.alternatives(case, &search, &Model::built_in());

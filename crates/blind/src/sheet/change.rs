@@ -32,11 +32,10 @@ impl Sheet {
     ///
     /// ```
     /// use blind::Conventions;
-    /// use blind::sheet::{Reading, Sheet};
     /// let conventions = Conventions::default();
-    /// let mut reading = Reading::new(&conventions);
+    /// let mut reading = formats::sheet::Reading::new(&conventions);
     /// reading.buffer = Some("UFR".to_owned());
-    /// let read = |text| Sheet::read(text, &reading).unwrap();
+    /// let read = |text| formats::sheet::read(text, &reading).unwrap();
     /// let one = read("pair,algorithm,source\nUBR RDF,\"[R' D' R, U]\",a friend\n");
     /// let both = one.joined(&read("pair,algorithm,learned\nRDF UBR,\"[U, R' D' R]\",yes\n"));
     /// assert_eq!((both.rows().len(), both.more.join(" ")), (2, "source learned".to_owned()));

@@ -87,13 +87,13 @@ impl Sheet {
     ///
     /// ```
     /// use blind::Conventions;
-    /// use blind::sheet::{Origin, Reading, Sheet};
+    /// use blind::sheet::Origin;
     /// use cube::Orbit;
     /// use search::ease::Model;
     /// let conventions = Conventions::default();
-    /// let mut reading = Reading::new(&conventions);
+    /// let mut reading = formats::sheet::Reading::new(&conventions);
     /// reading.buffer = Some("UFR".to_owned());
-    /// let sheet = Sheet::read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n", &reading).unwrap();
+    /// let sheet = formats::sheet::read("pair,algorithm\nUBR RDF,\"[R' D' R, U]\"\n", &reading).unwrap();
     /// let buffer = Orbit::Corner.sticker("UFR").unwrap();
     /// let filled = sheet.fill(Orbit::Corner, buffer, &Model::built_in());
     /// assert_eq!(filled.sheet.rows().len(), 378);

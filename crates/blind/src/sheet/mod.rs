@@ -1,18 +1,18 @@
 //! Sheets: tables of algorithms for three-cycles, as people have collected them for years, with mistakes in them.
 //!
-//! A sheet is read from CSV or TSV, as a list or as a square grid ([`Sheet::read`]); every row and cell of it is
-//! accounted for ([`Sheet::check`]); gaps are filled from what is there and by search ([`Sheet::fill`]); and it is
-//! written again with nothing lost ([`Sheet::to_csv`], [`Sheet::to_markdown`]).
+//! Every row and cell of a sheet is accounted for ([`Sheet::check`]); gaps are filled from what is there and by search
+//! ([`Sheet::fill`]). How sheets are read and written is the business of the crate `formats`.
 //!
 //! ```
 //! use blind::Conventions;
-//! use blind::sheet::{Reading, Sheet, Verdict};
+//! use blind::sheet::Verdict;
+//! use formats::sheet::{Reading, read};
 //! // An invented sheet. The letters are those of the default scheme; its first row is right, its second is the inverse.
 //! let text = "first;second;algorithm\nUBR;RDF;[R' D' R, U]\nUBR;FRD;[U, R' D' R]\n";
 //! let conventions = Conventions::default();
 //! let mut reading = Reading::new(&conventions);
 //! reading.buffer = Some("UFR".to_owned());
-//! let sheet = Sheet::read(text, &reading).unwrap();
+//! let sheet = read(text, &reading).unwrap();
 //! let report = sheet.check();
 //! assert_eq!(report.verdicts[0], Verdict::Right);
 //! assert!(matches!(report.verdicts[1], Verdict::OtherCase(_)));
@@ -22,18 +22,14 @@ mod alternatives;
 mod change;
 mod check;
 mod fill;
-mod kept;
-mod read;
 mod statistics;
-mod table;
-mod write;
 
 pub use check::{Pattern, Report, Verdict, verdict_of};
 pub use fill::{Filled, Known};
-pub use read::{Layout, Reading, SheetError};
 pub use statistics::{Slow, Statistics};
 
 pub use crate::cycle_case::CycleCase;
+use crate::conventions::Conventions;
 
 use crate::cycle_case::CycleAlgorithm;
 use cube::{Algorithm, Orbit, Size, Sticker};
@@ -75,6 +71,18 @@ impl Origin {
     }
 }
 
+/// How a sheet is laid out.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Layout {
+    /// A row for each algorithm, under a line that names the columns.
+    List,
+    /// A square: targets along both sides, algorithms inside.
+    Grid {
+        /// Whether the first target stands at the left of a row; otherwise it heads the column.
+        rows_first: bool,
+    },
+}
+
 /// A row of a list, or a cell of a grid.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Row {
@@ -111,7 +119,12 @@ pub struct Sheet {
 impl Sheet {
     /// A sheet of rows, as a list.
     pub const fn new(rows: Vec<Row>) -> Self {
-        Self { layout: Layout::List, more: Vec::new(), rows }
+        Self::laid_out(Layout::List, Vec::new(), rows)
+    }
+
+    /// A sheet as it was written, with the names of its further columns.
+    pub const fn laid_out(layout: Layout, more: Vec<String>, rows: Vec<Row>) -> Self {
+        Self { layout, more, rows }
     }
 
     /// Its rows, in the order of the source.
@@ -126,6 +139,17 @@ impl Sheet {
             Some(CycleAlgorithm { case: row.case?, algorithm })
         };
         self.rows.iter().filter_map(read).collect()
+    }
+
+    /// The rows of a buffer that are right, in the order of the letters.
+    pub fn right_rows(&self, orbit: Orbit, buffer: Sticker, conventions: &Conventions) -> Vec<&Row> {
+        let letters = &conventions.kind(orbit).letters;
+        let of_buffer =
+            |row: &&Row| row.case.is_some_and(|case| (case.orbit, case.buffer) == (orbit, buffer));
+        let mut rows: Vec<&Row> =
+            self.rows().iter().filter(of_buffer).filter(|row| row.verdict() == Verdict::Right).collect();
+        rows.sort_by_key(|row| row.case.map(|case| (letters.of(case.first), letters.of(case.second))));
+        rows
     }
 
     /// The kinds and buffers that it has cases of, in the order in which they come up.

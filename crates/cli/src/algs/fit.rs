@@ -4,19 +4,16 @@ use crate::arguments::FitOptions;
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{wire, wire_algs};
-use cube::Size;
-use formats::ease;
-use search::ease::{Fit, Plan, Timing, fit};
+use formats::{ease, timings};
+use search::ease::{Fit, Plan, fit};
 use std::fs;
 use std::io::{self, Write};
 use std::process::ExitCode;
 
-/// Hands are timed on the puzzle that the model of ease is for.
-const TIMED: Size = Size::THREE;
-
 /// Runs the command.
 pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure> {
-    let timings = timings(session, &session.read(&options.file)?)?;
+    let timings = timings::read(&session.read(&options.file)?)
+        .map_err(|error| Failure::input(session.voice.timings_error(&error)))?;
     let model = super::model(session, options.ease.as_deref())?;
     let mut generator = search::random::seeded(options.seed);
     let fitted = fit(&model, &timings, Plan::default(), &mut generator)
@@ -81,51 +78,4 @@ pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure>
 fn costs_file(fitted: &Fit) -> String {
     let rounded = fitted.model.seconds().map(|seconds| (seconds * 1e6).round() / 1e6);
     ease::write_costs(&rounded)
-}
-
-/// Reads the columns `algorithm` and `seconds`, in any order, others passed over.
-fn timings(session: &Session, text: &str) -> Result<Vec<Timing>, Failure> {
-    let voice = &session.voice;
-    let first = text.lines().next().unwrap_or_default();
-    let delimiter = if first.contains('\t') {
-        b'\t'
-    } else if first.contains(';') {
-        b';'
-    } else {
-        b','
-    };
-    let mut reader =
-        csv::ReaderBuilder::new().delimiter(delimiter).flexible(true).from_reader(text.as_bytes());
-    let table = |error: csv::Error| {
-        let line = error.position().map_or(0, csv::Position::line);
-        Failure::input(
-            voice.say("sheet-no-table", &[("line", line.into()), ("what", error.to_string().into())]),
-        )
-    };
-    let head = reader.headers().map_err(table)?.clone();
-    let at =
-        |names: [&str; 3]| head.iter().position(|cell| names.contains(&cell.trim().to_lowercase().as_str()));
-    let columns = at(["algorithm", "alg", "algorithmus"]).zip(at(["seconds", "time", "sekunden"]));
-    let Some((algorithm, seconds)) = columns else {
-        let found = head.iter().collect::<Vec<_>>().join(" | ");
-        return Err(Failure::input(voice.say("fit-columns", &[("found", found.into())])));
-    };
-    let mut timings = Vec::new();
-    for record in reader.records() {
-        let record = record.map_err(table)?;
-        let line = record.position().map_or(0, csv::Position::line);
-        let failed = |what: String| {
-            Failure::input(voice.say("fit-row", &[("line", line.into()), ("what", what.into())]))
-        };
-        let written = record.get(seconds).unwrap_or_default().trim();
-        let number: f64 = written
-            .replace(',', ".")
-            .parse()
-            .map_err(|_| failed(voice.say("fit-no-number", &[("text", written.into())])))?;
-        let turns = session
-            .turns(record.get(algorithm).unwrap_or_default(), TIMED)
-            .map_err(|failure| failed(failure.to_string()))?;
-        timings.push(Timing { turns, seconds: number });
-    }
-    Ok(timings)
 }

@@ -8,6 +8,7 @@ use blind::kind_name;
 use blind::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
 use cube::{Orbit, Size, Sticker};
 use draw::{Grid, GridWords};
+use formats::sheet;
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
@@ -19,12 +20,12 @@ const SIZE: Size = Size::THREE;
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
     let text = session.read_table(&options.file)?;
     let place = |what: String| Failure::input(format!("{}: {what}", options.file.display()));
-    let mut reading = blind::sheet::Reading::new(&session.conventions);
+    let mut reading = sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
         reading.kind = Some(session.kind(kind, SIZE)?);
     }
     reading.buffer.clone_from(&options.buffer);
-    Sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
+    sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
 }
 
 /// The kind and buffer that were asked for, or the only ones that the sheet is about.
@@ -143,7 +144,7 @@ pub fn import(session: &Session, options: &SheetOptions, out: Option<&Path>) -> 
         eprintln!("{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]));
     }
     eprintln!("{}", session.voice.sheet_summary(&report));
-    write_out(session, out, &sheet.to_csv(&session.conventions))?;
+    write_out(session, out, &sheet::to_csv(&sheet, &session.conventions))?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
 }
 
@@ -158,7 +159,7 @@ pub fn fill(
     let (orbit, buffer) = subject(session, options, &sheet)?;
     let filled = sheet.fill(orbit, buffer, &super::model(session, ease)?);
     eprintln!("{}", session.voice.filled(&filled.by_origin));
-    write_out(session, out, &filled.sheet.to_csv(&session.conventions))?;
+    write_out(session, out, &sheet::to_csv(&filled.sheet, &session.conventions))?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -254,12 +255,18 @@ pub fn export(
     let sheet = read(session, options)?;
     let voice = &session.voice;
     let text = match to {
-        SheetFormat::Csv => sheet.to_csv(&session.conventions),
+        SheetFormat::Csv => sheet::to_csv(&sheet, &session.conventions),
         SheetFormat::Markdown => {
             let (orbit, buffer) = subject(session, options, &sheet)?;
             let columns = ["letters", "targets", "algorithm", "moves", "notes"]
                 .map(|name| voice.word(&format!("column-{name}")));
-            sheet.to_markdown(orbit, buffer, &session.conventions, columns.each_ref().map(String::as_str))
+            sheet::to_markdown(
+                &sheet,
+                orbit,
+                buffer,
+                &session.conventions,
+                columns.each_ref().map(String::as_str),
+            )
         }
         SheetFormat::Svg => grid(session, options, &sheet)?.svg().to_file(),
         SheetFormat::Html => grid(session, options, &sheet)?.html(),

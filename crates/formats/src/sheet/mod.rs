@@ -1,0 +1,25 @@
+//! Sheets of algorithms: read as people have them, written for people, and kept.
+//!
+//! ```
+//! use blind::Conventions;
+//! use formats::sheet::{Reading, keep, kept, read};
+//! // An invented sheet, with a letter in place of a sticker.
+//! let text = "first;second;algorithm\nUBR;RDF;[R' D' R, U]\nUBR;K;[U, R' D' R]\n";
+//! let conventions = Conventions::default();
+//! let mut reading = Reading::new(&conventions);
+//! reading.buffer = Some("UFR".to_owned());
+//! let sheet = read(text, &reading).unwrap();
+//! assert_eq!(sheet.check().right(), 1);
+//! assert_eq!(kept(&keep(&sheet)).unwrap(), sheet);
+//! ```
+
+mod kept;
+mod list;
+mod markdown;
+mod read;
+mod table;
+
+pub use kept::{VERSION, keep, kept};
+pub use list::to_csv;
+pub use markdown::to_markdown;
+pub use read::{MOST_BYTES, Reading, SheetError, read};
