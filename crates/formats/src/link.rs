@@ -19,6 +19,9 @@ pub const VERSION: Version = Version(1);
 /// The most bytes of a link's word; conventions with every key written out are some thousand.
 pub const MOST_BYTES: usize = 64 << 10;
 
+/// The most exercises of a lesson.
+pub const MOST_EXERCISES: u8 = 50;
+
 /// The part of an address that has the word.
 pub const PART: &str = "lesson";
 
@@ -81,8 +84,9 @@ pub fn read(carried: &BTreeMap<String, String>) -> Result<LessonLink, DocumentEr
         None => from_json(&json!(carried).to_string())?,
     };
     match Size::new(link.size) {
-        Some(_) => Ok(link),
         None => Err(broken(&format!("size {}", link.size))),
+        Some(_) if link.exercises > MOST_EXERCISES => Err(broken(&format!("exercises {}", link.exercises))),
+        Some(_) => Ok(link),
     }
 }
 

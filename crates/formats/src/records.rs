@@ -7,6 +7,7 @@
 use crate::conventions;
 use crate::document::{Document, DocumentError, Twin, Version, from_json, to_json};
 use crate::sheet;
+use cube::Size;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Number, Value};
 use std::collections::BTreeMap;
@@ -19,7 +20,7 @@ pub const MOST_BYTES: usize = 32 << 20;
 
 /// What a person had before them in one tab.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "camelCase")]
+#[serde(rename_all = "camelCase", deny_unknown_fields)]
 struct Draft {
     tab: String,
     saved_at: Number,
@@ -28,6 +29,7 @@ struct Draft {
 
 /// A named set of conventions and algorithms.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 struct Set {
     name: String,
     revision: Number,
@@ -38,6 +40,7 @@ struct Set {
 
 /// A setting of the screens.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 struct Setting {
     name: String,
     value: String,
@@ -136,7 +139,7 @@ const STOOD: [usize; 6] = [0, 4, 2, 1, 5, 3];
 /// Colours of a whole puzzle in the order of the letters; what is no whole puzzle stays.
 pub fn in_letter_order(text: &str) -> String {
     let signs: Vec<char> = text.chars().collect();
-    if signs.is_empty() || !signs.len().is_multiple_of(STOOD.len()) {
+    if Size::ALL.into_iter().all(|size| size.facelets() != signs.len()) {
         return text.to_owned();
     }
     let face = signs.len() / STOOD.len();

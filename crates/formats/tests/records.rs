@@ -44,7 +44,10 @@ fn a_record_of_a_newer_version_is_refused() {
 #[test]
 fn colours_are_put_in_the_order_of_the_letters() {
     assert_eq!(in_letter_order("UUUURRRRFFFFDDDDLLLLBBBB"), "UUUULLLLFFFFRRRRBBBBDDDD");
-    assert_eq!(in_letter_order("URFDLB"), "ULFRBD");
+    let three = |order: &str| order.chars().flat_map(|face| [face; 9]).collect::<String>();
+    assert_eq!(in_letter_order(&three("URFDLB")), three("ULFRBD"));
+    // Six signs are no puzzle.
+    assert_eq!(in_letter_order("URFDLB"), "URFDLB");
     // Half painted: nothing that could be put right.
     assert_eq!(in_letter_order("UUUU"), "UUUU");
     assert_eq!(in_letter_order(""), "");
