@@ -134,7 +134,7 @@ impl Conjugates {
                 open.push(Reverse((sum, key)));
             }
         }
-        let with_slices = size == Size::THREE && sort == Sort::ThreeCycle(Orbit::Midge);
+        let with_slices = size.is_odd() && sort == Sort::ThreeCycle(Orbit::Midge);
         let slices = Slice::ALL
             .into_iter()
             .flat_map(|slice| Amount::ALL.map(|amount| Turn::new(Block::Slice(slice), amount)));

@@ -14,7 +14,6 @@
 //! assert!(drawn.state().after(&solution).is_solved());
 //! ```
 
-pub mod bidirectional;
 pub mod conjugate;
 pub mod cycle;
 pub mod ease;

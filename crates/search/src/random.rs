@@ -1,8 +1,11 @@
 //! Uniformly random states of the 2x2 and 3x3, from a generator that the caller brings.
 
-use cube::{Corners, Midges, State};
+use cube::{Corners, Midges, Size, State};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha20Rng;
+
+/// The size of which corners and edges are all that moves.
+const SIZE: Size = Size::THREE;
 
 /// The generator of a seed: `ChaCha20` (RFC 8439) with the seed as the first 8 bytes of the key, little end first,
 /// and zeros after it. The same seed gives the same numbers on every platform.
@@ -94,5 +97,5 @@ pub fn state2(generator: &mut impl Rng) -> State {
 pub fn state3(generator: &mut impl Rng) -> State {
     let corners = corners(generator);
     let midges = midges(corners.is_odd(), generator);
-    State::from_pieces(&corners, &midges).unwrap_or(State::solved(cube::Size::THREE))
+    State::from_pieces(&corners, &midges).unwrap_or(State::solved(SIZE))
 }

@@ -6,7 +6,7 @@
 
 use crate::random::below;
 use crate::{solve2, solve3};
-use cube::{Amount, Axis, Block, Face, Rotation, Size, State, Turn};
+use cube::{Amount, Axis, Block, Claim, Face, NotProven, Orbit, Rotation, Size, State, Turn};
 use rand::Rng;
 use thiserror::Error;
 
@@ -40,6 +40,13 @@ pub struct Scramble {
 }
 
 impl Scramble {
+    /// Makes the turns and looks whether they lead to the state.
+    fn proven(self) -> Result<Self, ScrambleError> {
+        let leads = State::solved(self.state.size()).after(&self.turns) == self.state;
+        NotProven::unless(leads, Claim::Scramble)?;
+        Ok(self)
+    }
+
     /// The size of the cube.
     pub const fn size(&self) -> Size {
         self.state.size()
@@ -84,9 +91,9 @@ pub enum ScrambleError {
     /// The 3x3 solver failed.
     #[error(transparent)]
     Three(#[from] solve3::Solve3Error),
-    /// The sequence found does not lead to the state, so it is not given out. That is a fault of the program.
-    #[error("the sequence found does not lead to the state drawn; this is a fault of the program")]
-    Refuted,
+    /// What was found does not do what it claims, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// The fewest turns from solved that a state must be to be drawn: 4 on the 2x2, 2 on the others.
@@ -142,17 +149,15 @@ pub fn scramble(size: Size, event: Event, generator: &mut impl Rng) -> Result<Sc
             (turns, state, if layers == 4 { Draw::TurnsInsteadOfState } else { Draw::Turns })
         }
     };
-    if State::solved(size).after(&turns) != state {
-        return Err(ScrambleError::Refuted);
-    }
-    Ok(Scramble { turns, state, event, draw })
+    Scramble { turns, state, event, draw }.proven()
 }
 
 /// A uniformly random state of the 2x2 (the corner at DBL at home) or 3x3 (centres as in the first hold) among those
 /// far enough from solved.
 fn draw_state(size: Size, generator: &mut impl Rng) -> Result<State, ScrambleError> {
     loop {
-        if size == Size::TWO {
+        // Without edges a state is one of corners alone.
+        if !Orbit::of(size).contains(&Orbit::Midge) {
             let state = crate::random::state2(generator);
             if solve2::solve(&state)?.len() >= fewest_turns(size) as usize {
                 return Ok(state.named_in(solve2::hold(&state)?));
@@ -244,13 +249,14 @@ pub fn leading_to(state: &State) -> Result<Vec<Turn>, ScrambleError> {
         3 => lead_to_three(state)?,
         _ => return Err(ScrambleError::NoSolver(size)),
     };
-    if State::solved(size).after(&turns) == *state { Ok(turns) } else { Err(ScrambleError::Refuted) }
+    NotProven::unless(State::solved(size).after(&turns) == *state, Claim::Scramble)?;
+    Ok(turns)
 }
 
 /// A sequence to a state of the 3x3. The last face turn may merge with the wide turn after it; then the wide turn is
 /// taken from the other side, and if that does not help, a turn about another axis is put between the two.
 fn lead_to_three(state: &State) -> Result<Vec<Turn>, ScrambleError> {
-    let endings = [false, true].map(|mirrored| holding_turns(Size::THREE, state.core(), mirrored));
+    let endings = [false, true].map(|mirrored| holding_turns(state.size(), state.core(), mirrored));
     let between = endings[0].first().map(|wide| wide.block.axis());
     let parted = Turn::faces()
         .filter(|turn| between.is_some_and(|axis| axis != turn.block.axis()))
@@ -258,7 +264,7 @@ fn lead_to_three(state: &State) -> Result<Vec<Turn>, ScrambleError> {
     let mut turns = Vec::new();
     for ending in endings.clone().into_iter().chain(parted) {
         turns = lead_by(state, &ending, |before| Ok(solve3::solve(before, solve3::Limit::TIGHT)?))?;
-        if !merges(&turns, Size::THREE) {
+        if !merges(&turns, state.size()) {
             break;
         }
     }
@@ -328,6 +334,15 @@ fn draw_turns(size: Size, hold: Rotation, generator: &mut impl Rng) -> Vec<Turn>
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn turns_that_lead_elsewhere_are_no_scramble() {
+        let drawn = scramble(Size::TWO, Event::Sighted, &mut crate::random::seeded(1)).expect("a scramble");
+        assert_eq!(drawn.clone().proven(), Ok(drawn.clone()));
+        let mut other = drawn;
+        other.turns.pop();
+        assert_eq!(other.proven(), Err(ScrambleError::NotProven(NotProven { claim: Claim::Scramble })));
+    }
 
     #[test]
     fn each_hold_has_its_ending() {

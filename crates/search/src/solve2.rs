@@ -6,9 +6,12 @@
 //! makes the table of all distances first. Both ways give the same solution: the first of the shortest ones when
 //! turns are tried in the order U U2 U' R R2 R' F F2 F'.
 
-use cube::{Amount, Corners, Face, Orbit, Rotation, Size, State, Sticker, Turn};
+use cube::{Amount, Claim, Corners, Face, NotProven, Orbit, Rotation, Size, State, Sticker, Turn};
 use std::sync::{LazyLock, OnceLock};
 use thiserror::Error;
+
+/// The size that is solved here.
+const SIZE: Size = Size::TWO;
 
 /// How many states there are with one corner fixed.
 pub const STATES: usize = PERMUTATIONS * TWISTS;
@@ -27,9 +30,9 @@ pub enum Solve2Error {
     /// The state is not one of a 2x2.
     #[error("a {0} is not solved as a 2x2")]
     WrongSize(Size),
-    /// The solution found does not solve the state, so it is not given out. That is a fault of the program.
-    #[error("the solution found does not solve this 2x2; this is a fault of the program")]
-    Refuted,
+    /// What was found does not do what it claims, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// A state as two numbers: the order of the seven free corners and their twists.
@@ -76,10 +79,10 @@ impl Tables {
         }
         let mut holds = [Rotation::NONE; Sticker::COUNT];
         for rotation in Rotation::all() {
-            holds[State::held(Size::TWO, rotation).at(Orbit::Corner, anchor).index()] = rotation;
+            holds[State::held(SIZE, rotation).at(Orbit::Corner, anchor).index()] = rotation;
         }
-        let quarters = MOVERS
-            .map(|face| State::solved(Size::TWO).after(&[Turn::face(face, Amount::Clockwise)]).corners());
+        let quarters =
+            MOVERS.map(|face| State::solved(SIZE).after(&[Turn::face(face, Amount::Clockwise)]).corners());
         let mut tables = Self {
             orders: Vec::with_capacity(PERMUTATIONS),
             twists: Vec::with_capacity(TWISTS),
@@ -391,12 +394,13 @@ pub fn histogram() -> [u32; MOST_TURNS as usize + 1] {
 /// assert_eq!(solution.len(), 4);
 /// ```
 pub fn solve(state: &State) -> Result<Vec<Turn>, Solve2Error> {
-    if state.size() != Size::TWO {
+    if state.size() != SIZE {
         return Err(Solve2Error::WrongSize(state.size()));
     }
     let (hold, position) = TABLES.normal(state);
     let turns = TABLES.solve(position);
-    if state.after(&turns) == State::held(Size::TWO, hold) { Ok(turns) } else { Err(Solve2Error::Refuted) }
+    NotProven::unless(state.after(&turns) == State::held(SIZE, hold), Claim::Solution)?;
+    Ok(turns)
 }
 
 /// How the cube will be held once [`solve`] has solved the state: so that the corner at DBL need not move.
@@ -404,9 +408,5 @@ pub fn solve(state: &State) -> Result<Vec<Turn>, Solve2Error> {
 /// # Errors
 /// [`Solve2Error`] when the state is of another size.
 pub fn hold(state: &State) -> Result<Rotation, Solve2Error> {
-    if state.size() == Size::TWO {
-        Ok(TABLES.normal(state).0)
-    } else {
-        Err(Solve2Error::WrongSize(state.size()))
-    }
+    if state.size() == SIZE { Ok(TABLES.normal(state).0) } else { Err(Solve2Error::WrongSize(state.size())) }
 }

@@ -3,8 +3,11 @@
 //! Source of the method: H. Kociemba, "The Two-Phase Algorithm" (published on his own pages, from memory). Solutions are
 //! near the shortest, not the shortest. The tables (3 MB) are made at the first call.
 
-use cube::{Algorithm, Face, Size, State, Turn};
+use cube::{Algorithm, Claim, Face, NotProven, Size, State, Turn};
 use thiserror::Error;
+
+/// The size that is solved here.
+const SIZE: Size = Size::THREE;
 
 /// The most turns that a solution may take (half turns count one).
 ///
@@ -46,9 +49,9 @@ pub enum Solve3Error {
     /// The solver found nothing, although every state can be solved. That is a fault of the program.
     #[error("no solution of this 3x3 was found; this is a fault of the program")]
     NotFound,
-    /// The solution found does not solve the state within the limit, so it is not given out. That is a fault of the program.
-    #[error("the solution found does not solve this 3x3; this is a fault of the program")]
-    Refuted,
+    /// What was found does not do what it claims, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// A solution of at most so many turns, all of them face turns; after it the cube is solved and held as the centres say.
@@ -65,21 +68,19 @@ pub enum Solve3Error {
 /// assert_eq!(state.after(&solution).solved_hold(), Some(state.core()));
 /// ```
 pub fn solve(state: &State, limit: Limit) -> Result<Vec<Turn>, Solve3Error> {
-    if state.size() != Size::THREE {
+    if state.size() != SIZE {
         return Err(Solve3Error::WrongSize(state.size()));
     }
-    let goal = State::held(Size::THREE, state.core());
+    let goal = State::held(SIZE, state.core());
     if *state == goal {
         return Ok(Vec::new());
     }
     // Face turns do not move the centres: what solves the cube as its centres name it solves it as it is held.
     let answer = min2phase::solve(&as_its_solver_reads(&state.named_in(state.core())), limit.turns());
-    let turns = Algorithm::parse(answer.trim(), Size::THREE).map_err(|_| Solve3Error::NotFound)?.flatten();
-    if turns.len() <= limit.turns() as usize && state.after(&turns) == goal {
-        Ok(turns)
-    } else {
-        Err(Solve3Error::Refuted)
-    }
+    let turns = Algorithm::parse(answer.trim(), SIZE).map_err(|_| Solve3Error::NotFound)?.flatten();
+    let solves = turns.len() <= limit.turns() as usize && state.after(&turns) == goal;
+    NotProven::unless(solves, Claim::Solution)?;
+    Ok(turns)
 }
 
 /// The colours as `min2phase` reads them: faces in the order U R F D L B, by their letters.

@@ -230,7 +230,7 @@ impl Voice {
                 self.say("find-no-memory", &[("needed", mebibytes(*needed).into())])
             }
             FindError::Stopped => self.word("find-stopped"),
-            FindError::OtherSize { .. } | FindError::Unverified => self.word("find-fault"),
+            FindError::OtherSize { .. } | FindError::NotProven(_) => self.word("find-fault"),
         }
     }
 

@@ -92,9 +92,7 @@ impl Desk {
         let document = self.document(DocumentKind::Sheet, name)?;
         let text = document.text(voice, DocumentKind::Sheet)?;
         let sheet = self.sheets.or_make((read.edition, document.edition), || {
-            formats::sheet::kept(text)
-                .map(Rc::new)
-                .map_err(|error| Failure::new(voice.sheet_error(&error)))
+            formats::sheet::kept(text).map(Rc::new).map_err(|error| Failure::new(voice.sheet_error(&error)))
         })?;
         Ok(ReadSheet { edition: Some(document.edition), sheet })
     }

@@ -55,7 +55,7 @@ impl KindSpace {
 
 /// The corner of a 2x2 that a scramble leaves where it is, as it is called in the solver's hold.
 fn still_corner(size: Size, lying: Lying, conventions: &Conventions) -> Option<Sticker> {
-    if size != Size::TWO || lying == Lying::Anyhow {
+    if size.is_odd() || lying == Lying::Anyhow {
         return None;
     }
     let held = State::held(size, conventions.holding);

@@ -28,8 +28,8 @@ pub use check::{Pattern, Report, Verdict, verdict_of};
 pub use fill::{Filled, Known};
 pub use statistics::{Slow, Statistics};
 
-pub use crate::cycle_case::CycleCase;
 use crate::conventions::Conventions;
+pub use crate::cycle_case::CycleCase;
 
 use crate::cycle_case::CycleAlgorithm;
 use cube::{Algorithm, Orbit, Size, Sticker};

@@ -4,7 +4,7 @@ use super::Effect;
 use super::symmetry::{Class, classes};
 use super::table::{BuildError, KEY_MASK, Table, bytes, lengths, may_follow};
 use super::turns::TurnSet;
-use cube::{Element, ElementKey, Left, Size, State, Turn};
+use cube::{Claim, Element, ElementKey, Left, NotProven, Size, State, Turn};
 use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 use thiserror::Error;
@@ -48,9 +48,9 @@ pub enum FindError {
         /// The turns'.
         turns: Size,
     },
-    /// A sequence did not do what it was found for. It was not handed out; this is a fault of the search.
-    #[error("a sequence that was found does something else when it is applied")]
-    Unverified,
+    /// A sequence did not do what it was found for, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
 }
 
 /// What a search tells while it runs. Answer [`ControlFlow::Break`] to stop it.
@@ -236,9 +236,8 @@ impl Finder {
             let effect = effects[place];
             let mut algorithms: Vec<Vec<Turn>> =
                 listed.sequences.iter().map(|turns| passage.carry(turns)).collect();
-            if algorithms.iter().any(|turns| State::solved(self.set.size()).after(turns) != *effect.state()) {
-                return Err(FindError::Unverified);
-            }
+            let does = |turns: &Vec<Turn>| State::solved(self.set.size()).after(turns) == *effect.state();
+            NotProven::unless(algorithms.iter().all(does), Claim::Algorithm)?;
             algorithms.sort_by_cached_key(|turns| (self.set.cost(turns), turns.clone()));
             let Listed { shortest, searched, .. } = *listed;
             let finding = Finding { effect, shortest, searched, algorithms };
@@ -306,7 +305,7 @@ impl ByLength<'_> {
     /// `on` hears of the length that is searched and how much of it is done, in thousandths, and may stop it.
     ///
     /// # Errors
-    /// [`FindError::Stopped`], or [`FindError::Unverified`] for a fault of the search.
+    /// [`FindError::Stopped`], or [`FindError::NotProven`] for a fault of the search.
     pub fn next(
         &mut self,
         on: &mut dyn FnMut(usize, u32) -> ControlFlow<()>,
@@ -323,9 +322,8 @@ impl ByLength<'_> {
             .map(|turns| turns.into_iter().map(|number| finder.set.turn(number)).collect())
             .collect();
         let solved = State::solved(finder.set.size());
-        if found.iter().any(|turns| solved.after(turns) != self.state) {
-            return Err(FindError::Unverified);
-        }
+        let leads = |turns: &Vec<Turn>| solved.after(turns) == self.state;
+        NotProven::unless(found.iter().all(leads), Claim::Algorithm)?;
         self.length += 1;
         Ok(Some(AtLength { length, algorithms: found }))
     }
