@@ -67,7 +67,7 @@ fn catalogues_of_slips() {
         .map(|text| slips::read(text).unwrap_or_else(|error| panic!("{error}")))
         .collect();
     assert_eq!(read[0], read[1]);
-    assert!(read[0].alike('M', 'W') && (read[0].strength() - 60.0).abs() < 1e-12);
+    assert!(read[0].alike("M", "W") && (read[0].strength() - 60.0).abs() < 1e-12);
     let text = newer(&slips::write(&read[0]), slips::VERSION, |number| format!("version = {number}"));
     let result = slips::read(&text).map_err(|error| match error {
         slips::SlipsError::Document(error) => error,

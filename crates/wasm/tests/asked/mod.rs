@@ -113,6 +113,25 @@ impl Pages {
                 json!({ "size": size, "conventions": conventions, "condition": condition, "seed": [1, self.dice.below(1000)] })
             }
             "lessons" => json!({ "size": self.size() }),
+            "renew" => {
+                let fields = json!({ "scramble": "R U", "facelets-2": "UUUURRRRFFFFDDDDLLLLBBBB" });
+                let draft = json!({ "tab": "a", "savedAt": self.dice.below(1000), "draft": fields });
+                let set = json!({ "name": "Own", "revision": self.dice.below(9), "source": "[bufer]" });
+                let record = self.dice.of(&["draft", "set", "setting", "moon"]);
+                let text = if record == "draft" { draft } else { set };
+                json!({ "record": record, "text": text.to_string() })
+            }
+            "link" => {
+                let size = self.size();
+                let seed = [self.dice.below(1000), self.dice.below(1000)];
+                json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "",
+                    "bestHold": self.dice.one_in(2), "leftOut": ["edges"], "exercises": self.dice.below(50), "seed": seed })
+            }
+            "linked" => {
+                let size = self.size().to_string();
+                let exercises = self.dice.of(&["", "4", "60", "many"]);
+                json!({ "parts": { "size": size, "scramble": self.moves(3), "exercises": exercises, "seed": "1-2" } })
+            }
             "paint" => {
                 let size = self.size();
                 let cell = format!("{} {} {}", self.dice.of(&FACES), self.dice.below(3), self.dice.below(3));
