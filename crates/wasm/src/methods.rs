@@ -100,7 +100,7 @@ methods! { first, FIRST, visit_first;
     /// A random scramble.
     "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
     /// A record of the browser in its present form.
-    "renew": records::Found => records::Renewed, |call, found| records::renew(call, &found);
+    "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
     /// Reads a sequence of moves, or says where it is none.
     "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.

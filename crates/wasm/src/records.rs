@@ -9,7 +9,7 @@ use crate::call::Call;
 /// A record as it was found.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
-pub struct Found {
+pub struct FoundRecord {
     /// What it is: `draft`, `set` or `setting`.
     pub record: String,
     /// As it was found, as JSON.
@@ -26,7 +26,7 @@ pub struct Renewed {
     pub version: u32,
 }
 
-pub(crate) fn renew(call: &Call<'_>, found: &Found) -> Result<Renewed, Failure> {
+pub(crate) fn renew(call: &Call<'_>, found: &FoundRecord) -> Result<Renewed, Failure> {
     let record = Document::named(&found.record)
         .ok_or_else(|| Failure::new(format!("There is no record \"{}\".", found.record)))?;
     let text = records::migrated(record, &found.text)
