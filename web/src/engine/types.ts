@@ -39,6 +39,15 @@ said: string,
 wrong: boolean, };
 
 /**
+ * What an address carries.
+ */
+export type Address = {
+/**
+ * Its parts by name.
+ */
+parts: { [key in string]: string }, };
+
+/**
  * A change that is wanted.
  */
 export type Amended = {
@@ -710,6 +719,19 @@ said: Array<string>,
 ways: Array<Way>, };
 
 /**
+ * A record as it was found.
+ */
+export type FoundRecord = {
+/**
+ * What it is: `draft`, `set` or `setting`.
+ */
+record: string,
+/**
+ * As it was found, as JSON.
+ */
+text: string, };
+
+/**
  * What a case has.
  */
 export type Has = "right" | "slow" | "wrong" | "nothing";
@@ -833,6 +855,44 @@ chapters: Array<Chapter>,
 exercises: Array<Exercise>, };
 
 /**
+ * What a link to a lesson carries.
+ */
+export type LessonSetting = {
+/**
+ * Layers of the puzzle, 2 to 7.
+ */
+size: number,
+/**
+ * The scramble as it was typed.
+ */
+scramble: string,
+/**
+ * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
+ * and not the scramble.
+ */
+facelets: string,
+/**
+ * Conventions as the browser keeps them; empty for the usual ones.
+ */
+conventions: string,
+/**
+ * Pick it up so that the memo is shortest.
+ */
+bestHold: boolean,
+/**
+ * Topics that are left out: `holding`, `corners`, `edges`, `execution`.
+ */
+leftOut: Array<string>,
+/**
+ * How many exercises.
+ */
+exercises: number,
+/**
+ * The seed of the exercises, in two halves.
+ */
+seed: [number, number], };
+
+/**
  * A letter of the memo.
  */
 export type Letter = {
@@ -882,6 +942,19 @@ share: string,
  * Other slips that come to the same, in words.
  */
 alike: Array<string>, };
+
+/**
+ * The part of an address that carries a lesson.
+ */
+export type LinkPart = {
+/**
+ * Its name.
+ */
+name: string,
+/**
+ * What it carries.
+ */
+word: string, };
 
 /**
  * How the puzzle is looked at.
@@ -1205,6 +1278,19 @@ title: string,
 condition: string, };
 
 /**
+ * A record as it is kept now.
+ */
+export type Renewed = {
+/**
+ * As JSON.
+ */
+text: string,
+/**
+ * The version of its form, which the page writes into every record.
+ */
+version: number, };
+
+/**
  * A sheet after a change.
  */
 export type Revised = {
@@ -1235,7 +1321,11 @@ length: number, };
  */
 export type Settled = {
 /**
- * As a file with every key written out.
+ * As the browser keeps them.
+ */
+kept: string,
+/**
+ * As a file with every key written out, for people.
  */
 toml: string,
 /**
@@ -1673,6 +1763,8 @@ export interface Methods {
   play: { arguments: Puzzle; view: TimeLine };
   /** A random scramble. */
   random: { arguments: Draw; view: RandomScramble };
+  /** A record of the browser in its present form. */
+  renew: { arguments: FoundRecord; view: Renewed };
   /** Reads a sequence of moves, or says where it is none. */
   sequence: { arguments: Typed; view: Sequence };
   /** Every text of the screens in the language of the request. */
@@ -1699,6 +1791,10 @@ export interface Methods {
   find: { arguments: Sought; view: Found };
   /** Takes a sheet in, with an account of every row. */
   import: { arguments: Brought; view: Import };
+  /** The part of an address that carries a lesson. */
+  link: { arguments: LessonSetting; view: LinkPart };
+  /** What an address of any version carries of a lesson. */
+  linked: { arguments: Address; view: LessonSetting };
   /** A page for pupils and a sheet of exercises. */
   lesson: { arguments: Plan; view: Lesson };
   /** Pictures of cases. */
@@ -1920,6 +2016,7 @@ export type TextName =
   | "store-denied"
   | "store-failed"
   | "store-full"
+  | "store-newer"
   | "tap-buffer"
   | "tap-label"
   | "tap-letter"
