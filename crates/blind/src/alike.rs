@@ -188,7 +188,7 @@ pub(crate) fn alternatives(
 }
 
 /// Places that want the colour of a letter too, but from which the walk would not come back to all that is left: part of it
-/// would be a cycle of its own, with a letter more.
+/// would be a cycle of its own, with a letter more. Where the walk began is one of them: going there closes it too early.
 pub(crate) fn costlier(
     seen: &Perm,
     buffer: Sticker,
@@ -200,5 +200,8 @@ pub(crate) fn costlier(
     let (arrows, part) = before(seen, buffer, order, steps, letter);
     let face = seen.at(step.place).face().index();
     let wanting = (0..24).filter(|rank| arrows.from[face] >> rank & 1 == 1);
-    wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank)).collect()
+    let leaving =
+        wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank));
+    let began = steps[..letter].iter().rfind(|step| step.role == Role::Break).map(|step| step.target);
+    leaving.chain(began.filter(|began| began.face().index() == face)).collect()
 }
