@@ -78,7 +78,7 @@ impl Tracing {
     }
 
     /// The edges that are traced as given, where the corners are odd or not: [`Tracing::seen`] undone.
-    pub(crate) fn untraced(&self, traced: Perm, odd: bool) -> Perm {
+    pub fn untraced(&self, traced: Perm, odd: bool) -> Perm {
         match &self.exchange {
             Some(exchange) if odd => exchange.untraced(&traced, self.corners_first),
             _ => traced,
@@ -183,6 +183,6 @@ impl Memo {
 
 /// Whether the corners are oddly arranged: then every memo of them has an odd number of letters. Exchanging two corners
 /// exchanges three pairs of stickers, and turning one moves three stickers round, so stickers are as odd as pieces.
-pub(crate) fn corners_are_odd(state: &State) -> bool {
+fn corners_are_odd(state: &State) -> bool {
     state.orbit(Orbit::Corner).is_odd()
 }

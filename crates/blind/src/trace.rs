@@ -330,7 +330,7 @@ impl Trace {
         self.orbit
             .all_pieces()
             .map(|piece| self.orbit.reference(piece))
-            .filter(|&sticker| !crate::letters::same_piece(self.orbit, sticker, self.buffer))
+            .filter(|&sticker| !self.orbit.same_piece(sticker, self.buffer))
     }
 
     /// The cycles in the order of the memo. A buffer piece that is in its place has none.

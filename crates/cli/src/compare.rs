@@ -4,8 +4,11 @@ use crate::arguments::CompareOptions;
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{algs, wire, wire_algs};
-use blind::compare::{Comparison, Difference, Measure, Paired, Spread};
-use blind::{BreakChoice, Conventions, MethodName, OrbitOrder, ParityChoice, Turned, nearest, usual};
+use blind::{
+    BreakChoice, Conventions, MethodName, OrbitOrder, ParityChoice, Turned,
+    compare::{Comparison, Difference, Measure, Paired, Spread},
+    nearest, usual,
+};
 use cube::{Orbit, Size};
 use draw::{Caption, Histogram, QuantileStrip, Quantiles, Svg, Theme};
 use rayon::prelude::*;

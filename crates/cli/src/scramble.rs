@@ -4,9 +4,8 @@ use crate::arguments::ScrambleOptions;
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{sheet, wire};
-use blind::{
-    Condition, DrawError, Estimate, Lying, Matching, Sampler, Solver, lesson_condition, lessons, put_down,
-};
+use blind::Solver;
+use choose::{Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down};
 use cube::{Rotation, Size, State, Turn, display_turns};
 use formats::conditions;
 use num_format::{Locale, ToFormattedString};

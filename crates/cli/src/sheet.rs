@@ -5,7 +5,8 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::pictures;
 use crate::scramble::{Made, text};
-use blind::{Condition, Solver, lessons};
+use blind::Solver;
+use choose::{Condition, lessons};
 use cube::Face;
 use draw::{Entry, Handout, Labels, Passage};
 

@@ -1,7 +1,8 @@
 //! What is known of the puzzle after an attempt, as it is typed.
 
-use blind::{Observed, Seen, kind_name, kind_named};
+use blind::{kind_name, kind_named};
 use cube::{Orbit, Sticker};
+use diagnosis::{Observed, Seen};
 use std::fmt::Write as _;
 use thiserror::Error;
 
@@ -112,7 +113,7 @@ fn sticker(name: &str) -> Option<(Orbit, Sticker)> {
 /// [`ObservedError`] with the column of what is not understood.
 ///
 /// ```
-/// use blind::{Observed, Seen};
+/// use diagnosis::{Observed, Seen};
 /// use formats::observed::read;
 /// let Ok(Observed::Pieces(seen)) = read("UF flipped; UFR>DBL>UBR") else { panic!() };
 /// assert!(matches!(&seen[1], Seen::Cycle { stickers, turning: true, .. } if stickers.len() == 3));

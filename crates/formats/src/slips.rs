@@ -2,7 +2,7 @@
 
 use crate::document::{Document, DocumentError, Version};
 use crate::toml::{Entry, Needs, Toml, list};
-use blind::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
+use diagnosis::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
 use std::fmt::Write as _;
 use thiserror::Error;
 
@@ -32,7 +32,7 @@ pub enum SlipsError {
 /// [`SlipsError`] with the place of what cannot be read, is unknown or missing.
 ///
 /// ```
-/// use blind::Catalogue;
+/// use diagnosis::Catalogue;
 /// use formats::slips;
 /// let usual = Catalogue::default();
 /// assert_eq!(slips::read(&slips::write(&usual)).unwrap(), usual);

@@ -1,13 +1,13 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
 use blind::CycleCase;
-use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use cube::{Algorithm, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
 use search::cycle::Event;
 use search::ease::{Model, best_first};
 use search::factor::factored;
 use serde::{Deserialize, Serialize};
+use sheet::{Origin, SIZE, Verdict, verdict_of};
 use std::ops::ControlFlow;
 use voice::Voice;
 

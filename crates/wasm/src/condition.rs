@@ -1,6 +1,6 @@
 //! Scrambles that meet a condition, and the conditions that go with lessons.
 
-use blind::{Lying, Sampler, lessons, put_down};
+use choose::{Lying, Sampler, lessons, put_down};
 use cube::{Rotation, display_turns};
 use search::random::seeded;
 use search::scramble::leading_to;

@@ -5,11 +5,11 @@ use std::ops::ControlFlow;
 use std::rc::Rc;
 
 use blind::CycleCase;
-use blind::sheet::{Report, SIZE, Sheet};
 use cube::{Metric, Orbit, Sticker};
 use search::conjugate::{Conjugates, Sort};
 use search::cycle::{Event, Finder, Limits, TurnSet};
 use search::ease::Model;
+use sheet::{Report, SIZE, Sheet};
 use voice::Voice;
 
 use crate::Failure;

@@ -319,7 +319,7 @@ fn names(effect: &Effect, session: &Session) -> Named {
     let (kind, effect, stickers) = match effect.kind() {
         Kind::ThreeCycle { orbit, buffer, first, second } => {
             let stickers = [buffer, first, second].map(|sticker| orbit.name(sticker).to_owned()).to_vec();
-            let case = blind::sheet::CycleCase { orbit, buffer, first, second };
+            let case = sheet::CycleCase { orbit, buffer, first, second };
             let text = session.voice.case(case, &session.conventions);
             return Named { kind: kind_name(orbit), effect: "three-cycle", stickers, text };
         }
