@@ -11,7 +11,7 @@
 //! which the arrows that are left still hang together with where the walk has come (M. Fleury's rule, 1883, here for
 //! arrows: a walk over all of them remains as long as they hang together, since they are balanced at every point).
 
-use crate::trace::{Role, Step};
+use crate::step::{Role, Step};
 use cube::{Face, Perm, Sticker};
 
 /// A set of faces, a bit each.

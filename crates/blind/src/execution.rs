@@ -1,8 +1,8 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
 use crate::conventions::OrbitOrder;
+use crate::method::Group;
 use crate::method::{Carrier, Method};
-use crate::pairing::Group;
 use cube::{Claim, Count, NotProven, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 

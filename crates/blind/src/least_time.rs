@@ -5,7 +5,7 @@
 //! number of letters, begun where none waits, neither need nor leave one: they may stand at any such point, so they are weighed by
 //! themselves, and only the others are chained.
 
-use crate::pairing::{Costs, NONE};
+use crate::method::{Costs, NONE};
 use cube::{Orbit, Perm, Sticker};
 
 /// A set of cycles, a bit each.

@@ -16,9 +16,9 @@ mod letters;
 mod memo;
 mod method;
 mod nearest;
-mod pairing;
 mod reason;
 mod solver;
+mod step;
 mod swap;
 mod trace;
 mod usual;
@@ -35,13 +35,13 @@ pub use least_time::cheapest_breaks;
 pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
 pub use method::{
-    Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap,
-    letters_effect, letters_state, milliseconds,
+    Carrier, Case, Costs, Cycles, Exchange, Group, Method, MethodError, Outfit, Parity, SliceLetter,
+    SliceSwap, letters_effect, letters_state, milliseconds,
 };
 pub use nearest::nearest;
-pub use pairing::{Costs, Group};
 pub use reason::{Chosen, End, Reason};
 pub use solver::{HoldOffer, NoSolution, Solve, Solver};
+pub use step::{Role, Step};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
-pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter, exchanged, is_right};
+pub use trace::{Breaks, BufferIs, Cycle, Trace, breaks_by_letter, exchanged, is_right};
 pub use usual::{MethodName, Usual, sizeless, usual};

@@ -2,8 +2,7 @@
 
 use crate::conventions::{BreakChoice, Conventions, OrbitOrder, first_of_all};
 use crate::least_time::cheapest_breaks;
-use crate::method::{Exchange, Method, Parity};
-use crate::pairing::Costs;
+use crate::method::{Costs, Exchange, Method, Parity};
 use crate::reason::Chosen;
 use crate::swap::Swap;
 use crate::trace::{Breaks, Trace};

@@ -443,7 +443,7 @@ fn another_size_is_refused() {
         (three, two, Observed::State(Box::new(State::solved(two)))),
         (two, three, formats::observed::read("UF flipped; UB flipped").unwrap()),
         (two, three, formats::observed::read("3 corners, 2 edges").unwrap()),
-        (three, four, formats::observed::read("3 wings").unwrap()),
+        (three, four, Observed::Counts(vec![(Orbit::of(four)[1], 3)])),
     ] {
         let solver = solver(planned);
         let plan = plan(&turns("R U F", planned), &solver);

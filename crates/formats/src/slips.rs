@@ -1,7 +1,8 @@
 //! The catalogue of slips as TOML: a weight for each kind under its stage, and letters that are taken for each other.
 
 use crate::document::{Document, DocumentError, Version};
-use crate::toml::{Entry, Needs, Toml, list};
+use crate::key::Needs;
+use crate::toml::{Entry, Toml, list};
 use diagnosis::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
 use std::fmt::Write as _;
 use thiserror::Error;

@@ -3,7 +3,7 @@
 use blind::CycleCase;
 use cube::{Algorithm, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
-use search::cycle::Event;
+use search::cycle::Milestone;
 use search::ease::{Model, best_first};
 use search::factor::factored;
 use serde::{Deserialize, Serialize};
@@ -249,7 +249,7 @@ pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failur
     let longest = usize::from(sought.longest.clamp(1, LONGEST));
     let report = &mut *call.report;
     let finder = call.desk.searches.finder(voice, &sought.moves, longest, &mut |event| {
-        if let Event::Reached { .. } = event {
+        if let Milestone::Reached { .. } = event {
             report(Progress { done: 0, of: None });
         }
         // Who does not want to wait longer ends the worker.

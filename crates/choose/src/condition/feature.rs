@@ -113,7 +113,9 @@ impl Aspect {
             Self::Turned => match orbit {
                 Orbit::Corner => "twists",
                 Orbit::Midge => "flips",
-                _ => "turned",
+                Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => {
+                    "turned"
+                }
             },
             Self::Solved => "solved",
             Self::Buffer => "buffer",

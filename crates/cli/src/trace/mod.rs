@@ -1,9 +1,11 @@
 //! `hoodwink trace`: the memo, its reasons and a solution.
 
+mod batch;
+
 use crate::arguments::{Hold, TraceOptions};
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
-use crate::{batch, pictures, wire};
+use crate::{pictures, wire};
 use blind::{
     Action, BufferIs, Carrier, Held, HoldChoice, Memo, MethodError, NoSolution, Solution, Solver, kind_name,
     solved_pieces,

@@ -1,9 +1,11 @@
 //! `hoodwink scramble`: random scrambles, scrambles that meet a condition, and how rare these are.
 
+mod sheet;
+
 use crate::arguments::ScrambleOptions;
 use crate::failure::Failure;
 use crate::input::Session;
-use crate::{sheet, wire};
+use crate::wire;
 use blind::Solver;
 use choose::{Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down};
 use cube::{Rotation, Size, State, Turn, display_turns};

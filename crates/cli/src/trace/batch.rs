@@ -2,7 +2,7 @@
 
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
-use crate::{trace, wire};
+use crate::wire;
 use blind::{HoldChoice, Solver, kind_name};
 use cube::{Orbit, State, display_turns};
 use rayon::prelude::*;
@@ -141,8 +141,8 @@ impl Answering<'_> {
             return self.brief(number, &state, out);
         }
         let puzzle = Puzzle { size, scramble: Some(text.to_owned()), state };
-        let traced = trace::traced(self.session, self.solver, &puzzle, self.choice)?;
-        put(out, &trace::to_wire(self.session, self.solver, &puzzle, &traced));
+        let traced = super::traced(self.session, self.solver, &puzzle, self.choice)?;
+        put(out, &super::to_wire(self.session, self.solver, &puzzle, &traced));
         Ok(())
     }
 

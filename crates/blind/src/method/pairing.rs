@@ -1,6 +1,6 @@
 //! What letters take to be carried out, and how they go together into algorithms.
 
-use crate::method::{Carrier, milliseconds};
+use super::{Carrier, milliseconds};
 use cube::{Orbit, Sticker, inverted};
 use search::ease::Model;
 

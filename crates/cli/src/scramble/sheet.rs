@@ -1,10 +1,10 @@
 //! A page of scrambles to print, with the answers on pages of their own.
 
+use super::{Made, text};
 use crate::arguments::ScrambleOptions;
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::pictures;
-use crate::scramble::{Made, text};
 use blind::Solver;
 use choose::{Condition, lessons};
 use cube::Face;
