@@ -18,7 +18,6 @@ use cube::{Face, Perm, Sticker};
 type Faces = u8;
 
 /// Wrong places, the buffer's not among them, as arrows that are still to be used.
-#[derive(Clone)]
 struct Arrows<'a> {
     order: &'a [Sticker; 24],
     /// For each face its wrong places, as bits by their rank in the order.
@@ -29,6 +28,22 @@ struct Arrows<'a> {
     count: [[u8; 6]; 6],
     /// For each face those that an arrow joins it with, either way.
     joined: [Faces; 6],
+}
+
+/// The faces that are joined with one, itself included.
+fn part_of(joined: &[Faces; 6], face: usize) -> Faces {
+    let mut part: Faces = 1 << face;
+    let mut new = part;
+    while new != 0 {
+        let mut reached = 0;
+        while new != 0 {
+            reached |= joined[new.trailing_zeros() as usize];
+            new &= new - 1;
+        }
+        new = reached & !part;
+        part |= reached;
+    }
+    part
 }
 
 impl<'a> Arrows<'a> {
@@ -49,18 +64,7 @@ impl<'a> Arrows<'a> {
 
     /// The faces that arrows join with one, itself included.
     fn part_of(&self, face: usize) -> Faces {
-        let mut part: Faces = 1 << face;
-        let mut new = part;
-        while new != 0 {
-            let mut reached = 0;
-            while new != 0 {
-                reached |= self.joined[new.trailing_zeros() as usize];
-                new &= new - 1;
-            }
-            new = reached & !part;
-            part |= reached;
-        }
-        part
+        part_of(&self.joined, face)
     }
 
     /// Uses an arrow; where it leads.
@@ -81,11 +85,16 @@ impl<'a> Arrows<'a> {
         if self.count[face][to] + self.count[to][face] > 1 {
             return true;
         }
-        let mut after = self.clone();
-        after.take(face, rank);
-        let left = (0..6).filter(|&other| part >> other & 1 == 1 && after.joined[other] != 0);
+        // The only arrow from here must be used now: as many come to a face as leave it.
+        if self.from[face] & (self.from[face] - 1) == 0 {
+            return true;
+        }
+        let mut joined = self.joined;
+        joined[face] &= !(1 << to);
+        joined[to] &= !(1 << face);
+        let left = (0..6).filter(|&other| part >> other & 1 == 1 && joined[other] != 0);
         let left = left.fold(0, |left: Faces, other| left | 1 << other);
-        left & !after.part_of(to) == 0
+        left & !part_of(&joined, to) == 0
     }
 
     /// Places on a face to which the walk may go on, the preferred first, by their ranks.

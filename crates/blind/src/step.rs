@@ -55,3 +55,11 @@ pub struct Step {
     /// What the letter is there for.
     pub role: Role,
 }
+
+impl Step {
+    /// What stands behind the last letter of a trace, never shown.
+    pub(crate) const NONE: Self = {
+        let Some(first) = Sticker::new(0) else { panic!("there are 24") };
+        Self { target: first, place: first, role: Role::Follow }
+    };
+}
