@@ -22,5 +22,6 @@ mod least_squares;
 pub mod random;
 pub mod scramble;
 pub mod setup;
+mod solve;
 pub mod solve2;
 pub mod solve3;

@@ -1,0 +1,6 @@
+//! What the searches for solutions of a state share: positions as numbers, tables of distances, which turn may follow which.
+
+pub mod distances;
+pub mod rank;
+pub mod subsets;
+pub mod succession;
