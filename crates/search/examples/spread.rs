@@ -9,7 +9,7 @@
 )]
 
 use rand_chacha::ChaCha20Rng;
-use search::{random, solve2, solve3};
+use search::{random, solve2, solve3, solve4};
 use std::time::{Duration, Instant};
 
 /// The length of the solution of the next random state.
@@ -23,16 +23,24 @@ fn three(generator: &mut ChaCha20Rng) -> Option<usize> {
     solve3::solve(&random::state3(generator), solve3::Limit::TIGHT).ok().map(|turns| turns.len())
 }
 
+fn four(generator: &mut ChaCha20Rng) -> Option<usize> {
+    solve4::solve(&random::state4(generator))
+        .inspect_err(|error| eprintln!("{error:?}"))
+        .ok()
+        .map(|turns| turns.len())
+}
+
 fn main() {
     let mut arguments = std::env::args().skip(1);
     let solve: Option<Solve> = match arguments.next().as_deref() {
         Some("2") => Some(two),
         Some("3") => Some(three),
+        Some("4") => Some(four),
         _ => None,
     };
     let count = arguments.next().and_then(|count| count.parse::<usize>().ok());
     let (Some(solve), Some(count)) = (solve, count) else {
-        eprintln!("usage: spread 2|3 COUNT [SEED]");
+        eprintln!("usage: spread 2|3|4 COUNT [SEED]");
         std::process::exit(2);
     };
     let seed = arguments.next().and_then(|seed| seed.parse().ok()).unwrap_or(1_000);

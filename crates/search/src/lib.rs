@@ -25,3 +25,4 @@ pub mod setup;
 mod solve;
 pub mod solve2;
 pub mod solve3;
+pub mod solve4;

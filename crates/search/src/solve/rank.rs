@@ -13,6 +13,11 @@ pub fn order_rank<const N: usize>(order: [u8; N]) -> u32 {
     rank
 }
 
+/// Whether an order takes an odd number of exchanges.
+pub fn is_odd<const N: usize>(order: &[u8; N]) -> bool {
+    (0..N).map(|at| order[..at].iter().filter(|&&before| before > order[at]).count()).sum::<usize>() % 2 == 1
+}
+
 /// All orders of `N` things in lexicographic order, so each at the place of its number.
 pub fn orders<const N: usize>() -> impl Iterator<Item = [u8; N]> {
     std::iter::successors(Some(std::array::from_fn(|at| at as u8)), |order| next_order(*order))
@@ -62,6 +67,6 @@ mod tests {
             assert_eq!(turned.iter().sum::<u8>() % 3, 0);
             assert_eq!(turning_rank::<8, 3>(turned) as usize, rank);
         }
-        assert!((0..2_048).all(|rank| turning_rank::<12, 2>(turnings(rank)) as usize == rank));
+        assert!((0..2_048).all(|rank| turning_rank::<12, 2>(turnings::<12, 2>(rank)) as usize == rank));
     }
 }
