@@ -11,6 +11,7 @@
 //! when first asked for. Source: the method by nested subgroups, published since 1981, from memory.
 
 mod centres;
+mod held;
 mod pairing;
 mod places;
 
@@ -138,6 +139,16 @@ pub fn solve(state: &State) -> Result<Vec<Turn>, Solve4Error> {
     let solves = state.after(&turns).solved_hold().is_some();
     NotProven::unless(solves, Claim::Solution)?;
     Ok(turns)
+}
+
+/// A solution after which the cube is held as at first, if that can be done by taking turns from the other side.
+///
+/// # Errors
+/// As for [`solve`].
+pub fn solve_as_held(state: &State) -> Result<Vec<Turn>, Solve4Error> {
+    let turns = solve(state)?;
+    let hold = state.after(&turns).solved_hold().ok_or(NotProven { claim: Claim::Solution })?;
+    Ok(held::held(&turns, hold, SIZE).unwrap_or(turns))
 }
 
 impl Tables {
