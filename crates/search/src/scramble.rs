@@ -138,19 +138,16 @@ pub fn scramble(size: Size, event: Event, generator: &mut impl Rng) -> Result<Sc
             Rotation::all().nth(which).unwrap_or(Rotation::NONE)
         }
     };
-    let (turns, state, draw) = match size.layers() {
-        2..=4 => {
-            let state = draw_state(size, generator)?.then(&State::held(size, hold));
-            let turns = leading_to(&state)?;
-            // Centres of a colour as the turns leave them: they look as they were drawn.
-            let left = State::solved(size).after(&turns);
-            (turns, if left.looks_like(&state) { left } else { state }, Draw::State)
-        }
-        _ => {
-            let turns = draw_turns(size, hold, generator);
-            let state = State::solved(size).after(&turns);
-            (turns, state, Draw::Turns)
-        }
+    let (turns, state, draw) = if random_turns(size) == 0 {
+        let state = draw_state(size, generator)?.then(&State::held(size, hold));
+        let turns = leading_to(&state)?;
+        // Centres of a colour as the turns leave them: they look as they were drawn.
+        let left = State::solved(size).after(&turns);
+        (turns, if left.looks_like(&state) { left } else { state }, Draw::State)
+    } else {
+        let turns = draw_turns(size, hold, generator);
+        let state = State::solved(size).after(&turns);
+        (turns, state, Draw::Turns)
     };
     Scramble { turns, state, event, draw }.proven()
 }

@@ -32,7 +32,7 @@ impl Succession {
 }
 
 /// Turns by their places in the set.
-#[derive(Clone, Copy)]
+#[derive(Clone)]
 pub struct Choices(u32);
 
 impl Choices {

@@ -32,7 +32,7 @@ pub struct Centres {
     /// The turns of the second phase, as bits, and those that make the wings odd.
     axis_turns: u32,
     odd_turns: u32,
-    centres: Carrier,
+    carrier: Carrier,
     /// From where each place takes its wing.
     pulls: Vec<Perm>,
     ranks: Ranks,
@@ -96,7 +96,7 @@ impl Space for Sets<'_> {
     }
 
     fn around(&self, from: usize, mut each: impl FnMut(usize) -> bool) -> bool {
-        let mut turns = self.turns;
+        let mut turns = self.turns.clone();
         turns.any(|turn| each(self.rank.rank(self.carrier.after(self.all[from], turn))))
     }
 }
@@ -117,7 +117,7 @@ impl<F: Fn(u32, u32, bool) -> usize> Space for Parts<'_, F> {
 
     fn around(&self, from: usize, mut each: impl FnMut(usize) -> bool) -> bool {
         let (first, second, odd) = self.all[from];
-        let mut turns = self.turns;
+        let mut turns = self.turns.clone();
         turns.any(|turn| {
             let (first, second) = (self.centres.after(first, turn), self.centres.after(second, turn));
             each((self.rank)(first, second, odd != (self.odd_turns >> turn & 1 == 1)))
@@ -138,7 +138,7 @@ impl Centres {
             bits(&|turn| matches!(turn.block, Block::Outer { depth: 2, .. }) && turn.amount != Amount::Half);
         let succession = Succession::new(&turns, size);
         let every = succession.next(None);
-        let second = every.without(!axis_turns);
+        let second = every.clone().without(!axis_turns);
         let centres = Carrier::new(centre, &turns, size);
         let pulls = turns.iter().map(|&turn| *State::solved(size).after(&[turn]).orbit(wing)).collect();
         let ranks = Ranks::new();
@@ -153,7 +153,7 @@ impl Centres {
         if !told() {
             return None;
         }
-        let upper = Self::upper(&centres, second, odd_turns, &ranks);
+        let upper = Self::upper(&centres, second.clone(), odd_turns, &ranks);
         if !told() {
             return None;
         }
@@ -163,7 +163,7 @@ impl Centres {
             succession,
             axis_turns,
             odd_turns,
-            centres,
+            carrier: centres,
             pulls,
             ranks,
             axis,
@@ -208,7 +208,7 @@ impl Centres {
     }
 
     fn after(&self, at: Middle, turn: usize) -> Middle {
-        let carried = |set| self.centres.after(set, turn);
+        let carried = |set| self.carrier.after(set, turn);
         Middle {
             upper: carried(at.upper),
             front: carried(at.front),
@@ -254,7 +254,7 @@ impl<'a> Search<'a> {
         work: u64,
     ) -> Vec<Entry> {
         let mut search = Self { centres, pairing, edges, wanted, work, found: Vec::new() };
-        let starts = search.starts(state);
+        let starts = Self::starts(state);
         let least = |start: &Start| centres.axis.get(centres.ranks.eight_of_24.rank(start.axis));
         let longest = starts.iter().map(least).min().unwrap_or(0) + SLACK;
         for total in 0..=u8::MAX {
@@ -275,7 +275,7 @@ impl<'a> Search<'a> {
         self.found.len() >= self.wanted || (self.work == 0 && !self.found.is_empty())
     }
 
-    fn starts(&self, state: &State) -> Vec<Start> {
+    fn starts(state: &State) -> Vec<Start> {
         let (wing, centre) = (Orbit::of(state.size())[1], Orbit::of(state.size())[2]);
         // Each axis upright, and each of the other two from front to back.
         let ups = [
@@ -313,7 +313,7 @@ impl<'a> Search<'a> {
             choices = choices.without(centres.axis_turns);
         }
         for turn in choices {
-            let next = centres.centres.after(axis, turn);
+            let next = centres.carrier.after(axis, turn);
             if centres.axis.get(centres.ranks.eight_of_24.rank(next)) < left {
                 path.push(turn);
                 self.first(start, next, left - 1, then, path);
@@ -330,7 +330,7 @@ impl<'a> Search<'a> {
         self.work = self.work.saturating_sub(1);
         let lies = start
             .colours
-            .map(|set| path.iter().fold(set, |set, &turn| self.centres.centres.after(set, turn)));
+            .map(|set| path.iter().fold(set, |set, &turn| self.centres.carrier.after(set, turn)));
         let of = |colour: Face| lies[colour as usize];
         let exchanged = path.iter().filter(|&&turn| self.centres.odd_turns >> turn & 1 == 1).count();
         let odd = start.wings.is_odd() != (exchanged % 2 == 1);

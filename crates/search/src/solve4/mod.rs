@@ -25,7 +25,7 @@ use pairing::{MOST_OUTSIDE, Pairing, Position};
 use places::Edges;
 
 /// The size that is solved here.
-const SIZE: Size = Size::ALL[2];
+pub const SIZE: Size = Size::ALL[2];
 /// What becomes of it when its wings are paired.
 const PAIRED: Size = Size::THREE;
 
@@ -171,7 +171,6 @@ impl Tables {
                 let pairing = self.pairing.named(&[path.as_slice(), &rest].concat());
                 Some((way.hold, [way.turns.as_slice(), &pairing].concat()))
             });
-            if total > 19 {}
             if reached.is_some() {
                 return reached;
             }

@@ -185,13 +185,13 @@ impl Pairing {
 
     fn fill(&mut self, told: &mut dyn FnMut(usize) -> bool) -> Option<()> {
         let mut ring = vec![self.goal];
-        self.ball.insert(self.key(&self.goal), 0);
+        self.ball.insert(Self::key(&self.goal), 0);
         for depth in 1..=RADIUS {
             let mut next = Vec::with_capacity(ring.len() * 13);
             for (done, from) in ring.iter().enumerate() {
                 for turn in self.inner(None) {
                     let to = self.after(from, turn);
-                    if self.ball.insert(self.key(&to), depth) {
+                    if self.ball.insert(Self::key(&to), depth) {
                         next.push(to);
                     }
                 }
@@ -204,7 +204,7 @@ impl Pairing {
         Some(())
     }
 
-    fn key(&self, position: &Position) -> u64 {
+    fn key(position: &Position) -> u64 {
         u64::from(order_rank(position.mates)) * Patterns::COUNT as u64 + position.patterns.index() as u64
     }
 
@@ -322,7 +322,7 @@ impl Pairing {
 
     fn descend(&self, at: &Position, left: u8, last: Option<usize>, path: &mut Vec<usize>) -> bool {
         if left <= RADIUS {
-            return self.ball.get(self.key(at)) == Some(left) && self.go_home(*at, left, path);
+            return self.ball.get(Self::key(at)) == Some(left) && self.go_home(*at, left, path);
         }
         for turn in self.inner(last) {
             let next = self.movers.after(at.patterns, turn);
@@ -344,7 +344,7 @@ impl Pairing {
             let nearer = self
                 .inner(None)
                 .map(|turn| (turn, self.after(&at, turn)))
-                .find(|(_, next)| self.ball.get(self.key(next)) == Some(left));
+                .find(|(_, next)| self.ball.get(Self::key(next)) == Some(left));
             let Some((turn, next)) = nearer else { break };
             path.push(turn);
             at = next;
