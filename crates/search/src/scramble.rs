@@ -5,8 +5,10 @@
 //! At a competition the official program, the current regulations and the delegate's word stand.
 
 use crate::random::below;
+use crate::solve::merging::cut;
+pub use crate::solve::merging::merges;
 use crate::{solve2, solve3, solve4};
-use cube::{Amount, Axis, Block, Claim, Face, NotProven, Rotation, Size, State, Turn};
+use cube::{Amount, Block, Claim, Face, NotProven, Rotation, Size, State, Turn};
 use rand::Rng;
 use thiserror::Error;
 
@@ -299,29 +301,6 @@ fn lead_by(
     let mut turns = cube::inverted(&solve(&before)?);
     turns.extend_from_slice(ending);
     Ok(turns)
-}
-
-/// Where a turn cuts the cube: its axis, and how many layers lie on the positive side of the cut.
-///
-/// A run of turns about one axis is as short as it can be, up to the way of holding, exactly when no two of them
-/// cut at the same place.
-fn cut(turn: Turn, size: Size) -> Option<(Axis, u8)> {
-    match turn.block {
-        Block::Outer { face, depth } if face.is_positive() => Some((face.axis(), depth)),
-        Block::Outer { face, depth } => Some((face.axis(), size.layers().saturating_sub(depth))),
-        Block::Inner { .. } | Block::Slice(_) | Block::Whole(_) => None,
-    }
-}
-
-/// Whether two outer turns can be made as one or cancel, also across turns about the same axis between them, and also
-/// when they take the cube from its two sides.
-pub fn merges(turns: &[Turn], size: Size) -> bool {
-    turns.iter().enumerate().any(|(at, &turn)| {
-        turns[at + 1..]
-            .iter()
-            .take_while(|later| later.block.axis() == turn.block.axis())
-            .any(|&later| cut(turn, size).is_some() && cut(later, size) == cut(turn, size))
-    })
 }
 
 /// Random turns, each drawn evenly among those that merge with none before, and the turns that end in the hold.

@@ -2,7 +2,7 @@
 
 use cube::{Size, Turn};
 
-use crate::scramble::merges;
+use super::merging::merges;
 
 /// For each turn of a set, the turns of the set that may come next, as bits.
 pub struct Succession {

@@ -7,6 +7,9 @@ use crate::solve::rank::{order_rank, orders, turning_rank, turnings};
 use crate::solve::subsets::{Subsets, all};
 use cube::{Amount, Corners, Face, Midges, Orbit, Size, State, Turn};
 
+/// The size whose corners and edges these are.
+pub const SIZE: Size = Size::THREE;
+
 /// How many face turns there are.
 pub const TURNS: usize = 18;
 /// How many of them lie in the subgroup.
@@ -81,7 +84,7 @@ impl Turned {
         let effects = turns
             .iter()
             .map(|&turn| {
-                let state = State::solved(Size::THREE).after(&[turn]);
+                let state = State::solved(SIZE).after(&[turn]);
                 Effect { corners: state.corners(), midges: state.midges() }
             })
             .collect();

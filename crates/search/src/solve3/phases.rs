@@ -1,8 +1,8 @@
 //! The search in two phases: into the subgroup where half turns suffice, and home inside it.
 
-use super::coordinates::{Inner, Order, Outer};
+use super::coordinates::{Inner, Order, Outer, SIZE};
 use super::tables::Tables;
-use cube::{Corners, Midges, Rotation, Size, State, Turn, inverted, rotated};
+use cube::{Corners, Midges, Rotation, State, Turn, inverted, rotated};
 
 /// The most turns that a position of the subgroup can need there.
 ///
@@ -35,7 +35,7 @@ fn views(tables: &Tables, state: &State) -> Vec<View> {
     for backwards in [false, true] {
         let seen = if backwards { state.inverse() } else { *state };
         for hold in [Rotation::NONE, third, third.then(third)] {
-            let held = State::held(Size::THREE, hold);
+            let held = State::held(SIZE, hold);
             let turned = held.inverse().then(&seen).then(&held);
             let (corners, midges) = (turned.corners(), turned.midges());
             let outer = tables.turned.outer(&corners, &midges);

@@ -1,9 +1,9 @@
 //! What the two phases look up: 4 MB, made from the model at the first call.
 
-use super::coordinates::{INNER_TURNS, Inner, Order, Outer, SLICES, TURNS, Turned};
+use super::coordinates::{INNER_TURNS, Inner, Order, Outer, SIZE, SLICES, TURNS, Turned};
 use crate::solve::distances::{Distances, Pairs};
 use crate::solve::succession::{Choices, Succession};
-use cube::{Amount, Corners, Midges, Size, Turn};
+use cube::{Amount, Corners, Midges, Turn};
 use std::sync::LazyLock;
 
 /// All tables.
@@ -62,8 +62,8 @@ impl Tables {
             turned.inner.iter().position(half).unwrap_or_default()
         });
         Self {
-            succession: Succession::new(&turned.turns, Size::THREE),
-            inner_succession: Succession::new(&turned.inner.map(|turn| turned.turns[turn]), Size::THREE),
+            succession: Succession::new(&turned.turns, SIZE),
+            inner_succession: Succession::new(&turned.inner.map(|turn| turned.turns[turn]), SIZE),
             inner_turns: turned.inner.iter().fold(0, |bits, &turn| bits | 1 << turn),
             half_turn,
             twist_slice: outer(&twists, goal.twist),

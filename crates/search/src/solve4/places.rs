@@ -50,10 +50,8 @@ pub fn all_turns() -> Vec<Turn> {
 
 /// Whether a turn keeps the colours of U and D on these two faces, once they are there.
 pub fn keeps_axis(turn: Turn) -> bool {
-    match turn.block {
-        Block::Outer { depth: 1, .. } => true,
-        block => block.axis() == Face::U.axis() || turn.amount == Amount::Half,
-    }
+    let outermost = matches!(turn.block, Block::Outer { depth: 1, .. });
+    outermost || turn.block.axis() == Face::U.axis() || turn.amount == Amount::Half
 }
 
 /// Whether a turn is one of the last phase before all is paired: of F and B and of two layers only half turns.
@@ -84,9 +82,9 @@ impl Edges {
         const RANK: [Face; 6] = [Face::U, Face::D, Face::F, Face::B, Face::R, Face::L];
         let rank = |face: Face| RANK.iter().position(|&other| other == face);
         let mut edges = Self { places: [[0; 2]; 12], firsts: 0, edge: [0; Sticker::COUNT] };
-        let firsts = Sticker::all().filter(|&place| match orbit.faces(place) {
-            [own, other, ..] => rank(*own) < rank(*other),
-            _ => false,
+        let firsts = Sticker::all().filter(|&place| {
+            let faces = orbit.faces(place);
+            faces.first().map(|&own| rank(own)) < faces.get(1).map(|&other| rank(other))
         });
         for (number, first) in firsts.enumerate() {
             let backwards = |place: &Sticker| orbit.faces(*place).iter().eq(orbit.faces(first).iter().rev());
