@@ -22,5 +22,7 @@ mod least_squares;
 pub mod random;
 pub mod scramble;
 pub mod setup;
+mod solve;
 pub mod solve2;
 pub mod solve3;
+pub mod solve4;

@@ -1,6 +1,6 @@
-//! Uniformly random states of the 2x2 and 3x3, from a generator that the caller brings.
+//! Uniformly random states of the 2x2, 3x3 and 4x4, from a generator that the caller brings.
 
-use cube::{Corners, Midges, Size, State};
+use cube::{Corners, Midges, Orbit, Perm, Rotation, Size, State};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha20Rng;
 
@@ -98,4 +98,26 @@ pub fn state3(generator: &mut impl Rng) -> State {
     let corners = corners(generator);
     let midges = midges(corners.is_odd(), generator);
     State::from_pieces(&corners, &midges).unwrap_or(State::solved(SIZE))
+}
+
+/// A uniformly random order of an orbit whose pieces have one sticker each, such as wings.
+pub fn order(generator: &mut impl Rng) -> Perm {
+    let mut table: [u8; 24] = std::array::from_fn(|at| at as u8);
+    shuffle(&mut table, generator);
+    Perm::new(table).unwrap_or(Perm::IDENTITY)
+}
+
+/// A uniformly random state of the 4x4 in any hold, as it looks: each of the 8! · 3⁷ · 24! · 24! / 4!⁶ ways to look is as likely as any other.
+///
+/// All centres are drawn as if they could be told apart, which makes every look equally likely, since each comes from 4!⁶ draws.
+///
+/// ```
+/// let state = search::random::state4(&mut search::random::seeded(1));
+/// assert_eq!(state, search::random::state4(&mut search::random::seeded(1)));
+/// ```
+pub fn state4(generator: &mut impl Rng) -> State {
+    let size = Size::ALL[2];
+    let corners = *State::from_corners(&corners(generator)).orbit(Orbit::Corner);
+    let perms = [corners, order(generator), order(generator)];
+    State::from_orbits(size, Rotation::NONE, &perms).unwrap_or(State::solved(size))
 }

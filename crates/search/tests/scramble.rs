@@ -17,7 +17,7 @@ fn every_scramble_leads_to_its_state() {
     for size in Size::ALL {
         let mut generator = random::seeded(u64::from(size.layers()));
         for event in [Event::Sighted, Event::Blindfolded] {
-            for _ in 0..100 {
+            for _ in 0..if size.layers() == 4 { 5 } else { 100 } {
                 let drawn = scramble(size, event, &mut generator).unwrap();
                 assert_eq!((drawn.size(), drawn.event()), (size, event));
                 assert!(drawn.turns().iter().all(|turn| turn.check(size).is_ok()));
@@ -39,16 +39,13 @@ fn what_is_drawn_for_which_size() {
     let mut generator = random::seeded(8);
     let draws = Size::ALL.map(|size| scramble(size, Event::Sighted, &mut generator).unwrap());
     let of = draws.each_ref().map(Scramble::draw);
-    assert_eq!(
-        of,
-        [Draw::State, Draw::State, Draw::TurnsInsteadOfState, Draw::Turns, Draw::Turns, Draw::Turns]
-    );
-    assert_eq!(draws.each_ref().map(Scramble::is_random_state), [true, true, false, false, false, false]);
-    for drawn in &draws[2..] {
+    assert_eq!(of, [Draw::State, Draw::State, Draw::State, Draw::Turns, Draw::Turns, Draw::Turns]);
+    assert_eq!(draws.each_ref().map(Scramble::is_random_state), [true, true, true, false, false, false]);
+    for drawn in &draws[3..] {
         assert_eq!(drawn.turns().len(), random_turns(drawn.size()));
     }
-    // From memory: customary numbers; the regulations name none.
-    assert_eq!(Size::ALL.map(random_turns)[3..], [60, 80, 100]);
+    // Common practice, no source; the regulations name none.
+    assert_eq!(Size::ALL.map(random_turns), [0, 0, 0, 60, 80, 100]);
     assert_eq!(Size::ALL.map(fewest_turns), [4, 2, 2, 2, 2, 2]);
 }
 
@@ -128,23 +125,39 @@ fn turns_that_merge() {
     }
 }
 
+/// What the first version drew from a seed for the 2x2 and 3x3 is drawn from it for ever: the moves below are those that it gave, and
+/// lead to the same state. The moves themselves changed once, when these searches took the place of another.
 #[test]
-fn a_seed_gives_the_same_scramble_for_ever() {
+fn a_seed_gives_the_same_state_for_ever() {
+    let given = [
+        (Size::TWO, Event::Sighted, "R' F2 R U R2 U2 F2 R' F"),
+        (Size::TWO, Event::Blindfolded, "U' F2 R2 F R U' F R' U x2 z'"),
+        (Size::THREE, Event::Sighted, "B2 F D2 B U2 L2 B' U2 L2 R2 F D' L' B' D' L' D2 F R2 U'"),
+        (
+            Size::THREE,
+            Event::Blindfolded,
+            "R B2 U L2 D L2 R2 B2 U' L2 F2 D B2 F R B2 U' L' D U2 B' U' Fw' Uw2",
+        ),
+    ];
+    for (size, event, moves) in given {
+        let drawn = scramble(size, event, &mut random::seeded(2026)).unwrap();
+        assert_eq!(*drawn.state(), State::solved(size).after(&turns(moves, size)), "{size}");
+    }
+    assert_eq!(
+        random::state3(&mut random::seeded(1_000)).facelets().to_string(),
+        "LBLDUURRBBBDDLLRFBBBUUFRLFRRBDURFFDUFLUUBRFLFDRULDFDDL"
+    );
+}
+
+/// The moves of a seed are the same on every platform.
+#[test]
+fn a_seed_gives_the_same_scramble() {
     let text = |layers, event| {
         let drawn = scramble(Size::new(layers).unwrap(), event, &mut random::seeded(2026)).unwrap();
         display_turns(drawn.turns()).to_string()
     };
     assert_eq!(text(2, Event::Sighted), "R' F2 R U R2 U2 F2 R' F");
-    assert_eq!(text(2, Event::Blindfolded), "U' F2 R2 F R U' F R' U x2 z'");
     assert_eq!(text(3, Event::Sighted), "B2 F D2 B U2 L2 B' U2 L2 R2 F D' L' B' D' L' D2 F R2 U'");
-    assert_eq!(
-        text(3, Event::Blindfolded),
-        "R B2 U L2 D L2 R2 B2 U' L2 F2 D B2 F R B2 U' L' D U2 B' U' Fw' Uw2"
-    );
-    assert_eq!(
-        text(4, Event::Sighted),
-        "B2 Rw2 Uw2 Rw B' U' D' F' U' D2 B' Fw2 L' Uw' Rw F' D2 B2 Rw' U' Fw2 U2 F Uw2 F2 B' D' R' F L' R U' F Uw' F2 R' U' B' R D'"
-    );
     assert_eq!(
         text(5, Event::Blindfolded),
         "Bw' L B D2 Uw Dw' F2 Uw Dw D' Fw' F2 L B Fw2 Dw2 D2 B2 Uw Fw' U2 Lw' L Fw D2 Dw' Rw F2 Fw Rw Uw2 Lw' L Fw Rw' U' D2 Rw2 Dw' Fw2 Bw2 Dw F U Dw2 Lw' Uw' F' Dw2 Rw2 L D2 R D F Dw2 D Uw' Fw' F2 3Fw' 3Uw2"
@@ -153,7 +166,7 @@ fn a_seed_gives_the_same_scramble_for_ever() {
 
 #[test]
 fn sequences_to_larger_cubes_are_not_made_up() {
-    let size = Size::new(4).unwrap();
+    let size = Size::new(5).unwrap();
     assert_eq!(leading_to(&State::solved(size)), Err(ScrambleError::NoSolver(size)));
 }
 

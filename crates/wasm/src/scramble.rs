@@ -3,10 +3,11 @@
 use cube::display_turns;
 use search::random::seeded;
 use search::scramble::{Event, scramble};
+use search::solve4;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
-use crate::call::Call;
+use crate::call::{Call, Progress};
 use crate::names::size;
 
 /// What is wanted.
@@ -32,8 +33,16 @@ pub(crate) fn seed([high, low]: [u32; 2]) -> u64 {
     (u64::from(high) << 32) | u64::from(low)
 }
 
-pub(crate) fn random(call: &Call<'_>, draw: &Draw) -> Result<RandomScramble, Failure> {
+pub(crate) fn random(call: &mut Call<'_>, draw: &Draw) -> Result<RandomScramble, Failure> {
     let size = size(call.voice, draw.size)?;
+    if size == solve4::SIZE {
+        // The worker keeps them while it lives; who does not want to wait ends it.
+        solve4::prepare(&mut |hundredths| {
+            (call.report)(Progress { done: u32::from(hundredths), of: Some(100) });
+            true
+        })
+        .map_err(|error| Failure::new(error.to_string()))?;
+    }
     let drawn = scramble(size, Event::Sighted, &mut seeded(seed(draw.seed)))
         .map_err(|error| Failure::new(error.to_string()))?;
     Ok(RandomScramble { moves: display_turns(drawn.turns()).to_string() })

@@ -14,7 +14,8 @@ use num_format::{Locale, ToFormattedString};
 use rand::SeedableRng;
 use rand_chacha::ChaCha20Rng;
 use search::random::below;
-use search::scramble::{Draw, Event, leading_to, random_turns, scramble};
+use search::scramble::{Draw, Event, leading_to, scramble};
+use search::solve4;
 use std::fs;
 use std::io::{self, BufWriter, IsTerminal, Write};
 use std::process::ExitCode;
@@ -252,6 +253,14 @@ impl<'a> Progress<'a> {
         true
     }
 
+    /// Always goes on, too.
+    fn tables(&mut self, hundredths: u8) -> bool {
+        if self.due() {
+            overwrite(&self.session.voice.say("scramble-tables", &[("done", hundredths.into())]));
+        }
+        true
+    }
+
     fn one_done(&mut self) {
         self.done += 1;
         if self.due() {
@@ -282,11 +291,11 @@ fn many(
     make: &mut dyn FnMut(&mut Progress<'_>) -> Result<Made, Failure>,
 ) -> Result<ExitCode, Failure> {
     let size = solver.size();
-    if size.layers() == 4 {
-        let blanks = [("size", size.to_string().into()), ("turns", random_turns(size).into())];
-        eprintln!("{}", session.voice.say("scramble-random-turns", &blanks));
-    }
     let mut progress = Progress::new(session, options.count);
+    if size == solve4::SIZE {
+        // Not kept in a file: they take two seconds to make and would have to be checked at every start.
+        let _ = solve4::prepare(&mut |hundredths| progress.tables(hundredths));
+    }
     if let Some(path) = &options.sheet {
         let mut all = Vec::new();
         for _ in 0..options.count {

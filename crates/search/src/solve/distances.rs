@@ -1,0 +1,104 @@
+//! How far each position of a numbered space is from the nearest goal: four bits each.
+
+/// Positions with numbers, and what lies around each.
+pub trait Space {
+    /// How many positions there are.
+    fn count(&self) -> usize;
+
+    /// Hands the positions one turn away to `each` until that answers `true`, which is then the answer.
+    ///
+    /// What one turn does another must undo.
+    fn around(&self, from: usize, each: impl FnMut(usize) -> bool) -> bool;
+}
+
+/// A space of pairs: the first part of a position and its second, each with its own table of what every turn makes of it.
+/// The number of a pair is the first times the count of the second, plus the second.
+pub struct Pairs<'a, const TURNS: usize> {
+    /// What the turns make of each first part.
+    pub first: &'a [[u16; TURNS]],
+    /// What the same turns make of each second part.
+    pub second: &'a [[u16; TURNS]],
+}
+
+impl<const TURNS: usize> Space for Pairs<'_, TURNS> {
+    fn count(&self) -> usize {
+        self.first.len() * self.second.len()
+    }
+
+    fn around(&self, from: usize, mut each: impl FnMut(usize) -> bool) -> bool {
+        let width = self.second.len();
+        self.first[from / width]
+            .iter()
+            .zip(&self.second[from % width])
+            .any(|(&first, &second)| each(first as usize * width + second as usize))
+    }
+}
+
+/// A table of distances, found breadth first.
+pub struct Distances {
+    pairs: Vec<u8>,
+}
+
+/// What stands where no distance is known.
+const UNKNOWN: u8 = 15;
+
+impl Distances {
+    /// The largest distance that a table can hold.
+    pub const MOST: u8 = UNKNOWN - 1;
+
+    /// Distances from the goals.
+    ///
+    /// While few positions are known the table goes on from those; when few are left it looks which of them have a known
+    /// neighbour. Positions that no turns lead to are 15 away.
+    pub fn new(space: &impl Space, goals: impl IntoIterator<Item = usize>) -> Self {
+        let count = space.count();
+        let mut found = vec![UNKNOWN; count];
+        let mut ring: Vec<u32> = goals.into_iter().map(|goal| goal as u32).collect();
+        for &goal in &ring {
+            found[goal as usize] = 0;
+        }
+        let mut known = ring.len();
+        let mut depth = 0;
+        while depth < Self::MOST && !ring.is_empty() && ring.len() * 3 < count - known {
+            depth += 1;
+            let mut next = Vec::with_capacity(ring.len() * 8);
+            for &from in &ring {
+                space.around(from as usize, |to| {
+                    if found[to] == UNKNOWN {
+                        found[to] = depth;
+                        next.push(to as u32);
+                    }
+                    false
+                });
+            }
+            known += next.len();
+            ring = next;
+        }
+        let unknown = |found: &[u8]| (0..count as u32).filter(|&at| found[at as usize] == UNKNOWN).collect();
+        let mut left: Vec<u32> = unknown(&found);
+        let mut before = usize::MAX;
+        while depth < Self::MOST && left.len() < before {
+            depth += 1;
+            before = left.len();
+            left.retain(|&from| {
+                let near = space.around(from as usize, |to| found[to] == depth - 1);
+                if near {
+                    found[from as usize] = depth;
+                }
+                !near
+            });
+        }
+        Self::packed(&found)
+    }
+
+    /// The table of distances that are known already, one byte each, at most 15.
+    pub fn packed(found: &[u8]) -> Self {
+        let pairs = found.chunks(2).map(|pair| pair[0] | pair.get(1).map_or(0, |&second| second << 4));
+        Self { pairs: pairs.collect() }
+    }
+
+    /// How far a position is.
+    pub fn get(&self, position: usize) -> u8 {
+        self.pairs[position / 2] >> (position % 2 * 4) & 15
+    }
+}

@@ -1,0 +1,140 @@
+//! The search in two phases: into the subgroup where half turns suffice, and home inside it.
+
+use super::coordinates::{Inner, Order, Outer, SIZE};
+use super::tables::Tables;
+use cube::{Corners, Midges, Rotation, State, Turn, inverted, rotated};
+
+/// The most turns that a position of the subgroup can need there.
+///
+/// Source: known of this subgroup, from memory; nothing depends on it but where the search goes first.
+const MOST_INSIDE: u8 = 18;
+/// The longest second phase that is tried while a longer first phase is still likely to be found sooner.
+const USUAL_INSIDE: u8 = 11;
+
+/// One of six equal tasks: the state seen along one of three axes, forwards or backwards.
+struct View {
+    hold: Rotation,
+    backwards: bool,
+    order: Order,
+    outer: Outer,
+}
+
+impl Order {
+    /// The pieces of a state.
+    pub fn of(corners: &Corners, midges: &Midges) -> Self {
+        Self { corners: *corners.pieces(), midges: *midges.pieces() }
+    }
+}
+
+/// The state, whose centres are as in the first hold, in six ways.
+fn views(tables: &Tables, state: &State) -> Vec<View> {
+    let third =
+        Rotation::all().find(|&hold| hold != Rotation::NONE && hold.then(hold).then(hold) == Rotation::NONE);
+    let third = third.unwrap_or(Rotation::NONE);
+    let mut views = Vec::with_capacity(6);
+    for backwards in [false, true] {
+        let seen = if backwards { state.inverse() } else { *state };
+        for hold in [Rotation::NONE, third, third.then(third)] {
+            let held = State::held(SIZE, hold);
+            let turned = held.inverse().then(&seen).then(&held);
+            let (corners, midges) = (turned.corners(), turned.midges());
+            let outer = tables.turned.outer(&corners, &midges);
+            views.push(View { hold, backwards, order: Order::of(&corners, &midges), outer });
+        }
+    }
+    views
+}
+
+impl View {
+    /// The turns that solve the state itself, from those that solve this view of it.
+    fn translated(&self, turns: &[Turn]) -> Vec<Turn> {
+        let turns = rotated(turns, self.hold.inverse());
+        if self.backwards { inverted(&turns) } else { turns }
+    }
+}
+
+/// A search in one view.
+struct Search<'a> {
+    tables: &'a Tables,
+    view: &'a View,
+    /// The turns so far, by their numbers.
+    path: Vec<usize>,
+    /// How many turns both phases may take together.
+    limit: u8,
+    /// The longest second phase to look for.
+    inside: u8,
+}
+
+impl Search<'_> {
+    /// Goes exactly so many turns into the subgroup, the last of which lies outside, and then home.
+    fn enter(&mut self, at: Outer, left: u8, last: Option<usize>) -> bool {
+        let mut choices = self.tables.succession.next(last);
+        if left == 1 {
+            choices = choices.without(self.tables.inner_turns);
+        }
+        for turn in self.tables.outer_nearer(at, left - 1, choices) {
+            let next = self.tables.outer_after(at, turn);
+            // Inside with turns left: whoever leaves again comes back no sooner than after five turns.
+            if left > 1 && left < 5 && self.tables.outer_least(next) == 0 {
+                continue;
+            }
+            self.path.push(turn);
+            if if left == 1 { self.finish() } else { self.enter(next, left - 1, Some(turn)) } {
+                return true;
+            }
+            self.path.pop();
+        }
+        false
+    }
+
+    /// The second phase from the end of the path.
+    fn finish(&mut self) -> bool {
+        let turned = &self.tables.turned;
+        let order = self.path.iter().fold(self.view.order, |order, &turn| turned.order_after(&order, turn));
+        let at = turned.inner_of(&order);
+        let most = (self.limit - self.path.len() as u8).min(self.inside);
+        // A half turn of the last face is a turn of the first phase made otherwise.
+        let last = self.path.last().map(|&turn| self.tables.half_turn[turn]);
+        (self.tables.inner_least(at)..=most).any(|depth| self.go_home(at, depth, last))
+    }
+
+    /// Goes exactly so many turns of the subgroup home.
+    fn go_home(&mut self, at: Inner, left: u8, last: Option<usize>) -> bool {
+        if left == 0 {
+            return self.tables.inner_least(at) == 0;
+        }
+        for turn in self.tables.inner_nearer(at, left - 1, self.tables.inner_succession.next(last)) {
+            self.path.push(self.tables.turned.inner[turn]);
+            if self.go_home(self.tables.inner_after(at, turn), left - 1, Some(turn)) {
+                return true;
+            }
+            self.path.pop();
+        }
+        false
+    }
+}
+
+/// A solution of at most so many turns of a state whose centres are as in the first hold; `None` if there is none.
+pub fn solve(state: &State, limit: u8) -> Option<Vec<Turn>> {
+    let tables = Tables::get();
+    let views = views(tables, state);
+    for inside in [USUAL_INSIDE, MOST_INSIDE] {
+        for outside in 0..=limit {
+            for view in &views {
+                let least = tables.outer_least(view.outer);
+                if least > outside {
+                    continue;
+                }
+                let mut search = Search { tables, view, path: Vec::with_capacity(32), limit, inside };
+                let solved =
+                    if outside == 0 { search.finish() } else { search.enter(view.outer, outside, None) };
+                if solved {
+                    let turns: Vec<Turn> =
+                        search.path.iter().map(|&turn| tables.turned.turns[turn]).collect();
+                    return Some(view.translated(&turns));
+                }
+            }
+        }
+    }
+    None
+}
