@@ -31,7 +31,7 @@ struct Arrows<'a> {
 }
 
 /// The faces that are joined with one, itself included.
-fn part_of(joined: &[Faces; 6], face: usize) -> Faces {
+fn part_of(joined: [Faces; 6], face: usize) -> Faces {
     let mut part: Faces = 1 << face;
     let mut new = part;
     while new != 0 {
@@ -64,7 +64,7 @@ impl<'a> Arrows<'a> {
 
     /// The faces that arrows join with one, itself included.
     fn part_of(&self, face: usize) -> Faces {
-        part_of(&self.joined, face)
+        part_of(self.joined, face)
     }
 
     /// Uses an arrow; where it leads.
@@ -86,7 +86,7 @@ impl<'a> Arrows<'a> {
             return true;
         }
         // The only arrow from here must be used now: as many come to a face as leave it.
-        if self.from[face] & (self.from[face] - 1) == 0 {
+        if self.from[face].is_power_of_two() {
             return true;
         }
         let mut joined = self.joined;
@@ -94,7 +94,7 @@ impl<'a> Arrows<'a> {
         joined[to] &= !(1 << face);
         let left = (0..6).filter(|&other| part >> other & 1 == 1 && joined[other] != 0);
         let left = left.fold(0, |left: Faces, other| left | 1 << other);
-        left & !part_of(&joined, to) == 0
+        left & !part_of(joined, to) == 0
     }
 
     /// Places on a face to which the walk may go on, the preferred first, by their ranks.

@@ -61,14 +61,12 @@ pub fn cheapest_breaks(
             met |= cycles.add(seen, candidate);
         }
     }
-    match cycles.all.as_slice() {
-        [] => Vec::new(),
-        _ => {
-            cycles.weigh_alone();
-            cycles.weigh_chains(waits);
-            cycles.cheapest(waits)
-        }
+    if cycles.all.is_empty() {
+        return Vec::new();
     }
+    cycles.weigh_alone();
+    cycles.weigh_chains(waits);
+    cycles.cheapest(waits)
 }
 
 /// The cycles to be chosen among, with what sets of them take.
