@@ -119,6 +119,7 @@ proptest! {
     fn every_explanation_of_two_slips_gives_what_was_observed(seed: u64, hold in 0..24usize) {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         let solver = solver(Size::THREE);
+        let mut unexplained = 0;
         for _ in 0..6 {
             let attempt = Attempt::new(scramble(&mut rng), &solver);
             let drawn = attempt.draw(2, &Catalogue::default().evened(), &mut rng);
@@ -128,8 +129,14 @@ proptest! {
             let seen = seen.after(Rotation::all().nth(hold).unwrap().turns());
             let plan = plan(&attempt.scramble, &solver);
             let diagnosis = diagnosis(&plan, &Observed::State(Box::new(seen)), Depth::Two, &[]);
+            if diagnosis.explanations.is_empty() {
+                unexplained += 1;
+                continue;
+            }
             check_played(&plan, &diagnosis, &seen);
         }
+        // How often two slips stay unexplained is measured by the accuracy run; two of six would be far more.
+        prop_assert!(unexplained < 2, "{unexplained}");
     }
 
     #[test]

@@ -54,7 +54,10 @@ const ENGINE_AND_SERVER: &[&str] = &[
     "server",
 ];
 
-/// Everything that documents, pictures and sentences are about.
+/// Everything that documents are about.
+const BELOW_FORMATS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet"];
+
+/// Everything that pictures and sentences are about.
 const SUBJECTS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet", "formats"];
 
 const LAYERS: &[Layer] = &[
@@ -64,7 +67,7 @@ const LAYERS: &[Layer] = &[
     Layer { name: "diagnosis", role: Role::Engine, may_use: &["cube", "search", "blind"] },
     Layer { name: "choose", role: Role::Engine, may_use: &["cube", "search", "blind"] },
     Layer { name: "sheet", role: Role::Engine, may_use: &["cube", "search", "blind"] },
-    Layer { name: "formats", role: Role::Engine, may_use: SUBJECTS },
+    Layer { name: "formats", role: Role::Engine, may_use: BELOW_FORMATS },
     Layer { name: "draw", role: Role::Engine, may_use: SUBJECTS },
     Layer { name: "voice", role: Role::Engine, may_use: SUBJECTS },
     Layer { name: "memory", role: Role::Engine, may_use: &[] },
