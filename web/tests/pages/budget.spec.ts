@@ -71,6 +71,7 @@ test("the rest is fetched when the page has nothing else to do, and stays below 
   const files = await sizes();
   numbers["bytes of the rest"] = only(files, /\/rest_bg-/) + only(files, /\/rest-worker-/);
   expect(only(files, /\/rest_bg-/)).toBeGreaterThan(100_000);
+  // The aim of 450 KB is missed: 552,848 bytes were measured, compressed with Brotli.
   expect(numbers["bytes of the rest"]).toBeLessThan(560_000);
 });
 
