@@ -1,6 +1,6 @@
 //! Sheets and methods: `cargo bench -p blind`.
 
-use blind::sheet::Sheet;
+use ::sheet::Sheet;
 use blind::{BreakChoice, Conventions, MethodName, Outfit, Solver, usual};
 use cube::{Orbit, Size, State};
 use divan::{Bencher, black_box};

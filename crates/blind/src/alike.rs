@@ -11,14 +11,13 @@
 //! which the arrows that are left still hang together with where the walk has come (M. Fleury's rule, 1883, here for
 //! arrows: a walk over all of them remains as long as they hang together, since they are balanced at every point).
 
-use crate::trace::{Role, Step};
+use crate::step::{Role, Step};
 use cube::{Face, Perm, Sticker};
 
 /// A set of faces, a bit each.
 type Faces = u8;
 
 /// Wrong places, the buffer's not among them, as arrows that are still to be used.
-#[derive(Clone)]
 struct Arrows<'a> {
     order: &'a [Sticker; 24],
     /// For each face its wrong places, as bits by their rank in the order.
@@ -29,6 +28,22 @@ struct Arrows<'a> {
     count: [[u8; 6]; 6],
     /// For each face those that an arrow joins it with, either way.
     joined: [Faces; 6],
+}
+
+/// The faces that are joined with one, itself included.
+fn part_of(joined: [Faces; 6], face: usize) -> Faces {
+    let mut part: Faces = 1 << face;
+    let mut new = part;
+    while new != 0 {
+        let mut reached = 0;
+        while new != 0 {
+            reached |= joined[new.trailing_zeros() as usize];
+            new &= new - 1;
+        }
+        new = reached & !part;
+        part |= reached;
+    }
+    part
 }
 
 impl<'a> Arrows<'a> {
@@ -49,18 +64,7 @@ impl<'a> Arrows<'a> {
 
     /// The faces that arrows join with one, itself included.
     fn part_of(&self, face: usize) -> Faces {
-        let mut part: Faces = 1 << face;
-        let mut new = part;
-        while new != 0 {
-            let mut reached = 0;
-            while new != 0 {
-                reached |= self.joined[new.trailing_zeros() as usize];
-                new &= new - 1;
-            }
-            new = reached & !part;
-            part |= reached;
-        }
-        part
+        part_of(self.joined, face)
     }
 
     /// Uses an arrow; where it leads.
@@ -81,11 +85,16 @@ impl<'a> Arrows<'a> {
         if self.count[face][to] + self.count[to][face] > 1 {
             return true;
         }
-        let mut after = self.clone();
-        after.take(face, rank);
-        let left = (0..6).filter(|&other| part >> other & 1 == 1 && after.joined[other] != 0);
+        // The only arrow from here must be used now: as many come to a face as leave it.
+        if self.from[face].is_power_of_two() {
+            return true;
+        }
+        let mut joined = self.joined;
+        joined[face] &= !(1 << to);
+        joined[to] &= !(1 << face);
+        let left = (0..6).filter(|&other| part >> other & 1 == 1 && joined[other] != 0);
         let left = left.fold(0, |left: Faces, other| left | 1 << other);
-        left & !after.part_of(to) == 0
+        left & !part_of(joined, to) == 0
     }
 
     /// Places on a face to which the walk may go on, the preferred first, by their ranks.
@@ -188,7 +197,7 @@ pub(crate) fn alternatives(
 }
 
 /// Places that want the colour of a letter too, but from which the walk would not come back to all that is left: part of it
-/// would be a cycle of its own, with a letter more.
+/// would be a cycle of its own, with a letter more. Where the walk began is one of them: going there closes it too early.
 pub(crate) fn costlier(
     seen: &Perm,
     buffer: Sticker,
@@ -200,5 +209,8 @@ pub(crate) fn costlier(
     let (arrows, part) = before(seen, buffer, order, steps, letter);
     let face = seen.at(step.place).face().index();
     let wanting = (0..24).filter(|rank| arrows.from[face] >> rank & 1 == 1);
-    wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank)).collect()
+    let leaving =
+        wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank));
+    let began = steps[..letter].iter().rfind(|step| step.role == Role::Break).map(|step| step.target);
+    leaving.chain(began.filter(|began| began.face().index() == face)).collect()
 }

@@ -1,9 +1,8 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
 use crate::conventions::OrbitOrder;
-use crate::letters::same_piece;
+use crate::method::Group;
 use crate::method::{Carrier, Method};
-use crate::pairing::Group;
 use cube::{Claim, Count, NotProven, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 
@@ -177,7 +176,7 @@ fn grouped(
         (Group::Pair(letter), Carrier::ThreeCycle(cycles)) => {
             let targets = [letters[letter], letters[letter + 1]];
             if let Some(target) =
-                targets.into_iter().find(|&target| same_piece(orbit, target, cycles.buffer()))
+                targets.into_iter().find(|&target| orbit.same_piece(target, cycles.buffer()))
             {
                 return Err(own_piece(target));
             }

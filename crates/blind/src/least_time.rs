@@ -5,7 +5,7 @@
 //! number of letters, begun where none waits, neither need nor leave one: they may stand at any such point, so they are weighed by
 //! themselves, and only the others are chained.
 
-use crate::pairing::{Costs, NONE};
+use crate::method::{Costs, NONE};
 use cube::{Orbit, Perm, Sticker};
 
 /// A set of cycles, a bit each.
@@ -61,14 +61,12 @@ pub fn cheapest_breaks(
             met |= cycles.add(seen, candidate);
         }
     }
-    match cycles.all.as_slice() {
-        [] => Vec::new(),
-        _ => {
-            cycles.weigh_alone();
-            cycles.weigh_chains(waits);
-            cycles.cheapest(waits)
-        }
+    if cycles.all.is_empty() {
+        return Vec::new();
     }
+    cycles.weigh_alone();
+    cycles.weigh_chains(waits);
+    cycles.cheapest(waits)
 }
 
 /// The cycles to be chosen among, with what sets of them take.

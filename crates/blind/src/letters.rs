@@ -2,7 +2,7 @@
 //!
 //! A letter is a text of one sign or a few, in any script: `A`, `Ж`, `か`, `ko`, `17`.
 
-use cube::{Orbit, Sticker};
+use cube::Sticker;
 use std::sync::Arc;
 use thiserror::Error;
 
@@ -271,11 +271,6 @@ fn apart(
 /// The scheme of a kind as four letters for each face, in the order U L F R B D: for showing and for files.
 pub fn rows(letters: &Letters) -> [[&str; 4]; 6] {
     std::array::from_fn(|face| std::array::from_fn(|at| &*letters.0[face * 4 + at]))
-}
-
-/// Whether a sticker is part of a piece.
-pub(crate) fn same_piece(orbit: Orbit, a: Sticker, b: Sticker) -> bool {
-    orbit.piece(a) == orbit.piece(b)
 }
 
 #[cfg(test)]

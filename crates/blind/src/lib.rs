@@ -5,41 +5,24 @@
 //! `draw` into pictures.
 
 mod alike;
-mod attempt;
-mod check;
-mod class;
 pub mod compare;
-mod condition;
 mod conventions;
 mod cycle_case;
 mod execution;
 mod holding;
 mod kind;
 mod least_time;
-mod lesson;
 mod letters;
 mod memo;
 mod method;
 mod nearest;
-mod pairing;
 mod reason;
-pub mod sheet;
-mod slip;
 mod solver;
+mod step;
 mod swap;
 mod trace;
 mod usual;
-mod why;
 
-pub use attempt::{Deviation, How, MovesCheck, check_moves};
-pub use check::{
-    KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, check_letters, check_memo,
-};
-pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
-pub use condition::{
-    Against, Aspect, Clause, Condition, ConditionError, Feature, MOST_DEPTH, MOST_FEATURES, Occurs, Relation,
-    Term, Wanted,
-};
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
     KindConventions, Misfit, OrbitOrder, ParityChoice, Turned,
@@ -49,22 +32,16 @@ pub use execution::{Action, ExecutionError, Solution};
 pub use holding::{Held, HoldChoice, solved_pieces};
 pub use kind::{kind_name, kind_named};
 pub use least_time::cheapest_breaks;
-pub use lesson::{Lesson, LessonError, lesson_condition, lessons};
 pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
 pub use method::{
-    Carrier, Case, Cycles, Exchange, Method, MethodError, Outfit, Parity, SliceLetter, SliceSwap,
-    letters_effect, letters_state, milliseconds,
+    Carrier, Case, Costs, Cycles, Exchange, Group, Method, MethodError, Outfit, Parity, SliceLetter,
+    SliceSwap, letters_effect, letters_state, milliseconds,
 };
 pub use nearest::nearest;
-pub use pairing::{Costs, Group};
 pub use reason::{Chosen, End, Reason};
-pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use solver::{HoldOffer, NoSolution, Solve, Solver};
+pub use step::{Role, Step};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
-pub use trace::{Breaks, BufferIs, Cycle, Role, Step, Trace, breaks_by_letter, exchanged, is_right};
+pub use trace::{Breaks, BufferIs, Cycle, Trace, breaks_by_letter, exchanged, is_right};
 pub use usual::{MethodName, Usual, sizeless, usual};
-pub use why::{
-    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
-    Observed, Plan, Question, Seen, WhyError, why, why_by_hand,
-};

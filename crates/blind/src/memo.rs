@@ -2,8 +2,7 @@
 
 use crate::conventions::{BreakChoice, Conventions, OrbitOrder, first_of_all};
 use crate::least_time::cheapest_breaks;
-use crate::method::{Exchange, Method, Parity};
-use crate::pairing::Costs;
+use crate::method::{Costs, Exchange, Method, Parity};
 use crate::reason::Chosen;
 use crate::swap::Swap;
 use crate::trace::{Breaks, Trace};
@@ -78,7 +77,7 @@ impl Tracing {
     }
 
     /// The edges that are traced as given, where the corners are odd or not: [`Tracing::seen`] undone.
-    pub(crate) fn untraced(&self, traced: Perm, odd: bool) -> Perm {
+    pub fn untraced(&self, traced: Perm, odd: bool) -> Perm {
         match &self.exchange {
             Some(exchange) if odd => exchange.untraced(&traced, self.corners_first),
             _ => traced,
@@ -183,6 +182,6 @@ impl Memo {
 
 /// Whether the corners are oddly arranged: then every memo of them has an odd number of letters. Exchanging two corners
 /// exchanges three pairs of stickers, and turning one moves three stickers round, so stickers are as odd as pieces.
-pub(crate) fn corners_are_odd(state: &State) -> bool {
+fn corners_are_odd(state: &State) -> bool {
     state.orbit(Orbit::Corner).is_odd()
 }

@@ -1,6 +1,7 @@
 //! Why each letter is what it is: what a coach would point at, as data.
 
-use crate::trace::{BufferIs, Role, Step, Trace};
+use crate::step::{Role, Step};
+use crate::trace::{BufferIs, Trace};
 use cube::{Face, Orbit, Sticker};
 
 /// Why a letter of a memo is there.

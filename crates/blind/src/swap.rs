@@ -1,7 +1,6 @@
 //! Swaps: an algorithm that exchanges the buffer's piece with one other, and the set-up moves that bring every
 //! target there.
 
-use crate::letters::same_piece;
 use cube::{Algorithm, NotProven, Orbit, Rotation, Size, State, Sticker, Turn};
 use search::setup::{Setup, Setups, Wanted, setups, usual_turns};
 use thiserror::Error;
@@ -89,10 +88,10 @@ impl SwapEffect {
         let moved = moved_pieces(&effect, orbit);
         let &[first, second] = moved.as_slice() else { return Err(SwapError::NotASwap { moved }) };
         let perm = effect.orbit(orbit);
-        if same_piece(orbit, perm.at(first), first) || perm.at(perm.at(first)) != first {
+        if orbit.same_piece(perm.at(first), first) || perm.at(perm.at(first)) != first {
             return Err(SwapError::NotASwap { moved });
         }
-        if !same_piece(orbit, buffer, first) && !same_piece(orbit, buffer, second) {
+        if !orbit.same_piece(buffer, first) && !orbit.same_piece(buffer, second) {
             let instead = Rotation::all()
                 .find(|&rotation| State::held(size, rotation).orbit(orbit).at(buffer) == first)
                 .map_or(algorithm.clone(), |rotation| algorithm.rotated(rotation));

@@ -1,6 +1,7 @@
 //! The trace: from the buffer to the place where its piece belongs, and on, until every piece has been met.
 
 use crate::alike;
+use crate::step::{Role, Step};
 use cube::{Claim, NotProven, Orbit, Perm, Piece, Sticker};
 
 /// How the cycles that do not hold the buffer are broken into.
@@ -11,60 +12,6 @@ pub struct Breaks {
     /// What memorising a sticker costs; if given, each cycle begins where its letters together cost least, and
     /// `order` decides only among equals and which cycle comes first. Pieces that look alike go by `order` alone.
     pub cost: Option<[u32; 24]>,
-}
-
-/// What a letter of the memo is there for.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Hash)]
-pub enum Role {
-    /// The sticker that lies at the place looked at belongs here.
-    Follow,
-    /// A new cycle begins here, at an unsolved piece.
-    Break,
-    /// The piece where the cycle began has come up: its place is memorised once more and the cycle is closed.
-    Close,
-    /// The first of two letters for a piece that is turned in its place.
-    TurnedFirst,
-    /// The second of them: where the sticker belongs that is seen at the first.
-    TurnedSecond,
-}
-
-impl Role {
-    /// All of them.
-    pub const ALL: [Self; 5] =
-        [Self::Follow, Self::Break, Self::Close, Self::TurnedFirst, Self::TurnedSecond];
-
-    /// Its name in files and on the command line.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Follow => "follow",
-            Self::Break => "break",
-            Self::Close => "close",
-            Self::TurnedFirst => "turned-first",
-            Self::TurnedSecond => "turned-second",
-        }
-    }
-
-    /// Whether a cycle begins with such a letter that the buffer is not in.
-    pub const fn begins(self) -> bool {
-        matches!(self, Self::Break | Self::TurnedFirst)
-    }
-
-    /// Whether a cycle that the buffer is not in ends with such a letter.
-    pub const fn ends(self) -> bool {
-        matches!(self, Self::Close | Self::TurnedSecond)
-    }
-}
-
-/// One letter of the memo.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub struct Step {
-    /// What is memorised.
-    pub target: Sticker,
-    /// The place that was looked at; where a cycle begins the place that the letter before led to no longer counts, and
-    /// this is the target itself.
-    pub place: Sticker,
-    /// What the letter is there for.
-    pub role: Role,
 }
 
 /// How the buffer's piece was found.
@@ -126,23 +73,38 @@ pub fn breaks_by_letter(letters: &crate::Letters) -> Breaks {
 /// The pieces of a kind after letters are carried out: each exchanges the buffer's piece with that of its sticker.
 /// Letters of the buffer's own piece do nothing.
 pub fn exchanged(seen: &Perm, orbit: Orbit, buffer: Sticker, letters: impl Iterator<Item = Sticker>) -> Perm {
-    let mut table = *seen.table();
-    let own = orbit.piece(buffer);
-    for letter in letters.filter(|&letter| orbit.piece(letter) != own) {
-        for (a, b) in orbit.stickers_from(buffer).zip(orbit.stickers_from(letter)) {
-            table.swap(a.index(), b.index());
+    // Exchanges keep a permutation one.
+    Perm::new(exchange(*seen.table(), orbit, buffer, letters)).unwrap_or(*seen)
+}
+
+fn exchange(
+    mut table: [u8; 24],
+    orbit: Orbit,
+    buffer: Sticker,
+    letters: impl Iterator<Item = Sticker>,
+) -> [u8; 24] {
+    let (pieces, clockwise) = (orbit.piece_table(), orbit.clockwise_table());
+    for letter in letters.filter(|letter| pieces[letter.index()] != pieces[buffer.index()]) {
+        let (mut a, mut b) = (buffer.index(), letter.index());
+        for _ in 0..orbit.stickers_per_piece() {
+            table.swap(a, b);
+            (a, b) = (usize::from(clockwise[a]), usize::from(clockwise[b]));
         }
     }
-    // Exchanges keep a permutation one.
-    Perm::new(table).unwrap_or(*seen)
+    table
 }
 
 /// Whether every piece of a kind is right: at home, or where pieces look alike on the face of its colour.
 pub fn is_right(orbit: Orbit, seen: &Perm) -> bool {
+    is_right_in(orbit, seen.table())
+}
+
+fn is_right_in(orbit: Orbit, table: &[u8; 24]) -> bool {
     if orbit.looks_alike() {
-        Sticker::all().all(|place| seen.at(place).face() == place.face())
+        // Four stickers a face, one face after another.
+        table.iter().zip(Perm::IDENTITY.table()).all(|(there, place)| there / 4 == place / 4)
     } else {
-        seen.is_identity()
+        table == Perm::IDENTITY.table()
     }
 }
 
@@ -155,8 +117,7 @@ impl Trace {
     /// # Errors
     /// [`NotProven`] when exchanging the pieces by the letters does not solve them, which is a fault of the program.
     pub fn new(orbit: Orbit, seen: &Perm, buffer: Sticker, breaks: &Breaks) -> Result<Self, NotProven> {
-        let nothing = Step { target: buffer, place: buffer, role: Role::Follow };
-        let mut trace = Self { orbit, buffer, seen: *seen, steps: [nothing; MOST], length: 0 };
+        let mut trace = Self { orbit, buffer, seen: *seen, steps: [Step::NONE; MOST], length: 0 };
         if orbit.looks_alike() {
             alike::trace(seen, buffer, &breaks.order, &mut |step| trace.push(step));
         } else {
@@ -168,23 +129,26 @@ impl Trace {
     /// Exchanges the pieces by the letters and looks whether they are then right.
     fn proven(self) -> Result<Self, NotProven> {
         let targets = self.steps().iter().map(|step| step.target);
-        let end = exchanged(&self.seen, self.orbit, self.buffer, targets);
+        let end = exchange(*self.seen.table(), self.orbit, self.buffer, targets);
         let fits = usize::from(self.length) <= MOST;
-        NotProven::unless(fits && is_right(self.orbit, &end), Claim::Memo).map(|()| self)
+        NotProven::unless(fits && is_right_in(self.orbit, &end), Claim::Memo).map(|()| self)
     }
 
     fn walk(&mut self, breaks: &Breaks) {
         let (orbit, buffer, seen) = (self.orbit, self.buffer, self.seen);
         let pieces = orbit.piece_table();
         let mut met = 1u32 << pieces[buffer.index()];
-        for sticker in Sticker::all() {
-            if seen.at(sticker) == sticker {
-                met |= 1 << pieces[sticker.index()];
-            }
-        }
+        let all = (1u32 << orbit.pieces()) - 1;
         self.follow(buffer, pieces[buffer.index()], &mut met);
         for &candidate in &breaks.order {
+            if met == all {
+                break;
+            }
             if met & (1 << pieces[candidate.index()]) != 0 {
+                continue;
+            }
+            if seen.at(candidate) == candidate {
+                met |= 1 << pieces[candidate.index()];
                 continue;
             }
             let begin = match &breaks.cost {
@@ -330,7 +294,7 @@ impl Trace {
         self.orbit
             .all_pieces()
             .map(|piece| self.orbit.reference(piece))
-            .filter(|&sticker| !crate::letters::same_piece(self.orbit, sticker, self.buffer))
+            .filter(|&sticker| !self.orbit.same_piece(sticker, self.buffer))
     }
 
     /// The cycles in the order of the memo. A buffer piece that is in its place has none.

@@ -4,8 +4,9 @@ use crate::arguments::{CheckOptions, MemoOptions, YesNo};
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{pictures, wire};
-use blind::{Held, KindCheck, MemoCheck, MovesCheck, Solver, check_memo, check_moves, kind_name};
+use blind::{Held, Solver, kind_name};
 use cube::{Orbit, Size, State, Sticker, display_turns};
+use diagnosis::{KindCheck, MemoCheck, MovesCheck, check_memo, check_moves};
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -134,8 +135,8 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
     slips.extend(check.parity.map(|fault| {
         Slip {
             kind: match fault {
-                blind::ParityFault::Overlooked => "parity-overlooked",
-                blind::ParityFault::WithoutNeed => "parity-without-need",
+                diagnosis::ParityFault::Overlooked => "parity-overlooked",
+                diagnosis::ParityFault::WithoutNeed => "parity-without-need",
             }
             .to_owned(),
             pieces: None,
@@ -242,7 +243,7 @@ fn moves_checked(
         .iter()
         .map(|deviation| {
             let (pieces, letter) = match deviation.step {
-                Some(blind::ActionStep::Letter { orbit, target, .. }) => {
+                Some(diagnosis::ActionStep::Letter { orbit, target, .. }) => {
                     (Some(kind_name(orbit)), Some(conventions.kind(orbit).letters.of(target).to_owned()))
                 }
                 _ => (None, None),
@@ -258,7 +259,7 @@ fn moves_checked(
         })
         .collect();
     let right_kind = |orbit: Orbit, letters: &[Sticker]| {
-        blind::check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, letters).right
+        diagnosis::check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, letters).right
     };
     Ok(Checked {
         version: wire::VERSION,

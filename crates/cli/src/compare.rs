@@ -2,10 +2,13 @@
 
 use crate::arguments::CompareOptions;
 use crate::failure::Failure;
-use crate::input::Session;
-use crate::{algs, wire, wire_algs};
-use blind::compare::{Comparison, Difference, Measure, Paired, Spread};
-use blind::{BreakChoice, Conventions, MethodName, OrbitOrder, ParityChoice, Turned, nearest, usual};
+use crate::input::{Session, model};
+use crate::{wire, wire_algs};
+use blind::{
+    BreakChoice, Conventions, MethodName, OrbitOrder, ParityChoice, Turned,
+    compare::{Comparison, Difference, Measure, Paired, Spread},
+    nearest, usual,
+};
 use cube::{Orbit, Size};
 use draw::{Caption, Histogram, QuantileStrip, Quantiles, Svg, Theme};
 use rayon::prelude::*;
@@ -30,7 +33,7 @@ pub fn run(session: &Session, options: &CompareOptions) -> Result<ExitCode, Fail
     if options.methods.len() < 2 {
         return Err(Failure::input(session.voice.word("compare-two")));
     }
-    let model = algs::model(session, options.ease.as_deref())?;
+    let model = model(session, options.ease.as_deref())?;
     let mut solvers = Vec::new();
     for text in &options.methods {
         let (conventions, directory) = conventions_of(session, text)?;

@@ -39,14 +39,14 @@ fn show(session: &Session, puzzle: &str, toml: bool, json: bool) -> Result<ExitC
     let (voice, conventions) = (&session.voice, &session.conventions);
     let mut out = io::stdout().lock();
     if json {
-        let toml = Some(formats::conventions::write(&conventions));
+        let toml = Some(formats::conventions::write(conventions));
         let object = wire::Conventions { version: wire::VERSION, right: true, error: None, toml };
         serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
         writeln!(out)?;
         return Ok(ExitCode::SUCCESS);
     }
     if toml {
-        out.write_all(formats::conventions::write(&conventions).as_bytes())?;
+        out.write_all(formats::conventions::write(conventions).as_bytes())?;
         return Ok(ExitCode::SUCCESS);
     }
     writeln!(out, "{}", pictures::net(session, &State::held(size, conventions.holding)))?;

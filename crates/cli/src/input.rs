@@ -1,6 +1,5 @@
 //! From what was typed to what the engine takes, every mistake answered by a sentence.
 
-use crate::algs;
 use crate::arguments::{Hold, Shared, StateOptions};
 use crate::failure::Failure;
 use blind::{
@@ -8,7 +7,7 @@ use blind::{
     kind_name, kind_named, nearest,
 };
 use cube::{Facelets, Orbit, Size, State, Sticker, Turn};
-use formats::{sheet, state_text};
+use formats::{ease, sheet, state_text};
 use search::ease::Model;
 use std::fs;
 use std::io::{self, IsTerminal, Read};
@@ -107,7 +106,7 @@ impl Session {
     ///
     /// Of a size that no method is for it still has the memo.
     pub fn solver(&self, size: Size) -> Result<Solver, Failure> {
-        let model = self.conventions.ease.is_some().then(|| algs::model(self, None)).transpose()?;
+        let model = self.conventions.ease.is_some().then(|| model(self, None)).transpose()?;
         let directory = self.directory.as_deref();
         let solver = self.solver_of(size, self.conventions.clone(), directory, model.as_ref(), false)?;
         match solver.method() {
@@ -270,4 +269,13 @@ impl From<Hold> for HoldChoice {
 /// Whether the terminal takes colours: output is a terminal and `NO_COLOR` is not set.
 pub fn in_colour() -> bool {
     io::stdout().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty())
+}
+
+/// The model of hands, with the costs of a file that `algs fit` wrote if one is named, here or in the conventions.
+pub fn model(session: &Session, costs: Option<&Path>) -> Result<Model, Failure> {
+    let model = Model::built_in();
+    let named = session.conventions.ease.as_deref().map(|place| session.beside(place));
+    let Some(path) = costs.map(Path::to_path_buf).or(named) else { return Ok(model) };
+    ease::read_costs(&session.read(&path)?, &model)
+        .map_err(|error| Failure::input(format!("{}: {}", path.display(), session.voice.ease_error(&error))))
 }

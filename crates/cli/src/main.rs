@@ -6,7 +6,6 @@
 mod algs;
 mod apply;
 mod arguments;
-mod batch;
 mod check;
 mod compare;
 mod conventions;
@@ -17,7 +16,6 @@ mod pictures;
 mod scramble;
 mod serve;
 mod setups;
-mod sheet;
 mod show;
 mod trace;
 mod why;

@@ -5,11 +5,12 @@ use crate::check::memo;
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::wire;
-use blind::{
-    Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Observed,
-    Plan, kind_name, why, why_by_hand,
-};
+use blind::kind_name;
 use cube::{Turn, display_turns};
+use diagnosis::{
+    Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Observed,
+    Plan, why, why_by_hand,
+};
 use formats::observed;
 use serde::Serialize;
 use std::io::{self, Write};
@@ -88,7 +89,7 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
     let solver = session.solver(puzzle.size)?;
     let given = memo(session, &options.memo, puzzle.size)?;
     let failed =
-        |error: &blind::WhyError| Failure::input(session.voice.why_error(error, &session.conventions));
+        |error: &diagnosis::WhyError| Failure::input(session.voice.why_error(error, &session.conventions));
     let begun = match &puzzle.scramble {
         Some(text) => Begun::Scramble(session.turns(text, puzzle.size)?),
         None => Begun::State(Box::new(puzzle.state)),

@@ -410,6 +410,18 @@ impl Orbit {
         Piece(self.table().pieces[sticker.index()])
     }
 
+    /// Whether two stickers are on one piece.
+    ///
+    /// ```
+    /// use cube::Orbit;
+    /// let edge = |name| Orbit::Midge.sticker(name).unwrap();
+    /// assert!(Orbit::Midge.same_piece(edge("UF"), edge("FU")));
+    /// assert!(!Orbit::Midge.same_piece(edge("UF"), edge("UR")));
+    /// ```
+    pub fn same_piece(self, one: Sticker, other: Sticker) -> bool {
+        self.piece(one) == self.piece(other)
+    }
+
     /// The sticker by which a piece is named and its turning measured: the first in the order U D F B R L.
     pub fn reference(self, piece: Piece) -> Sticker {
         self.references().get(piece.index()).copied().unwrap_or(Sticker::from_table(0))

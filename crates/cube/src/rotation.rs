@@ -153,6 +153,22 @@ const fn beside(a: Vector, b: Vector) -> Face {
     }
 }
 
+impl Turn {
+    /// How the whole cube is turned by it: the rotation itself for x, y, z, nothing for other turns.
+    pub fn rotation(self) -> Rotation {
+        match self.block {
+            Block::Whole(axis) => Rotation::about(axis, self.amount),
+            Block::Outer { .. } | Block::Inner { .. } | Block::Slice(_) => Rotation::NONE,
+        }
+    }
+
+    /// The turn that does to a cube held another way what this one does to it now.
+    #[must_use]
+    pub fn rotated(self, rotation: Rotation) -> Self {
+        self.carried(rotation.image(self.block.follows()))
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,6 +1,6 @@
 //! Turns: which layers move, which way and how far.
 
-use crate::{Axis, Block, Face, Lack, Rotation, Size};
+use crate::{Axis, Block, Face, Lack, Size};
 use std::fmt;
 use std::ops::Range;
 use thiserror::Error;
@@ -173,14 +173,6 @@ impl Turn {
         matches!(self.block, Block::Whole(_))
     }
 
-    /// How the whole cube is turned by it: the rotation itself for x, y, z, nothing for other turns.
-    pub fn rotation(self) -> Rotation {
-        match self.block {
-            Block::Whole(axis) => Rotation::about(axis, self.amount),
-            Block::Outer { .. } | Block::Inner { .. } | Block::Slice(_) => Rotation::NONE,
-        }
-    }
-
     /// The same turn seen in a mirror that exchanges the two ends of an axis.
     #[must_use]
     pub const fn mirrored(self, mirror: Axis) -> Self {
@@ -190,14 +182,8 @@ impl Turn {
         Self::new(self.block, self.amount.inverse()).carried(if along { follows.opposite() } else { follows })
     }
 
-    /// The turn that does to a cube held another way what this one does to it now.
-    #[must_use]
-    pub fn rotated(self, rotation: Rotation) -> Self {
-        self.carried(rotation.image(self.block.follows()))
-    }
-
     /// The turn that is to another face as this one is to the face that its block follows.
-    const fn carried(self, face: Face) -> Self {
+    pub(crate) const fn carried(self, face: Face) -> Self {
         let block = self.block.carried(face);
         let same = block.follows() as u8 == face as u8;
         Self::new(block, if same { self.amount } else { self.amount.inverse() })

@@ -163,7 +163,7 @@ mod tests {
         let luminance = |colour: Rgb| {
             let part = |value: u8| {
                 let value = f64::from(value) / 255.0;
-                if value <= 0.03928 { value / 12.92 } else { ((value + 0.055) / 1.055).powf(2.4) }
+                if value <= 0.03928 { value / 12.92 } else { libm::pow((value + 0.055) / 1.055, 2.4) }
             };
             0.2126 * part(colour.red) + 0.7152 * part(colour.green) + 0.0722 * part(colour.blue)
         };

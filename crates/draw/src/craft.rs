@@ -8,9 +8,9 @@ use crate::place::{Chain, Labels, Mark, Place};
 use crate::solid::View;
 use crate::strip::{Frame, Strip};
 use crate::thread::{Bead, Strand, Thread};
-use blind::sheet::{CycleCase, Origin, Row, Sheet};
 use blind::{Conventions, Memo, Role, Trace};
 use cube::{Face, Orbit, Size, State, Sticker};
+use sheet::{CycleCase, Origin, Row, Sheet};
 
 impl Palette {
     /// The colours of the conventions, in the hold in which scrambles are made. A colour without a shade of its own

@@ -120,12 +120,15 @@ mod tests {
             [[0.292_75, 0.707_25, 0.0], [0.292_75, 0.707_25, 0.0], [-0.022_34, 0.022_34, 1.0]];
         let decode = |value: u8| {
             let value = f64::from(value) / 255.0;
-            if value <= 0.04045 { value / 12.92 } else { ((value + 0.055) / 1.055).powf(2.4) }
+            if value <= 0.04045 { value / 12.92 } else { libm::pow((value + 0.055) / 1.055, 2.4) }
         };
         let encode = |value: f64| {
             let value = value.clamp(0.0, 1.0);
-            let value =
-                if value <= 0.003_130_8 { value * 12.92 } else { 1.055 * value.powf(1.0 / 2.4) - 0.055 };
+            let value = if value <= 0.003_130_8 {
+                value * 12.92
+            } else {
+                1.055 * libm::pow(value, 1.0 / 2.4) - 0.055
+            };
             (value * 255.0).round() as u8
         };
         let palette = Palette::default();

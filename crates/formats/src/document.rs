@@ -1,6 +1,6 @@
 //! What all documents have in common: a name, a version, a bound, and the ways in which a text can fail to be one.
 
-use crate::toml::KeyProblem;
+use crate::key::KeyProblem;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};

@@ -1,7 +1,8 @@
 //! What hands find easy, as TOML: a whole model, or a person's own costs alone.
 
 use crate::document::{Document, DocumentError, Place, Version};
-use crate::toml::{Entry, Keys, Needs, Toml, list, quoted, word};
+use crate::key::Needs;
+use crate::toml::{Entry, Keys, Toml, list, quoted, word};
 use cube::{Algorithm, Size, Turn};
 use search::ease::{Effort, Feature, Finger, Model, ModelError, Reach, Thumb, Way};
 use std::fmt::Write as _;

@@ -9,6 +9,7 @@ pub mod conditions;
 pub mod conventions;
 mod document;
 pub mod ease;
+mod key;
 pub mod link;
 pub mod observed;
 pub mod records;
@@ -19,4 +20,4 @@ pub mod timings;
 mod toml;
 
 pub use document::{Document, DocumentError, Place, Twin, Version, from_json, to_json, within};
-pub use toml::{KeyProblem, Needs};
+pub use key::{KeyProblem, Needs};

@@ -1,12 +1,16 @@
 //! What is known of the puzzle after an attempt, as it is typed.
 
-use blind::{Observed, Seen, kind_name, kind_named};
+use blind::{kind_name, kind_named};
 use cube::{Orbit, Sticker};
+use diagnosis::{Observed, Seen};
 use std::fmt::Write as _;
 use thiserror::Error;
 
 /// The most bytes that are read.
 pub const MOST_BYTES: usize = 16 << 10;
+
+/// The kinds whose pieces can be told: those of the puzzles whose attempts are explained.
+const KINDS: [Orbit; 2] = [Orbit::Corner, Orbit::Midge];
 
 /// Why a text does not say which pieces are unsolved.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
@@ -97,7 +101,7 @@ fn parts<'a>(text: &'a str, separators: &[char]) -> Vec<(usize, &'a str)> {
 
 fn sticker(name: &str) -> Option<(Orbit, Sticker)> {
     let upper = name.to_uppercase();
-    [Orbit::Corner, Orbit::Midge].into_iter().find_map(|orbit| Some((orbit, orbit.sticker(&upper)?)))
+    KINDS.into_iter().find_map(|orbit| Some((orbit, orbit.sticker(&upper)?)))
 }
 
 /// Reads unsolved pieces, or counts of them: `UF flipped; UFR>DBL>UBR; UL?`, or `3 corners, 2 edges`.
@@ -109,7 +113,7 @@ fn sticker(name: &str) -> Option<(Orbit, Sticker)> {
 /// [`ObservedError`] with the column of what is not understood.
 ///
 /// ```
-/// use blind::{Observed, Seen};
+/// use diagnosis::{Observed, Seen};
 /// use formats::observed::read;
 /// let Ok(Observed::Pieces(seen)) = read("UF flipped; UFR>DBL>UBR") else { panic!() };
 /// assert!(matches!(&seen[1], Seen::Cycle { stickers, turning: true, .. } if stickers.len() == 3));
@@ -150,7 +154,8 @@ fn read_counts(items: &[(usize, &str)]) -> Result<Observed, ObservedError> {
         let (count, kind) = item.split_once(char::is_whitespace).ok_or_else(wrong)?;
         let count: usize = count.parse().map_err(|_| wrong())?;
         let kind = kind.trim();
-        let orbit = kind_named(kind.strip_suffix('s').unwrap_or(kind)).ok_or_else(wrong)?;
+        let orbit = kind_named(kind.strip_suffix('s').unwrap_or(kind));
+        let orbit = orbit.filter(|orbit| KINDS.contains(orbit)).ok_or_else(wrong)?;
         if count > orbit.pieces() as usize {
             return Err(ObservedError::TooMany { column, most: orbit.pieces(), orbit });
         }

@@ -24,7 +24,8 @@ pub const MOST_BYTES: usize = 32 << 20;
 struct Draft {
     tab: String,
     saved_at: Number,
-    draft: BTreeMap<String, String>,
+    #[serde(rename = "draft")]
+    fields: BTreeMap<String, String>,
 }
 
 /// A named set of conventions and algorithms.

@@ -1,8 +1,9 @@
 //! The catalogue of slips as TOML: a weight for each kind under its stage, and letters that are taken for each other.
 
 use crate::document::{Document, DocumentError, Version};
-use crate::toml::{Entry, Needs, Toml, list};
-use blind::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
+use crate::key::Needs;
+use crate::toml::{Entry, Toml, list};
+use diagnosis::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
 use std::fmt::Write as _;
 use thiserror::Error;
 
@@ -32,7 +33,7 @@ pub enum SlipsError {
 /// [`SlipsError`] with the place of what cannot be read, is unknown or missing.
 ///
 /// ```
-/// use blind::Catalogue;
+/// use diagnosis::Catalogue;
 /// use formats::slips;
 /// let usual = Catalogue::default();
 /// assert_eq!(slips::read(&slips::write(&usual)).unwrap(), usual);

@@ -1,6 +1,7 @@
 //! Conditions as they are typed: read, written out again, and their mistakes with the column.
 
-use blind::{Condition, Conventions, lessons};
+use blind::Conventions;
+use choose::{Condition, lessons};
 use cube::{Orbit, Size};
 use formats::conditions::{self, ConditionProblem, ExpectedPart};
 use proptest::prelude::*;

@@ -1,7 +1,7 @@
 //! What was seen after an attempt, as it is typed.
 
-use blind::{Observed, Seen};
 use cube::Orbit;
+use diagnosis::{Observed, Seen};
 use formats::observed::read;
 use proptest::prelude::*;
 

@@ -1,11 +1,11 @@
 //! Sheets as they are kept: whatever is in one is there again.
 
 use blind::Conventions;
-use blind::sheet::{CycleCase, Layout, Origin, Row, Sheet};
 use cube::{Orbit, Sticker};
 use formats::sheet::{Reading, SheetError, keep, kept, read, to_csv};
 use formats::{Document, DocumentError};
 use proptest::prelude::*;
+use sheet::{CycleCase, Layout, Origin, Row, Sheet};
 
 fn texts() -> impl Strategy<Value = String> {
     prop_oneof![Just(String::new()), "[A-Za-z0-9 ,;\"\\[\\]:'/\n|]{0,12}", "\\PC{0,6}"]

@@ -1,6 +1,6 @@
 //! Catalogues of slips as text: written and read the same, and every slip of the writer with its place.
 
-use blind::{Alike, Catalogue, SlipKind};
+use diagnosis::{Alike, Catalogue, SlipKind};
 use formats::slips::{SlipsError, read, write};
 use formats::{DocumentError, KeyProblem, Needs, Place};
 use proptest::prelude::*;

@@ -236,11 +236,15 @@ proptest! {
             labels = labels.with(Orbit::Corner, std::array::from_fn(|_| "x".to_owned()));
         }
         let printed = Picture::new(facelets, "").labels(labels).terminal(cube::Rotation::NONE, Tone::Plain);
-        // A sticker takes four columns, its letter stands in the second; faces stand one column apart.
+        // Each group of signs is a sticker, its colour the first of them; only F's band has other faces to the left.
         let n = usize::from(n);
-        let (across, down) = [(1, 0), (0, 1), (1, 1), (2, 1), (3, 1), (1, 2)][face.index()];
-        let (at_line, at_column) =
-            (down * n + usize::from(row), across * (4 * n + 1) + 4 * usize::from(column) + 1);
+        let (before, down) = [(0, 0), (0, 1), (1, 1), (2, 1), (3, 1), (0, 2)][face.index()];
+        let at_line = down * n + usize::from(row);
+        let line: Vec<char> = printed.lines().nth(at_line).unwrap().chars().collect();
+        let at_column = (0..line.len())
+            .filter(|&at| line[at] != ' ' && (at == 0 || line[at - 1] == ' '))
+            .nth(before * n + usize::from(column))
+            .unwrap();
         let wrong: Vec<String> = printed
             .lines()
             .enumerate()

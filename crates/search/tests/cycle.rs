@@ -1,7 +1,7 @@
 //! Promises of the algorithm search.
 
 use cube::{Algorithm, Axis, Metric, Orbit, Size, State, Sticker, Turn, mirrored};
-use search::cycle::{Effect, EffectError, Event, FindError, Finder, Finding, Kind, Limits, TurnSet};
+use search::cycle::{Effect, EffectError, FindError, Finder, Finding, Kind, Limits, Milestone, TurnSet};
 use std::collections::{BTreeSet, HashMap};
 use std::ops::ControlFlow;
 
@@ -318,11 +318,11 @@ fn it_can_be_stopped_anywhere_and_results_come_as_they_are_found() {
     let effects = Effect::all_three_cycles(Size::THREE, Orbit::Corner, corner("UFR")).unwrap();
     let mut found: Vec<Finding> = Vec::new();
     let answer = finder.find(&effects, 0, &mut |event| match event {
-        Event::Found { finding, .. } => {
+        Milestone::Found { finding, .. } => {
             found.push(finding.clone());
             if found.len() == 5 { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
         }
-        Event::Searching { .. } | Event::Reached { .. } => ControlFlow::Continue(()),
+        Milestone::Searching { .. } | Milestone::Reached { .. } => ControlFlow::Continue(()),
     });
     assert_eq!(answer, Err(FindError::Stopped));
     assert_eq!(found.len(), 5);

@@ -1,12 +1,12 @@
 //! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
 
 use crate::Voice;
-use blind::sheet::{CycleCase, Origin, Pattern, Report, Row, Verdict};
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
 use formats::sheet::SheetError;
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
+use sheet::{CycleCase, Origin, Pattern, Report, Row, Verdict};
 use std::collections::BTreeMap;
 
 const MEBIBYTE: u64 = 1 << 20;

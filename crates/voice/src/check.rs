@@ -2,11 +2,9 @@
 
 use crate::Voice;
 use crate::puzzle::sort;
-use blind::{
-    ActionStep, Conventions, Deviation, How, KindCheck, Letters, MemoError, MemoFault, MemoSlip, ParityFault,
-    Part, UnknownLetter,
-};
+use blind::{Conventions, Letters, UnknownLetter};
 use cube::{Orbit, Sticker, display_turns};
+use diagnosis::{ActionStep, Deviation, How, KindCheck, MemoError, MemoFault, MemoSlip, ParityFault, Part};
 
 /// A sentence begins with a capital letter.
 pub(crate) fn capital(text: &str) -> String {

@@ -2,8 +2,9 @@
 
 use crate::Voice;
 use crate::check::capital;
-use blind::{CatalogueError, Conventions};
+use blind::Conventions;
 use cube::{Face, Turn};
+use diagnosis::CatalogueError;
 use formats::ease::EaseError;
 use formats::slips::SlipsError;
 use formats::state_text::{ColourNames, Spot, StateTextError};

@@ -1,7 +1,7 @@
 //! Conditions on scrambles: what is wrong with one, why none meets it, how rare it is, and the lessons.
 
 use crate::Voice;
-use blind::{Estimate, Lesson, LessonError, MOST_FEATURES, Unsatisfiable, Why};
+use choose::{Estimate, Lesson, LessonError, MOST_FEATURES, Unsatisfiable, Why};
 use cube::Orbit;
 use formats::conditions::{ConditionProblem, ConditionTextError, ExpectedPart};
 

@@ -2,10 +2,9 @@
 
 use crate::Voice;
 use crate::check::capital;
-use blind::{
-    ActionStep, Ask, ByHand, Change, Conventions, HandExplanation, Part, Plan, Slip, Stage, WhyError,
-};
+use blind::Conventions;
 use cube::{Orbit, Sticker, Turn, display_turns};
+use diagnosis::{ActionStep, Ask, ByHand, Change, HandExplanation, Part, Plan, Slip, Stage, WhyError};
 use fluent_bundle::FluentValue;
 use formats::observed::ObservedError;
 

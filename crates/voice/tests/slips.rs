@@ -1,10 +1,11 @@
 //! The sentences about slips, read as a coach would read them.
 
-use blind::{
-    ActionStep, Ask, Begun, Change, Conventions, Deviation, How, ParityFault, Part, Plan, Slip, SlipKind,
-    Solver, Stage, check_letters,
-};
+use blind::{Conventions, Solver};
 use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
+use diagnosis::{
+    ActionStep, Ask, Begun, Change, Deviation, How, ParityFault, Part, Plan, Slip, SlipKind, Stage,
+    check_letters,
+};
 use formats::observed;
 use std::fmt::Write;
 use voice::{Language, Voice};

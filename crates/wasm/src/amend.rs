@@ -1,7 +1,7 @@
 //! Changing a sheet and saving it in other forms.
 
+use ::sheet::{Origin, SIZE, Verdict, verdict_of};
 use blind::kind_name;
-use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use draw::{Grid, GridWords};
 use formats::sheet;
 use serde::{Deserialize, Serialize};

@@ -1,13 +1,13 @@
 //! One case of a three-cycle: its picture, everything that solves it, and how that looks as it is turned.
 
 use blind::CycleCase;
-use blind::sheet::{Origin, SIZE, Verdict, verdict_of};
 use cube::{Algorithm, State, Turn, count, simplified};
 use draw::{Hidden, Theme, Turning, View, case_picture};
-use search::cycle::Event;
+use search::cycle::Milestone;
 use search::ease::{Model, best_first};
 use search::factor::factored;
 use serde::{Deserialize, Serialize};
+use sheet::{Origin, SIZE, Verdict, verdict_of};
 use std::ops::ControlFlow;
 use voice::Voice;
 
@@ -249,7 +249,7 @@ pub(crate) fn find(call: &mut Call<'_>, sought: &Sought) -> Result<Found, Failur
     let longest = usize::from(sought.longest.clamp(1, LONGEST));
     let report = &mut *call.report;
     let finder = call.desk.searches.finder(voice, &sought.moves, longest, &mut |event| {
-        if let Event::Reached { .. } = event {
+        if let Milestone::Reached { .. } = event {
             report(Progress { done: 0, of: None });
         }
         // Who does not want to wait longer ends the worker.

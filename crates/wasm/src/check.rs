@@ -2,8 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use blind::{Conventions, Solver, check_memo, check_moves};
+use blind::{Conventions, Solver};
 use cube::{Orbit, OrbitMap, State, Sticker};
+use diagnosis::{check_memo, check_moves};
 use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;

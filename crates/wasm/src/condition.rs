@@ -1,6 +1,6 @@
 //! Scrambles that meet a condition, and the conditions that go with lessons.
 
-use blind::{Lying, Sampler, lessons, put_down};
+use choose::{Lying, Sampler, lessons, put_down};
 use cube::{Rotation, display_turns};
 use search::random::seeded;
 use search::scramble::leading_to;
@@ -48,7 +48,7 @@ pub struct Ready {
 pub(crate) fn ready(call: &Call<'_>, of: &OfSize) -> Result<Vec<Ready>, Failure> {
     let size = size(call.voice, of.size)?;
     let for_size = lessons().iter().filter_map(|lesson| {
-        let condition = lesson.condition(size)?.to_owned();
+        let condition = lesson.condition(size)?.clone();
         Some(Ready { title: call.voice.lesson(lesson), condition: condition.to_string() })
     });
     Ok(for_size.collect())

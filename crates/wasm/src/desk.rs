@@ -2,9 +2,9 @@
 
 use std::rc::Rc;
 
-use blind::sheet::Sheet;
 use blind::{Conventions, Outfit, Solver};
 use cube::Size;
+use sheet::Sheet;
 use voice::Voice;
 
 use crate::Failure;

@@ -1,6 +1,6 @@
 //! Taking in a sheet as somebody has it, with an account of every row and cell.
 
-use blind::sheet::{Layout, Verdict};
+use ::sheet::{Layout, Verdict};
 use formats::sheet::{self, Reading, SheetError};
 use serde::{Deserialize, Serialize};
 

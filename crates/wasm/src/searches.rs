@@ -5,11 +5,11 @@ use std::ops::ControlFlow;
 use std::rc::Rc;
 
 use blind::CycleCase;
-use blind::sheet::{Report, SIZE, Sheet};
 use cube::{Metric, Orbit, Sticker};
 use search::conjugate::{Conjugates, Sort};
-use search::cycle::{Event, Finder, Limits, TurnSet};
+use search::cycle::{Finder, Limits, Milestone, TurnSet};
 use search::ease::Model;
+use sheet::{Report, SIZE, Sheet};
 use voice::Voice;
 
 use crate::Failure;
@@ -64,7 +64,7 @@ impl Searches {
         voice: &Voice,
         moves: &str,
         longest: usize,
-        on: &mut dyn FnMut(Event<'_>) -> ControlFlow<()>,
+        on: &mut dyn FnMut(Milestone<'_>) -> ControlFlow<()>,
     ) -> Result<Rc<Finder>, Failure> {
         if let Some((known, of, finder)) = &self.finder
             && known == moves

@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use blind::sheet::{Row, SIZE, Verdict};
 use blind::{CycleCase, MethodName, kind_name};
 use cube::{Algorithm, Sticker, count, simplified};
 use serde::{Deserialize, Serialize};
+use sheet::{Row, SIZE, Verdict};
 use voice::Voice;
 
 use crate::Failure;
@@ -320,7 +320,7 @@ pub(crate) fn cases(call: &mut Call<'_>, filtered: &Filtered) -> Result<Cases, F
     let best: Vec<(u32, usize)> =
         entries.values().filter_map(|entry| entry.best.map(|(time, moves, _)| (time, moves))).collect();
     Ok(Cases {
-        kinds: blind::sheet::kinds()
+        kinds: sheet::kinds()
             .iter()
             .map(|&kind| Choice { name: kind_name(kind).to_owned(), said: voice.kinds(kind) })
             .collect(),

@@ -2,10 +2,10 @@
 
 use std::rc::Rc;
 
-use blind::sheet::{Report, Row, Sheet, Verdict};
 use blind::{Conventions, CycleCase};
 use cube::{Orbit, Sticker};
 use serde::Deserialize;
+use sheet::{Report, Row, Sheet, Verdict};
 use voice::Voice;
 
 use crate::Failure;
@@ -86,7 +86,7 @@ impl Named {
 /// A kind of piece that sheets are for.
 pub(crate) fn sheet_kind(voice: &Voice, name: &str) -> Result<Orbit, Failure> {
     let orbit = kind(voice, name)?;
-    if blind::sheet::kinds().contains(&orbit) {
+    if sheet::kinds().contains(&orbit) {
         return Ok(orbit);
     }
     Err(Failure::new(voice.say("sheet-not-for-kind", &[("kinds", voice.kinds(orbit).into())])))

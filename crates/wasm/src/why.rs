@@ -1,7 +1,9 @@
 //! What went wrong in an attempt: the slips that explain how the puzzle came out.
 
-use blind::{Answer, Ask, Begun, Catalogue, Depth, Explanation, Inquiry, Observed, Plan, why, why_by_hand};
 use cube::Facelets;
+use diagnosis::{
+    Answer, Ask, Begun, Catalogue, Depth, Explanation, Inquiry, Observed, Plan, why, why_by_hand,
+};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
@@ -82,7 +84,7 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
     let situation = call.desk.situation(voice, &attempt.source)?;
     let solver = &situation.solver;
     let conventions = solver.conventions();
-    let failed = |error: &blind::WhyError| Failure::new(voice.why_error(error, conventions));
+    let failed = |error: &diagnosis::WhyError| Failure::new(voice.why_error(error, conventions));
     let given = letters(voice, solver, &attempt.memo)?;
     let given = given.iter().any(|(_, letters)| !letters.is_empty()).then_some(given);
     let begun = if situation.content.facelets.is_empty() {

@@ -22,20 +22,54 @@ struct Layer {
     may_use: &'static [&'static str],
 }
 
-const ENGINE: &[&str] =
-    &["cube", "search", "blind", "formats", "draw", "voice", "memory", "record", "journal"];
+const ENGINE: &[&str] = &[
+    "cube",
+    "search",
+    "blind",
+    "diagnosis",
+    "choose",
+    "sheet",
+    "formats",
+    "draw",
+    "voice",
+    "memory",
+    "record",
+    "journal",
+];
 
 /// The command line serves the web app too.
-const ENGINE_AND_SERVER: &[&str] =
-    &["cube", "search", "blind", "formats", "draw", "voice", "memory", "record", "journal", "server"];
+const ENGINE_AND_SERVER: &[&str] = &[
+    "cube",
+    "search",
+    "blind",
+    "diagnosis",
+    "choose",
+    "sheet",
+    "formats",
+    "draw",
+    "voice",
+    "memory",
+    "record",
+    "journal",
+    "server",
+];
+
+/// Everything that documents are about.
+const BELOW_FORMATS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet"];
+
+/// Everything that pictures and sentences are about.
+const SUBJECTS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet", "formats"];
 
 const LAYERS: &[Layer] = &[
     Layer { name: "cube", role: Role::Engine, may_use: &[] },
     Layer { name: "search", role: Role::Engine, may_use: &["cube"] },
     Layer { name: "blind", role: Role::Engine, may_use: &["cube", "search"] },
-    Layer { name: "formats", role: Role::Engine, may_use: &["cube", "search", "blind"] },
-    Layer { name: "draw", role: Role::Engine, may_use: &["cube", "search", "blind", "formats"] },
-    Layer { name: "voice", role: Role::Engine, may_use: &["cube", "search", "blind", "formats"] },
+    Layer { name: "diagnosis", role: Role::Engine, may_use: &["cube", "search", "blind"] },
+    Layer { name: "choose", role: Role::Engine, may_use: &["cube", "search", "blind"] },
+    Layer { name: "sheet", role: Role::Engine, may_use: &["cube", "search", "blind"] },
+    Layer { name: "formats", role: Role::Engine, may_use: BELOW_FORMATS },
+    Layer { name: "draw", role: Role::Engine, may_use: SUBJECTS },
+    Layer { name: "voice", role: Role::Engine, may_use: SUBJECTS },
     Layer { name: "memory", role: Role::Engine, may_use: &[] },
     Layer { name: "record", role: Role::Engine, may_use: &[] },
     Layer { name: "journal", role: Role::Store, may_use: &["memory", "record"] },

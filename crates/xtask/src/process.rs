@@ -5,9 +5,13 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
 /// The root of the project: two folders above this crate.
+///
+/// Cargo names the folder to what it runs. The one that was compiled in serves only a program that is started by hand:
+/// in a `target/` that was copied along with a tree it is the folder of the other tree.
 pub fn root() -> PathBuf {
-    let crate_folder = Path::new(env!("CARGO_MANIFEST_DIR"));
-    crate_folder.ancestors().nth(2).unwrap_or(crate_folder).to_owned()
+    let crate_folder = std::env::var_os("CARGO_MANIFEST_DIR")
+        .map_or_else(|| Path::new(env!("CARGO_MANIFEST_DIR")).to_owned(), PathBuf::from);
+    crate_folder.ancestors().nth(2).unwrap_or(&crate_folder).to_owned()
 }
 
 /// Where everything that is built goes.

@@ -1,3 +1,4 @@
+import { openDB } from "idb";
 import { expect, test } from "vitest";
 
 import { readRoute } from "../../src/shell/route.svelte";
@@ -9,10 +10,40 @@ test("a set that another tab changed is not overwritten", async () => {
   await two.open();
   await one.deleteSet("mine");
   const first = await one.putSet("mine", 0, { source: "a", sheet: "s" });
-  expect(first).toEqual({ kept: { name: "mine", revision: 1, source: "a", sheet: "s" }, mine: true });
+  const kept = { version: 1, name: "mine", revision: 1, source: "a", sheet: "s" };
+  expect(first).toEqual({ kept, mine: true });
   const late = await two.putSet("mine", 0, { source: "b" });
-  expect(late).toEqual({ kept: { name: "mine", revision: 1, source: "a", sheet: "s" }, mine: false });
+  expect(late).toEqual({ kept, mine: false });
   expect(await two.putSet("mine", 1, { source: "c" })).toMatchObject({ kept: { revision: 2 }, mine: true });
+});
+
+test("a record of another version is renewed when it is read, and kept as it is until it is changed", async () => {
+  const store = new Store();
+  await store.open();
+  await store.putSet("present", 0, { source: "p" });
+  const old = { name: "old", revision: 4, source: "o" };
+  const newer = { version: 2, name: "newer", revision: 1, text: "n" };
+  const database = await openDB("hoodwink");
+  await database.put("sets", old);
+  await database.put("sets", newer);
+  const asked: [string, unknown][] = [];
+  store.renew = (record, text) => {
+    asked.push([record, JSON.parse(text)]);
+    // As the engine does: what a newer version wrote it refuses.
+    return Promise.resolve(text.includes('"version":2') ? null : JSON.stringify({ version: 1, ...JSON.parse(text), sheet: "" }));
+  };
+  const read = (await store.sets()).filter(({ name }) => ["newer", "old", "present"].includes(name));
+  expect(read).toEqual([
+    { ...old, version: 1, sheet: "" },
+    { version: 1, name: "present", revision: 1, source: "p" },
+  ]);
+  expect(asked).toEqual([["set", newer], ["set", old]]);
+  expect(await database.get("sets", "old")).toEqual(old);
+  expect(await database.get("sets", "newer")).toEqual(newer);
+  await store.putSet("old", 4, { source: "o2" });
+  expect(await database.get("sets", "old")).toEqual({ version: 1, name: "old", revision: 5, source: "o2" });
+  for (const name of ["present", "old", "newer"]) await store.deleteSet(name);
+  database.close();
 });
 
 test("the other tab is told of a change", async () => {

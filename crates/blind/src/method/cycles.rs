@@ -3,7 +3,6 @@
 use super::MethodError;
 use crate::conventions::Turned;
 use crate::cycle_case::CycleAlgorithm;
-use crate::letters::same_piece;
 use crate::swap::Swap;
 use cube::{Algorithm, Claim, NotProven, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
 use search::conjugate::{Conjugates, Sort};
@@ -25,7 +24,7 @@ pub fn letters_effect(orbit: Orbit, buffer: Sticker, targets: &[Sticker]) -> Per
         let mut table = *Perm::IDENTITY.table();
         for steps in 0..orbit.stickers_per_piece() {
             let (one, other) = (orbit.turned(buffer, steps), orbit.turned(target, steps));
-            if !same_piece(orbit, buffer, target) {
+            if !orbit.same_piece(buffer, target) {
                 (table[one.index()], table[other.index()]) = (other.index() as u8, one.index() as u8);
             }
         }
@@ -137,7 +136,7 @@ impl Cycles {
         let mut cycles = Self { size, orbit, buffer, cases: vec![None; 576], joint: vec![None; 576], last };
         for given in algorithms {
             let case = given.case;
-            if case.orbit == orbit && case.buffer == buffer && !same_piece(orbit, case.first, case.second) {
+            if case.orbit == orbit && case.buffer == buffer && !orbit.same_piece(case.first, case.second) {
                 cycles.offer([case.first, case.second], &given.algorithm, model);
             }
         }
@@ -152,7 +151,7 @@ impl Cycles {
 
     fn others(&self) -> impl Iterator<Item = Sticker> + use<> {
         let (orbit, buffer) = (self.orbit, self.buffer);
-        Sticker::all().filter(move |&sticker| !same_piece(orbit, sticker, buffer))
+        Sticker::all().filter(move |&sticker| !orbit.same_piece(sticker, buffer))
     }
 
     /// Keeps an algorithm if it does what the letters ask and is easier than what is there. What does something else is not
@@ -170,7 +169,7 @@ impl Cycles {
         let orbit = self.orbit;
         let mut search = None;
         for first in self.others() {
-            for second in self.others().filter(|&second| !same_piece(orbit, first, second)) {
+            for second in self.others().filter(|&second| !orbit.same_piece(first, second)) {
                 if self.cases[first.index() * 24 + second.index()].is_some() {
                     continue;
                 }
@@ -245,7 +244,7 @@ impl Cycles {
         let cost = |a, b| self.case(a, b).map_or(u32::MAX / 4, |case| case.milliseconds);
         let helper = self
             .others()
-            .filter(|&third| !same_piece(self.orbit, third, first))
+            .filter(|&third| !self.orbit.same_piece(third, first))
             .min_by_key(|&third| cost(first, third) + cost(third, second));
         let both = helper.and_then(|helper| Some([self.case(first, helper)?, self.case(helper, second)?]));
         let Some(both) = both else { return Ok(None) };
@@ -280,8 +279,8 @@ impl Cycles {
         let orbit = self.orbit;
         let reference = |sticker: Sticker| orbit.reference(orbit.piece(sticker)).index();
         let clockwise = |pair: [Sticker; 2]| orbit.turned(pair[0], 1) == pair[1];
-        let pieces = same_piece(orbit, one[0], one[1]) && same_piece(orbit, other[0], other[1]);
-        if !pieces || same_piece(orbit, one[0], other[0]) {
+        let pieces = orbit.same_piece(one[0], one[1]) && orbit.same_piece(other[0], other[1]);
+        if !pieces || orbit.same_piece(one[0], other[0]) {
             return None;
         }
         let (a, b) = (reference(one[0]), reference(other[0]));
@@ -304,7 +303,7 @@ impl Cycles {
         let orbit = self.orbit;
         Sticker::all().flat_map(move |first| {
             Sticker::all().filter_map(move |second| {
-                let case = self.case(first, second).filter(|_| !same_piece(orbit, first, second))?;
+                let case = self.case(first, second).filter(|_| !orbit.same_piece(first, second))?;
                 Some((first, second, case))
             })
         })

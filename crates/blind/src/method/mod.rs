@@ -1,15 +1,17 @@
 //! Methods: what carries out the letters of each kind, and what is done about parity.
 
 mod cycles;
+mod pairing;
 mod slice;
 
 pub use cycles::{Case, Cycles, letters_effect, letters_state};
+pub(crate) use pairing::NONE;
+pub use pairing::{Costs, Group};
 pub use slice::{SliceLetter, SliceSwap};
 
 use crate::conventions::{BreakChoice, Conventions, ParityChoice};
 use crate::cycle_case::CycleAlgorithm;
 use crate::kind::kind_name;
-use crate::pairing::Costs;
 use crate::swap::{Swap, SwapEffect, SwapError};
 use crate::usual::{MethodName, usual, usual_parity};
 use cube::{

@@ -2,7 +2,6 @@
 
 use super::MethodError;
 use super::cycles::letters_effect;
-use crate::letters::same_piece;
 use crate::usual::{MethodName, in_the_slice, usual};
 use cube::{Algorithm, Claim, Face, NotProven, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted};
 use search::setup::{Wanted, setups};
@@ -89,7 +88,7 @@ impl SliceSwap {
         let wanted = Wanted { size: self.size, orbit, to: opposite, leave: &leave, turns: &turns };
         // Four pieces of the slice cannot be brought out of it, so a search for all targets would not end early.
         let found = setups(&wanted, LONGEST_SETUP)?;
-        for target in Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer)) {
+        for target in Sticker::all().filter(|&target| !orbit.same_piece(target, self.buffer)) {
             let letter = &mut self.letters[target.index()];
             if !letter.swap.is_empty() {
                 continue;
@@ -110,7 +109,7 @@ impl SliceSwap {
                 && does.core() == whole.core()
                 && does.orbit(Orbit::Corner).is_identity()
         };
-        let mut targets = Sticker::all().filter(|&target| !same_piece(orbit, target, self.buffer));
+        let mut targets = Sticker::all().filter(|&target| !orbit.same_piece(target, self.buffer));
         NotProven::unless(targets.all(does), Claim::Algorithm).map(|()| self)
     }
 
@@ -134,7 +133,7 @@ impl SliceSwap {
     /// assert_eq!(made("UF", true), made("DB", false));
     /// ```
     pub fn letter(&self, target: Sticker, second: bool) -> Option<&SliceLetter> {
-        if same_piece(Orbit::Midge, target, self.buffer) {
+        if Orbit::Midge.same_piece(target, self.buffer) {
             return None;
         }
         let made_for = if second { self.rest.at(target) } else { target };

@@ -2,11 +2,11 @@
 
 use crate::arguments::{FindOptions, Order};
 use crate::failure::Failure;
-use crate::input::Session;
+use crate::input::{Session, model};
 use crate::{wire, wire_algs};
 use blind::{kind_name, nearest};
 use cube::{Metric, Orbit, Size, Sticker, Turn, display_turns};
-use search::cycle::{Effect, Event, Finder, Finding, Kind, Limits, TurnSet};
+use search::cycle::{Effect, Finder, Finding, Kind, Limits, Milestone, TurnSet};
 use search::ease::{Model, best_first};
 use search::factor::factored;
 use std::io::{self, Write};
@@ -32,7 +32,7 @@ struct Search<'a> {
 /// Runs the command.
 pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure> {
     let size = session.size(&options.puzzle)?;
-    let model = super::model(session, options.ease.as_deref())?;
+    let model = model(session, options.ease.as_deref())?;
     let search = Search { session, options, size, model };
     let effects = search.effects()?;
     let memory = search.memory()?;
@@ -48,7 +48,7 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
         for (class, effect) in effects.iter().enumerate() {
             let classes = effects.len();
             let ranking = best_first(&finder, &search.model, effect, options.count, &mut |length, done| {
-                search.tell(&Event::Searching { class, classes, length, done }, &mut told)
+                search.tell(&Milestone::Searching { class, classes, length, done }, &mut told)
             })
             .map_err(failed)?;
             let easiest = Some(ranking.proven);
@@ -76,10 +76,10 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
             let mut not_found = Vec::new();
             let outcome = finder.find(&left, extra, &mut |event| {
                 match &event {
-                    Event::Found { finding, .. } if finding.shortest.is_none() && !is_last => {
+                    Milestone::Found { finding, .. } if finding.shortest.is_none() && !is_last => {
                         not_found.push(finding.effect);
                     }
-                    Event::Found { finding, .. } => wrote = search.write(&mut out, finding, None),
+                    Milestone::Found { finding, .. } => wrote = search.write(&mut out, finding, None),
                     _ => return search.tell(&event, &mut told),
                 }
                 if wrote.is_ok() { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
@@ -200,13 +200,13 @@ impl Search<'_> {
     }
 
     /// Progress, on standard error, a line only where something new is to be said.
-    fn tell(&self, event: &Event<'_>, told: &mut String) -> ControlFlow<()> {
+    fn tell(&self, event: &Milestone<'_>, told: &mut String) -> ControlFlow<()> {
         let voice = &self.session.voice;
         let said = match event {
-            Event::Reached { length, states } => {
+            Milestone::Reached { length, states } => {
                 voice.say("find-reached", &[("length", (*length).into()), ("states", (*states).into())])
             }
-            Event::Searching { class, classes, length, .. } => voice.say(
+            Milestone::Searching { class, classes, length, .. } => voice.say(
                 "find-searching",
                 &[
                     ("class", (class + 1).into()),
@@ -214,7 +214,7 @@ impl Search<'_> {
                     ("length", (*length).into()),
                 ],
             ),
-            Event::Found { .. } => return ControlFlow::Continue(()),
+            Milestone::Found { .. } => return ControlFlow::Continue(()),
         };
         if !self.options.quiet && *told != said {
             eprintln!("{said}");
@@ -319,7 +319,7 @@ fn names(effect: &Effect, session: &Session) -> Named {
     let (kind, effect, stickers) = match effect.kind() {
         Kind::ThreeCycle { orbit, buffer, first, second } => {
             let stickers = [buffer, first, second].map(|sticker| orbit.name(sticker).to_owned()).to_vec();
-            let case = blind::sheet::CycleCase { orbit, buffer, first, second };
+            let case = sheet::CycleCase { orbit, buffer, first, second };
             let text = session.voice.case(case, &session.conventions);
             return Named { kind: kind_name(orbit), effect: "three-cycle", stickers, text };
         }

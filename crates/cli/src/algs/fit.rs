@@ -2,7 +2,7 @@
 
 use crate::arguments::FitOptions;
 use crate::failure::Failure;
-use crate::input::Session;
+use crate::input::{Session, model};
 use crate::{wire, wire_algs};
 use formats::{ease, timings};
 use search::ease::{Fit, Plan, fit};
@@ -14,7 +14,7 @@ use std::process::ExitCode;
 pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure> {
     let timings = timings::read(&session.read(&options.file)?)
         .map_err(|error| Failure::input(session.voice.timings_error(&error)))?;
-    let model = super::model(session, options.ease.as_deref())?;
+    let model = model(session, options.ease.as_deref())?;
     let mut generator = search::random::seeded(options.seed);
     let fitted = fit(&model, &timings, Plan::default(), &mut generator)
         .map_err(|error| Failure::input(session.voice.fit_error(&error)))?;

@@ -2,10 +2,10 @@
 
 use crate::arguments::{SheetFormat, SheetOptions};
 use crate::failure::Failure;
-use crate::input::Session;
+use crate::input::{Session, model};
 use crate::{wire, wire_algs};
+use ::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
 use blind::kind_name;
-use blind::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
 use cube::{Orbit, Size, Sticker};
 use draw::{Grid, GridWords};
 use formats::sheet;
@@ -157,7 +157,7 @@ pub fn fill(
 ) -> Result<ExitCode, Failure> {
     let sheet = read(session, options)?;
     let (orbit, buffer) = subject(session, options, &sheet)?;
-    let filled = sheet.fill(orbit, buffer, &super::model(session, ease)?);
+    let filled = sheet.fill(orbit, buffer, &model(session, ease)?);
     eprintln!("{}", session.voice.filled(&filled.by_origin));
     write_out(session, out, &sheet::to_csv(&filled.sheet, &session.conventions))?;
     Ok(ExitCode::SUCCESS)
@@ -172,7 +172,7 @@ pub fn statistics(
 ) -> Result<ExitCode, Failure> {
     let sheet = read(session, options)?;
     let (orbit, buffer) = subject(session, options, &sheet)?;
-    let found = sheet.statistics(orbit, buffer, &super::model(session, ease)?);
+    let found = sheet.statistics(orbit, buffer, &model(session, ease)?);
     let mut out = io::BufWriter::new(io::stdout().lock());
     let seconds = |milliseconds: u32| f64::from(milliseconds) / 1000.0;
     if json {

@@ -1,6 +1,7 @@
 //! What can be wrong with a condition, and where.
 
-use blind::{MOST_FEATURES, kind_name};
+use blind::kind_name;
+use choose::MOST_FEATURES;
 use cube::{Orbit, Size};
 use thiserror::Error;
 

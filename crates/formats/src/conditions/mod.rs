@@ -9,7 +9,7 @@
 //! feature    = "parity" | "letters" | kind "." name
 //! ```
 //!
-//! A kind is `corner` or `edge`. The names are those of [`blind::Aspect`]: `targets`, `cycles` (of any length, or
+//! A kind is `corner` or `edge`. The names are those of [`choose::Aspect`]: `targets`, `cycles` (of any length, or
 //! `cycles(3)`, `cycles(3..5)`), `breaks`, `closes-elsewhere`, `turned` (`twists` of corners, `flips` of edges), `solved`,
 //! `buffer` (`solved`, `turned` or `away`), `buffer-cycle`, `longest`, `shortest`. A range needs `=` or `!=`.
 //!
@@ -22,7 +22,8 @@ mod parse;
 
 pub use error::{ConditionProblem, ConditionTextError, ExpectedPart};
 
-use blind::{Condition, Conventions};
+use blind::Conventions;
+use choose::Condition;
 use cube::Size;
 
 /// The most bytes that are read.

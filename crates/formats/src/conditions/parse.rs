@@ -1,10 +1,8 @@
 //! Reading conditions.
 
 use super::error::{ConditionProblem, ConditionTextError, ExpectedPart};
-use blind::{
-    Against, Aspect, Clause, Condition, ConditionError, Conventions, Feature, Letters, Occurs, Relation,
-    Term, UnknownLetter, Wanted, kind_name, kind_named, nearest,
-};
+use blind::{Conventions, Letters, UnknownLetter, kind_name, kind_named, nearest};
+use choose::{Against, Aspect, Clause, Condition, ConditionError, Feature, Occurs, Relation, Term, Wanted};
 use cube::{Orbit, Size, Sticker};
 
 /// How deep brackets and `not` may be nested.

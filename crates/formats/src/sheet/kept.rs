@@ -2,10 +2,10 @@
 
 use super::{MOST_BYTES, Reading, SheetError, read};
 use crate::document::{Document, DocumentError, Twin, Version, from_json, to_json};
-use blind::sheet::{CycleCase, Layout, Origin, Row, Sheet};
 use blind::{Conventions, kind_name, kind_named};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
+use sheet::{CycleCase, Layout, Origin, Row, Sheet};
 
 /// The version that is written. Version 0 was a CSV list, as it is still written for people.
 pub const VERSION: Version = Version(1);

@@ -3,9 +3,9 @@
 use super::SheetError;
 use super::read::alternatives;
 use super::table::{Line, records};
-use blind::sheet::{CycleCase, Layout, Origin, Row, Sheet};
 use blind::{Conventions, kind_name, kind_named};
 use cube::Sticker;
+use sheet::{CycleCase, Layout, Origin, Row, Sheet};
 
 /// The columns that every such list begins with; further ones follow.
 const HEAD: [&str; 9] =

@@ -1,8 +1,8 @@
 //! Sheets as Markdown tables.
 
 use blind::Conventions;
-use blind::sheet::Sheet;
 use cube::{Algorithm, Orbit, Size, Sticker, count, simplified};
+use sheet::Sheet;
 
 /// The size whose notation the algorithms of a sheet are in.
 const SIZE: Size = Size::THREE;

@@ -3,9 +3,9 @@
 use super::list;
 use super::table::{Line, MOST_ABOVE, Table};
 use crate::document::{DocumentError, within};
-use blind::sheet::{CycleCase, Layout, Origin, Row, SIZE, Sheet};
 use blind::{Conventions, kind_name, kind_named};
 use cube::{Orbit, OrbitMap, Sticker};
+use sheet::{CycleCase, Layout, Origin, Row, SIZE, Sheet};
 use thiserror::Error;
 
 /// The most bytes that are read.
@@ -261,7 +261,7 @@ fn is_list(columns: &Columns) -> bool {
 /// Reads a sheet from CSV, semicolons or tabs: a list with named columns in any order, or a grid with letters or
 /// sticker names along both sides.
 ///
-/// Nothing is judged yet and nothing is dropped: cells that cannot be read are kept as they are, see [`Sheet::check`](blind::sheet::Sheet::check).
+/// Nothing is judged yet and nothing is dropped: cells that cannot be read are kept as they are, see [`Sheet::check`](sheet::Sheet::check).
 ///
 /// # Errors
 /// [`SheetError`] when the text as a whole is neither.

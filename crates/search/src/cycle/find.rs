@@ -55,7 +55,7 @@ pub enum FindError {
 
 /// What a search tells while it runs. Answer [`ControlFlow::Break`] to stop it.
 #[derive(Debug)]
-pub enum Event<'a> {
+pub enum Milestone<'a> {
     /// All states whose least length this is are known.
     Reached {
         /// The length.
@@ -150,7 +150,7 @@ impl Finder {
     pub fn prepare(
         set: TurnSet,
         limits: Limits,
-        on: &mut dyn FnMut(Event<'_>) -> ControlFlow<()>,
+        on: &mut dyn FnMut(Milestone<'_>) -> ControlFlow<()>,
     ) -> Result<Self, FindError> {
         let Limits { max_length, memory } = limits;
         // No table of so many lengths fits any machine; the arithmetic below saturates well before.
@@ -164,7 +164,7 @@ impl Finder {
             }
         };
         let table = Table::build(&set, radius, &mut |length, states| {
-            on(Event::Reached { length, states }).is_continue()
+            on(Milestone::Reached { length, states }).is_continue()
         })
         .map_err(|error| match error {
             BuildError::Memory => FindError::NoMemory { needed },
@@ -185,7 +185,7 @@ impl Finder {
 
     /// All algorithms for effects: the shortest, and those up to `extra` longer as far as the greatest length.
     ///
-    /// Findings are told through [`Event::Found`] as soon as their class is done, every algorithm applied before.
+    /// Findings are told through [`Milestone::Found`] as soon as their class is done, every algorithm applied before.
     ///
     /// # Errors
     /// [`FindError::OtherSize`], [`FindError::Stopped`]; what was told before stands.
@@ -193,7 +193,7 @@ impl Finder {
         &self,
         effects: &[Effect],
         extra: usize,
-        on: &mut dyn FnMut(Event<'_>) -> ControlFlow<()>,
+        on: &mut dyn FnMut(Milestone<'_>) -> ControlFlow<()>,
     ) -> Result<(), FindError> {
         if let Some(other) = effects.iter().find(|effect| effect.size() != self.set.size()) {
             return Err(FindError::OtherSize { effect: other.size(), turns: self.set.size() });
@@ -202,7 +202,7 @@ impl Finder {
         let classes = classes(&states, &self.set);
         for (number, class) in classes.iter().enumerate() {
             let mut at = |length: usize, done: u32| {
-                on(Event::Searching { class: number, classes: classes.len(), length, done })
+                on(Milestone::Searching { class: number, classes: classes.len(), length, done })
             };
             let listed = self.search(&effects[class.searched], extra, &mut at)?;
             self.hand_out(class, effects, &listed, on)?;
@@ -217,7 +217,7 @@ impl Finder {
     pub fn find_all(&self, effects: &[Effect], extra: usize) -> Result<Vec<Finding>, FindError> {
         let mut findings: Vec<Option<Finding>> = vec![None; effects.len()];
         self.find(effects, extra, &mut |event| {
-            if let Event::Found { place, finding } = event {
+            if let Milestone::Found { place, finding } = event {
                 findings[place] = Some(finding.clone());
             }
             ControlFlow::Continue(())
@@ -230,7 +230,7 @@ impl Finder {
         class: &Class,
         effects: &[Effect],
         listed: &Listed,
-        on: &mut dyn FnMut(Event<'_>) -> ControlFlow<()>,
+        on: &mut dyn FnMut(Milestone<'_>) -> ControlFlow<()>,
     ) -> Result<(), FindError> {
         for &(place, passage) in &class.members {
             let effect = effects[place];
@@ -241,7 +241,7 @@ impl Finder {
             algorithms.sort_by_cached_key(|turns| (self.set.cost(turns), turns.clone()));
             let Listed { shortest, searched, .. } = *listed;
             let finding = Finding { effect, shortest, searched, algorithms };
-            if on(Event::Found { place, finding: &finding }).is_break() {
+            if on(Milestone::Found { place, finding: &finding }).is_break() {
                 return Err(FindError::Stopped);
             }
         }

@@ -30,5 +30,5 @@ mod table;
 mod turns;
 
 pub use effect::{Effect, EffectError, Kind};
-pub use find::{AtLength, ByLength, Event, FindError, Finder, Finding, Limits};
+pub use find::{AtLength, ByLength, FindError, Finder, Finding, Limits, Milestone};
 pub use turns::{TurnSet, TurnSetError};

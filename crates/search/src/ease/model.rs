@@ -266,7 +266,7 @@ impl Model {
         if let Some(turn) =
             Turn::all(EVERY_SORT).find(|&turn| Self::is_by_finger(Self::as_face(turn)) && !made(turn))
         {
-            return Err(ModelError::NoWay(turn));
+            return Err(ModelError::NoWay(Self::as_face(turn)));
         }
         Self { seconds, ways }.with_seconds(seconds)
     }

@@ -201,7 +201,7 @@ impl Pages {
                 json!({ "subject": self.subject(said), "sheet": self.sheet(said), "form": form })
             }
             "find" => {
-                let moves = self.dice.of(&["R U D", "R L U", "R K", "M U"]);
+                let moves = self.dice.of(&["R U D", "R L U", "U D F", "R F U", "M U", "R K"]);
                 let longest = 6 + self.dice.below(3);
                 json!({ "chosen": self.chosen(said), "sheet": self.sheet(said), "moves": moves, "longest": longest })
             }

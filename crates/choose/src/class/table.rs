@@ -1,0 +1,137 @@
+//! The states of one kind, grouped by what a condition asks of them.
+
+use super::count::{Class, classes};
+use super::draw::{below, draw};
+use super::occur::{Question, count};
+use super::space::KindSpace;
+use super::tally::{Tally, Watched};
+use crate::condition::{Against, Aspect, Condition, Feature, Occurs, Term};
+use blind::{Breaks, Trace};
+use cube::{NotProven, Orbit, Perm, Sticker};
+use rand::Rng;
+use rustc_hash::FxHashMap;
+
+/// States that are alike in all that the condition asks for.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(crate) struct Row {
+    pub tally: Tally,
+    /// Which occurrence tests are met, a bit each; `None` if that could not be counted.
+    pub met: Option<u32>,
+    pub weight: u128,
+}
+
+/// Classes of the same figures, and for each how many states it and those before it hold.
+#[derive(Clone, Default)]
+struct Group {
+    classes: Vec<(u128, usize)>,
+}
+
+/// The states of one kind.
+pub(crate) struct Table {
+    pub space: KindSpace,
+    pub watched: Watched,
+    pub tests: Vec<Occurs>,
+    pub rows: Vec<Row>,
+    /// The order in which cycles are broken into; none where that goes by cost, so that a letter depends on all others.
+    order: Option<[Sticker; 24]>,
+    classes: Vec<Class>,
+    groups: FxHashMap<Tally, Group>,
+}
+
+impl Table {
+    /// Counts the states of a kind.
+    pub(crate) fn new(space: KindSpace, condition: &Condition, order: Option<[Sticker; 24]>) -> Self {
+        let (watched, tests) = asked(condition, space.orbit);
+        let classes = classes(&space);
+        let mut groups: FxHashMap<Tally, Group> = FxHashMap::default();
+        for (at, class) in classes.iter().enumerate() {
+            let group = groups.entry(class.tally(&space, &watched)).or_default();
+            let before = group.weight();
+            group.classes.push((before + class.weight, at));
+        }
+        let counts = if tests.is_empty() {
+            Some(groups.iter().map(|(&tally, group)| ((tally, 0), group.weight())).collect())
+        } else {
+            let question = |order| Question { space: &space, watched: &watched, tests: &tests, order };
+            order.as_ref().and_then(|order| count(&question(order)))
+        };
+        let mut rows: Vec<Row> = match counts {
+            Some(counts) => counts
+                .into_iter()
+                .map(|((tally, met), weight)| Row { tally, met: Some(met), weight })
+                .collect(),
+            None => groups
+                .iter()
+                .map(|(&tally, group)| Row { tally, met: None, weight: group.weight() })
+                .collect(),
+        };
+        // The order of a hash table is no order; the same seed must give the same state everywhere.
+        rows.sort_unstable_by_key(|row| (row.tally, row.met));
+        Self { space, watched, tests, rows, order, classes, groups }
+    }
+
+    /// The figure of a row, which the condition asks for.
+    pub(crate) fn figure(&self, row: &Row, aspect: Aspect) -> u8 {
+        self.watched.get(row.tally, aspect).unwrap_or(0)
+    }
+
+    /// Whether the states of a row meet a test.
+    pub(crate) fn meets(&self, row: &Row, test: &Occurs) -> Option<bool> {
+        let at = self.tests.iter().position(|known| known == test)?;
+        row.met.map(|met| met & (1 << at) != 0)
+    }
+
+    /// Draws one of the states that have the figures of a row: first a class by its weight, then a state.
+    pub(crate) fn draw(&self, row: &Row, generator: &mut impl Rng) -> Perm {
+        let Some(group) = self.groups.get(&row.tally) else { return Perm::IDENTITY };
+        let at = below(group.weight(), generator);
+        let found = group.classes.partition_point(|&(up_to, _)| up_to <= at);
+        match group.classes.get(found) {
+            Some(&(_, class)) => draw(&self.space, &self.classes[class], generator),
+            None => Perm::IDENTITY,
+        }
+    }
+
+    /// Whether a state of the figures of a row meets just the tests that the row says.
+    ///
+    /// # Errors
+    /// [`NotProven`] for a memo that does not solve, a fault of the program.
+    pub(crate) fn is_of(&self, row: &Row, seen: &Perm) -> Result<bool, NotProven> {
+        let (Some(met), Some(order)) = (row.met, self.order) else { return Ok(true) };
+        if self.tests.is_empty() {
+            return Ok(true);
+        }
+        let breaks = Breaks { order, cost: None };
+        let trace = Trace::new(self.space.orbit, seen, self.space.buffer, &breaks)?;
+        let as_said = |(at, test): (usize, &Occurs)| test.in_memo(&trace) == (met & (1 << at) != 0);
+        Ok(self.tests.iter().enumerate().all(as_said))
+    }
+}
+
+impl Group {
+    fn weight(&self) -> u128 {
+        self.classes.last().map_or(0, |&(up_to, _)| up_to)
+    }
+}
+
+/// What a condition asks of a kind.
+fn asked(condition: &Condition, orbit: Orbit) -> (Watched, Vec<Occurs>) {
+    let mut aspects = Vec::new();
+    let mut tests: Vec<Occurs> = Vec::new();
+    let mut feature = |feature: Feature| match feature {
+        Feature::Of(of, aspect) if of == orbit => aspects.push(aspect),
+        Feature::Letters => aspects.push(Aspect::Targets),
+        _ => {}
+    };
+    condition.visit(&mut |term| match term {
+        Term::Compare(left, _, against) => {
+            feature(*left);
+            if let Against::Feature(right) = against {
+                feature(*right);
+            }
+        }
+        Term::Occurs(test) if test.orbit == orbit && !tests.contains(test) => tests.push(test.clone()),
+        _ => {}
+    });
+    (Watched::new(aspects), tests)
+}

@@ -1,0 +1,28 @@
+//! Options of comparing methods.
+
+use clap::Args;
+use std::path::PathBuf;
+
+/// Options of `compare`.
+#[derive(Debug, Args)]
+pub struct CompareOptions {
+    /// Methods: one-swap, slice-swap, three-cycle, two joined by + for corners and edges, options after commas (as
+    /// three-cycle+slice-swap,least,exchange), or conventions files
+    #[arg(value_name = "METHOD")]
+    pub methods: Vec<String>,
+    /// How many states
+    #[arg(long, short = 'n', default_value = "10000", value_parser = clap::value_parser!(u64).range(2..=100_000_000))]
+    pub count: u64,
+    /// The seed of the random states
+    #[arg(long, default_value = "1")]
+    pub seed: u64,
+    /// Costs that `algs fit` wrote
+    #[arg(long, value_name = "FILE")]
+    pub ease: Option<PathBuf>,
+    /// Draw the estimated times: quantiles into this file, a histogram for each method beside it
+    #[arg(long, value_name = "FILE")]
+    pub svg: Option<PathBuf>,
+    /// JSON
+    #[arg(long)]
+    pub json: bool,
+}

@@ -1,0 +1,37 @@
+//! Options of looking for what went wrong.
+
+use super::{MemoOptions, StateOptions};
+use clap::Args;
+
+/// Options of `why`.
+#[derive(Debug, Args)]
+pub struct WhyOptions {
+    /// The puzzle and its state before the attempt.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// The memo that was carried out; without one ours.
+    #[command(flatten)]
+    pub memo: MemoOptions,
+    /// The stickers as one sees them now, however the puzzle is held: faces U L F R B D, row by row
+    #[arg(long, value_name = "STICKERS", required_unless_present = "unsolved", conflicts_with = "unsolved")]
+    pub seen: Option<String>,
+    /// Only what is unsolved: "UF flipped; UFR>DBL>UBR" (at UFR lies what belongs at DBL, …; a ? behind it if you
+    /// did not look how they are turned), "UF, UFR" (unsolved in whatever way), or only "3 corners, 2 edges"
+    #[arg(long, value_name = "PIECES")]
+    pub unsolved: Option<String>,
+    /// An answer to a question of an earlier run, as corner.5=yes; may be given several times
+    #[arg(long, value_name = "NAME=yes|no")]
+    pub answer: Vec<String>,
+    /// Look for three slips too
+    #[arg(long)]
+    pub deep: bool,
+    /// Stop looking for three slips after so many seconds, and tell what was found so far
+    #[arg(long, value_name = "SECONDS", default_value = "10", requires = "deep")]
+    pub seconds: u64,
+    /// How many explanations to tell at most
+    #[arg(long, value_name = "NUMBER", default_value = "5", value_parser = clap::value_parser!(u16).range(1..=100))]
+    pub most: u16,
+    /// One JSON object
+    #[arg(long)]
+    pub json: bool,
+}

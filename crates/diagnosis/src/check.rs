@@ -1,0 +1,220 @@
+//! Is a memo right, and if not, where did it go wrong?
+//!
+//! Right is what solves: the letters are carried out as exchanges, whatever way they were found. Only a memo that does
+//! not solve is compared with the puzzle letter by letter, and then against every memo that would do: at each letter the
+//! check keeps to what the solver evidently meant, so that one slip does not mark all that follows.
+
+mod walk;
+
+use blind::{Action, Solver, exchanged};
+use cube::{Orbit, Perm, State, Sticker, Turn};
+use thiserror::Error;
+
+/// What is wrong with a letter, in the coach's terms.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum MemoFault {
+    /// The right piece, but another of its stickers.
+    WrongSticker,
+    /// What lies at another place than that of the letter before.
+    FollowedFromElsewhere {
+        /// The place from which it was followed.
+        place: Sticker,
+    },
+    /// A sticker of the buffer's own piece: the cycle was closed already and nothing is memorised for it.
+    BufferLetter,
+    /// The cycle was closed one letter too early.
+    ClosedEarly,
+    /// The cycle was closed already; this letter belongs to its beginning.
+    ClosedLate,
+    /// A piece that is right already, in the scramble or by an earlier letter.
+    SolvedAlready,
+    /// A new cycle begun at a piece that is right.
+    BreakOnSolved,
+    /// A piece twisted or flipped in its place, with a second letter that turns it the wrong way.
+    TurnedWrongWay,
+    /// A letter in the middle of a cycle is missing before this one.
+    LetterMissing,
+    /// Another letter altogether.
+    OtherLetter,
+    /// Pieces for which no letter is there, by their reference stickers.
+    LeftOut {
+        /// The pieces.
+        pieces: Vec<Sticker>,
+    },
+}
+
+impl MemoFault {
+    /// Its name in files and on the command line.
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::WrongSticker => "wrong-sticker",
+            Self::FollowedFromElsewhere { .. } => "followed-from-elsewhere",
+            Self::BufferLetter => "buffer-letter",
+            Self::ClosedEarly => "closed-early",
+            Self::ClosedLate => "closed-late",
+            Self::SolvedAlready => "solved-already",
+            Self::BreakOnSolved => "break-on-solved",
+            Self::TurnedWrongWay => "turned-wrong-way",
+            Self::LetterMissing => "letter-missing",
+            Self::OtherLetter => "other-letter",
+            Self::LeftOut { .. } => "left-out",
+        }
+    }
+}
+
+/// A slip in a memo.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct MemoSlip {
+    /// What is wrong.
+    pub fault: MemoFault,
+    /// Which letter, from 0; the number of letters where something is missing at the end.
+    pub position: usize,
+    /// The letter, by its sticker; none at the end.
+    pub letter: Option<Sticker>,
+    /// Stickers whose letters would have been right there; none where the memo should have ended.
+    pub expected: Vec<Sticker>,
+    /// The place that was looked at, if a cycle was being followed.
+    pub place: Option<Sticker>,
+}
+
+/// The memo of one kind, checked.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct KindCheck {
+    /// The kind of piece.
+    pub orbit: Orbit,
+    /// The letters, by their stickers.
+    pub letters: Vec<Sticker>,
+    /// Whether carrying them out solves the kind.
+    pub right: bool,
+    /// What is wrong, in order; nothing where it is right.
+    pub slips: Vec<MemoSlip>,
+    /// Pieces that are unsolved after the letters are carried out, by their reference stickers; letters of the
+    /// buffer's own piece do nothing.
+    pub unsolved: Vec<Sticker>,
+}
+
+/// What is wrong about parity.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum ParityFault {
+    /// The number of letters is odd, and no parity algorithm was noted.
+    Overlooked,
+    /// The number of letters is even, and a parity algorithm was noted.
+    WithoutNeed,
+}
+
+/// A memo checked.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct MemoCheck {
+    /// Kind by kind, in the order in which they are memorised.
+    pub kinds: Vec<KindCheck>,
+    /// What is wrong about parity, if the memo says anything about it.
+    pub parity: Option<ParityFault>,
+    /// The moves that the memo leads to; none if a letter cannot be carried out.
+    pub moves: Option<Vec<Turn>>,
+    /// The state that these lead to, named in the hold.
+    pub outcome: Option<State>,
+}
+
+impl MemoCheck {
+    /// Whether carrying the memo out solves the puzzle.
+    pub fn right(&self) -> bool {
+        self.parity.is_none() && self.kinds.iter().all(|kind| kind.right)
+    }
+}
+
+/// Why a memo cannot be checked.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+pub enum MemoError {
+    /// No letters at all, for a puzzle that is not solved.
+    #[error("the memo is empty, and the puzzle is not solved")]
+    Empty,
+    /// A kind of piece that the puzzle does not have.
+    #[error("a {size} has no {}s", blind::kind_name(*.orbit))]
+    NoSuchKind {
+        /// The kind.
+        orbit: Orbit,
+        /// The size.
+        size: cube::Size,
+    },
+}
+
+/// Checks the letters of one kind. `seen` says for each place which sticker lies there, named as held when solved.
+///
+/// ```
+/// use blind::Letters;
+/// use diagnosis::check_letters;
+/// use cube::{Algorithm, Orbit, Size, State};
+/// let turns = Algorithm::parse("R U' F2 R' U F' U2 R F'", Size::TWO).unwrap().flatten();
+/// let state = State::solved(Size::TWO).after(&turns);
+/// let letters = Letters::default();
+/// let buffer = Orbit::Corner.sticker("LUB").unwrap();
+/// let check = |memo: &str| {
+///     let memo = letters.read(memo).unwrap();
+///     check_letters(Orbit::Corner, state.orbit(Orbit::Corner), buffer, &memo)
+/// };
+/// assert!(check("LCBOBKV").right);
+/// let wrong = check("LCBNBKV");
+/// assert_eq!(wrong.slips.len(), 1);
+/// assert_eq!((wrong.slips[0].position, letters.spell(&wrong.slips[0].expected)), (3, "O".to_owned()));
+/// ```
+pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> KindCheck {
+    let outcome = exchanged(seen, orbit, buffer, letters.iter().copied());
+    let executable = !letters.iter().any(|&letter| orbit.same_piece(letter, buffer));
+    let right = executable && outcome.is_identity();
+    let slips = if right { Vec::new() } else { walk::slips(orbit, seen, buffer, letters) };
+    let unsolved = orbit
+        .all_pieces()
+        .map(|piece| orbit.reference(piece))
+        .filter(|&sticker| outcome.at(sticker) != sticker)
+        .collect();
+    KindCheck { orbit, letters: letters.to_vec(), right, slips, unsolved }
+}
+
+/// Checks a memo against a state named in the hold (see [`blind::Held`]). Kinds that are not given count as empty.
+///
+/// `parity` is what the memo says about the parity algorithm, if it says anything.
+///
+/// # Errors
+/// [`MemoError`] for a kind that the puzzle does not have, or for an empty memo of a puzzle that is not solved.
+pub fn check_memo(
+    state: &State,
+    memo: &[(Orbit, Vec<Sticker>)],
+    parity: Option<bool>,
+    solver: &Solver,
+) -> Result<MemoCheck, MemoError> {
+    let size = state.size();
+    if let Some(&(orbit, _)) = memo.iter().find(|(orbit, _)| !Orbit::of(size).contains(orbit)) {
+        return Err(MemoError::NoSuchKind { orbit, size });
+    }
+    if memo.iter().all(|(_, letters)| letters.is_empty()) && !state.is_solved() {
+        return Err(MemoError::Empty);
+    }
+    let letters_of = |orbit: Orbit| {
+        memo.iter().find(|(other, _)| *other == orbit).map_or_else(Vec::new, |(_, letters)| letters.clone())
+    };
+    let kinds: Vec<KindCheck> = solver
+        .memo_order()
+        .map(|orbit| {
+            let seen = solver.tracing().seen(state, orbit);
+            check_letters(orbit, &seen, solver.conventions().kind(orbit).buffer, &letters_of(orbit))
+        })
+        .collect();
+    let odd = state.orbit(Orbit::Corner).is_odd();
+    let fault = match (parity, odd) {
+        (Some(false), true) => Some(ParityFault::Overlooked),
+        (Some(true), false) => Some(ParityFault::WithoutNeed),
+        _ => None,
+    };
+    let all: Vec<(Orbit, Vec<Sticker>)> =
+        kinds.iter().map(|kind| (kind.orbit, kind.letters.clone())).collect();
+    let carried_out = solver.actions(&all).ok();
+    let moves = carried_out.map(|mut actions| {
+        if fault == Some(ParityFault::Overlooked) {
+            actions.retain(|action| !matches!(action, Action::Parity { .. }));
+        }
+        actions.iter().flat_map(Action::turns).collect::<Vec<Turn>>()
+    });
+    let has_algorithm = solver.method().is_ok_and(|method| method.parity().is_some());
+    let outcome = moves.as_ref().map(|moves| state.after(moves));
+    Ok(MemoCheck { kinds, parity: fault.filter(|_| has_algorithm), moves, outcome })
+}

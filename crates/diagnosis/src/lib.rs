@@ -1,0 +1,20 @@
+//! Is this memo right, and why did the attempt fail: memos checked by simulation, moves lined up with their plan, and the
+//! mistakes that explain an outcome.
+//!
+//! A [`Slip`] is one mistake, of which the [`Catalogue`] says how likely each kind is. [`check_memo`] and [`check_moves`] say
+//! where a memo or the moves leave the way; [`why`] looks for the slips that lead to what was seen.
+
+mod check;
+mod moves;
+mod slip;
+mod why;
+
+pub use check::{
+    KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, check_letters, check_memo,
+};
+pub use moves::{Deviation, How, MovesCheck, check_moves};
+pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
+pub use why::{
+    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
+    Observed, Plan, Question, Seen, WhyError, why, why_by_hand,
+};

@@ -1,0 +1,511 @@
+//! Why an attempt did not come out: slips that would explain it, the likeliest first.
+//!
+//! A slip replaces one stretch of what should have been turned by another, so it changes the outcome by a group
+//! element: what stands before the stretch, the other turns, and what follows, carried to the end. One slip is then
+//! a look-up of the difference between what should have come out and what did; two are a product of two such
+//! elements, found by looking up what is left after each first one.
+
+mod by_hand;
+mod course;
+mod craft;
+mod deep;
+mod hands;
+mod memo_slips;
+mod observed;
+mod partial;
+mod question;
+mod search;
+mod space;
+mod told;
+
+pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
+pub use observed::{Observed, Seen};
+pub use question::{Answer, Ask, Question};
+
+use crate::slip::{Catalogue, Slip};
+use blind::{Carrier, ExecutionError, Held, Method, MethodError, Parity, Solver, Trace};
+use course::{Course, recalled};
+use craft::Craft;
+use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
+use observed::Wanted;
+use search::{Found, Story};
+use space::Space;
+use thiserror::Error;
+use told::{Tape, Told};
+
+/// How the attempt began.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Begun {
+    /// With a solved puzzle and these turns.
+    Scramble(Vec<Turn>),
+    /// With a puzzle in this state; how it was scrambled is not known.
+    State(Box<State>),
+}
+
+/// What should have been done: the attempt as it was planned.
+#[derive(Clone, Debug)]
+pub struct Plan<'a> {
+    solver: &'a Solver,
+    method: &'a Method,
+    begun: Begun,
+    hold: Rotation,
+    memo: Vec<(Orbit, Vec<Sticker>)>,
+    /// Where the letters were traced; none where they were given.
+    traces: Vec<Trace>,
+}
+
+/// How far to search.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum Depth {
+    /// One slip or two.
+    #[default]
+    Two,
+    /// Three slips too, which takes seconds.
+    Three,
+}
+
+/// What goes into a diagnosis besides the plan and the outcome.
+#[derive(Clone, Debug)]
+pub struct Inquiry<'a> {
+    /// The catalogue of slips.
+    pub catalogue: &'a Catalogue,
+    /// How far to search.
+    pub depth: Depth,
+    /// Answers to questions of an earlier diagnosis.
+    pub answers: &'a [Answer],
+    /// How many explanations are wanted at most.
+    pub most: usize,
+}
+
+/// One way in which it may have happened, played and found to give what was observed.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Explanation {
+    slips: Vec<Slip>,
+    weight: f64,
+    alike: Vec<Vec<Slip>>,
+    ways: usize,
+    scrambled: Vec<Turn>,
+    rotated: Vec<Turn>,
+    played: Vec<Turn>,
+    passes: Vec<State>,
+}
+
+impl Explanation {
+    /// The slips in the order of the attempt; none if everything went as planned.
+    pub fn slips(&self) -> &[Slip] {
+        &self.slips
+    }
+
+    /// How likely it is, with all that acts alike, among all explanations found: 0 to 1.
+    pub const fn weight(&self) -> f64 {
+        self.weight
+    }
+
+    /// Other slips that act in the same way, the likeliest first; the first few.
+    pub fn alike(&self) -> &[Vec<Slip>] {
+        &self.alike
+    }
+
+    /// How many ways there are in all that act like this one, itself included.
+    pub const fn ways(&self) -> usize {
+        self.ways
+    }
+
+    /// The turns of the scramble as they would have been made; none if only a state is known.
+    pub fn scrambled(&self) -> &[Turn] {
+        &self.scrambled
+    }
+
+    /// The rotations as the puzzle would have been picked up.
+    pub fn rotated(&self) -> &[Turn] {
+        &self.rotated
+    }
+
+    /// All turns from then on as they would have been made. Begun, scrambled, rotated and played one after another give what
+    /// was observed.
+    pub fn played(&self) -> &[Turn] {
+        &self.played
+    }
+
+    /// The outcome without slips, with the first slip only, and so on; the last is what was observed, but for how the puzzle
+    /// is held.
+    pub fn passes(&self) -> &[State] {
+        &self.passes
+    }
+
+    /// The same, as likely as is known once others are weighed against it.
+    pub(crate) fn weighing(self, weight: f64) -> Self {
+        Self { weight, ..self }
+    }
+}
+
+/// What was found.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Diagnosis {
+    /// The explanations, the likeliest first.
+    pub explanations: Vec<Explanation>,
+    /// How many explanations are as likely as the likeliest one, itself included, those that act alike counted each.
+    pub ambiguity: usize,
+    /// How many explanations there are in all, those that act alike counted once.
+    pub found: usize,
+    /// How many single slips were considered.
+    pub slips: usize,
+    /// How many classes these fall into, by what they do.
+    pub classes: usize,
+    /// Questions whose answers would tell most, the best first.
+    pub questions: Vec<Question>,
+    /// Whether the plan itself would have solved the puzzle.
+    pub plan_solves: bool,
+    /// Whether the search was broken off before its end.
+    pub broken_off: bool,
+}
+
+/// Why no diagnosis can be made.
+#[derive(Clone, PartialEq, Eq, Debug, Error)]
+pub enum WhyError {
+    /// The solver has no method.
+    #[error(transparent)]
+    Method(#[from] MethodError),
+    /// A memo does not solve, which is a fault of the program.
+    #[error(transparent)]
+    NotProven(#[from] NotProven),
+    /// The memo cannot be carried out.
+    #[error(transparent)]
+    Execution(#[from] ExecutionError),
+    /// A kind is not carried out by one swap a letter; slips of other methods are not in the catalogue.
+    #[error("attempts are explained for one-swap only, and the {}s are carried out otherwise", blind::kind_name(*.0))]
+    NotOneSwap(Orbit),
+    /// Parity is met by exchanging two edges in the trace; the catalogue knows the slips of a parity algorithm only.
+    #[error("attempts are explained with a parity algorithm only, not with two edges exchanged in the trace")]
+    EdgesExchanged,
+    /// The pieces of the size are too many, or look alike: what slips do is not told apart there.
+    #[error("attempts are explained on the 2x2 and the 3x3, not on a {0}")]
+    Size(Size),
+    /// The puzzle was seen in another size: pieces that the planned one does not have are of the smallest that has them.
+    #[error("the attempt was on a {planned}, what was seen is a {seen}")]
+    OtherSize {
+        /// The size of the attempt.
+        planned: Size,
+        /// The size that was seen.
+        seen: Size,
+    },
+    /// The unsolved pieces are such that turning cannot lead there.
+    #[error(transparent)]
+    Unreachable(#[from] Unreachable),
+    /// The unsolved pieces contradict each other.
+    #[error("the pieces do not fit together: two places would show the same piece")]
+    Contradiction,
+}
+
+impl<'a> Plan<'a> {
+    /// The plan of an attempt: the memo that was carried out, or ours if none is given.
+    ///
+    /// # Errors
+    /// [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the buffer's own piece;
+    /// [`WhyError::NotOneSwap`] or [`WhyError::EdgesExchanged`] where the method has no catalogue of slips.
+    pub fn new(
+        begun: Begun,
+        memo: Option<Vec<(Orbit, Vec<Sticker>)>>,
+        solver: &'a Solver,
+    ) -> Result<Self, WhyError> {
+        let size = solver.size();
+        let method = solver.method().map_err(Clone::clone)?;
+        let start = match &begun {
+            Begun::Scramble(turns) => State::solved(size).after(turns),
+            Begun::State(state) => **state,
+        };
+        let held = Held::new(&start, solver.conventions().holding);
+        let ours = solver.memo(&held.state)?;
+        let (memo, traces) = match memo {
+            Some(memo) => (memo, Vec::new()),
+            None => (ours.targets(), ours.parts().to_vec()),
+        };
+        if let Parity::Exchange(_) = method.parity_is() {
+            return Err(WhyError::EdgesExchanged);
+        }
+        for (orbit, letters) in &memo {
+            let swap = match method.carrier(*orbit).ok_or(ExecutionError::KindMissing(*orbit))? {
+                Carrier::OneSwap(swap) => swap,
+                Carrier::SliceSwap(_) | Carrier::ThreeCycle(_) => return Err(WhyError::NotOneSwap(*orbit)),
+            };
+            if let Some(&target) = letters.iter().find(|&&target| swap.setups(target).is_empty()) {
+                return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
+            }
+        }
+        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces })
+    }
+
+    /// The state before anything was turned.
+    pub fn start(&self) -> State {
+        match &self.begun {
+            Begun::Scramble(_) => State::solved(self.solver.size()),
+            Begun::State(state) => **state,
+        }
+    }
+
+    /// How the puzzle is picked up.
+    pub const fn hold(&self) -> Rotation {
+        self.hold
+    }
+
+    /// The letters of each kind.
+    pub fn memo(&self) -> &[(Orbit, Vec<Sticker>)] {
+        &self.memo
+    }
+
+    /// Whose plan it is.
+    pub const fn solver(&self) -> &'a Solver {
+        self.solver
+    }
+
+    fn course(&self) -> Course {
+        let scramble = match &self.begun {
+            Begun::Scramble(turns) => turns.as_slice(),
+            Begun::State(_) => &[],
+        };
+        let recalled = recalled(&self.memo, self.solver.conventions(), self.method);
+        Course::new(scramble, self.hold, recalled, self.method)
+    }
+
+    /// All turns that should have been made, from the scramble on.
+    pub fn turns(&self) -> Vec<Turn> {
+        self.course().tape
+    }
+
+    /// What should have come out.
+    pub fn outcome(&self) -> State {
+        self.start().after(&self.turns())
+    }
+}
+
+/// Whether two states are the same puzzle, held in whatever way; if so, the rotation from one to the other.
+fn held_alike(a: &State, b: &State) -> Option<Rotation> {
+    let candidates: Vec<Rotation> =
+        if a.size().is_odd() { vec![a.core().inverse().then(b.core())] } else { Rotation::all().collect() };
+    candidates.into_iter().find(|rotation| a.after(rotation.turns()) == *b)
+}
+
+/// Finds slips that explain an outcome.
+///
+/// `progress` is called with the share of the work that is done and says whether to go on.
+///
+/// # Errors
+/// [`WhyError`] for an outcome of another size, or one that turning cannot lead to.
+///
+/// ```
+/// use blind::{Conventions, Solver};
+/// use diagnosis::{Begun, Catalogue, Depth, Inquiry, Observed, Plan, why};
+/// use cube::{Algorithm, Size, State};
+/// let solver = Solver::new(Size::THREE, Conventions::default());
+/// let scramble = Algorithm::parse("D2 F' R2 B U2 L' D B2 R F U'", Size::THREE).unwrap().flatten();
+/// let plan = Plan::new(Begun::Scramble(scramble), None, &solver).unwrap();
+/// // The last turn of all was forgotten.
+/// let turns = plan.turns();
+/// let seen = State::solved(Size::THREE).after(&turns[..turns.len() - 1]);
+/// let catalogue = Catalogue::default();
+/// let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 10 };
+/// let diagnosis = why(&plan, &Observed::State(Box::new(seen)), &inquiry, &mut |_| true).unwrap();
+/// let best = &diagnosis.explanations[0];
+/// let again = State::solved(Size::THREE).after(best.scrambled()).after(best.rotated()).after(best.played());
+/// assert_eq!(again, seen);
+/// ```
+pub fn why(
+    plan: &Plan<'_>,
+    observed: &Observed,
+    inquiry: &Inquiry<'_>,
+    progress: &mut dyn FnMut(f64) -> bool,
+) -> Result<Diagnosis, WhyError> {
+    let setting = Setting::new(plan, inquiry.catalogue)?;
+    let (group, planned) = (setting.group, &setting.planned);
+    let size = plan.solver.size();
+    if let Some(orbit) = observed.foreign_kind(size) {
+        let has = |size: &Size| Orbit::of(*size).contains(&orbit);
+        let seen = Size::ALL.into_iter().find(has).unwrap_or(size);
+        return Err(WhyError::OtherSize { planned: size, seen });
+    }
+    let wanted = Wanted::new(observed, size);
+    let exactly = match (&wanted, observed) {
+        (None, Observed::State(state)) => Some(**state),
+        (Some(wanted), _) => match wanted.exactly(size)? {
+            Some(perms) => {
+                let named = State::from_orbits(size, Rotation::NONE, &perms)?;
+                Some(State::held(size, plan.solver.conventions().holding).then(&named))
+            }
+            None => None,
+        },
+        (None, _) => None,
+    };
+    if let Some(state) = exactly
+        && state.size() != size
+    {
+        return Err(WhyError::OtherSize { planned: size, seen: state.size() });
+    }
+    let space = Space::new(&setting.course, &plan.traces, &setting.craft, group);
+    let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
+    let mut found = Found::default();
+    let mut broken_off = !progress(0.0);
+    let mut as_planned = false;
+    match (&exactly, &wanted) {
+        (Some(state), _) => {
+            let difference = setting.difference(state);
+            as_planned = group.key_up_to_hold(&difference) == group.key_up_to_hold(&Element::IDENTITY);
+            if !as_planned {
+                search::singles(&space, &difference, shares[0], &mut found);
+                search::pairs(&space, &group.right(&difference), shares[1], &mut found);
+                search::inside(&space, &difference, shares[1], &mut found);
+                if inquiry.depth == Depth::Three && !broken_off {
+                    broken_off = deep::triples(&space, &difference, shares[2], &mut found, progress);
+                }
+            }
+        }
+        (None, Some(wanted)) => {
+            let named = group.element(&planned.named_in(plan.solver.conventions().holding));
+            as_planned = wanted.fits_held(&named, group, size.is_odd());
+            if !as_planned {
+                partial::explain(&space, wanted, &named, [shares[0], shares[1]], &mut found);
+            }
+        }
+        (None, None) => {}
+    }
+    let assembly =
+        Assembly { plan, space: &space, planned, exactly: exactly.as_ref(), wanted: wanted.as_ref() };
+    Ok(assembly.diagnosis(&found, as_planned, inquiry, broken_off)?)
+}
+
+/// What a search is made in.
+struct Setting<'a> {
+    group: &'static Group,
+    course: Course,
+    craft: Craft<'a>,
+    /// What should have come out.
+    planned: State,
+}
+
+impl<'a> Setting<'a> {
+    fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Result<Self, WhyError> {
+        let course = plan.course();
+        let planned = plan.start().after(&course.tape);
+        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue);
+        let group = Group::of(plan.solver.size()).ok_or(WhyError::Size(plan.solver.size()))?;
+        Ok(Self { group, course, craft, planned })
+    }
+
+    /// What leads from what should have come out to what did.
+    fn difference(&self, outcome: &State) -> Element {
+        self.group.element(&self.planned).inverse().then(&self.group.element(outcome))
+    }
+}
+
+/// From what was found to what is told.
+struct Assembly<'a> {
+    plan: &'a Plan<'a>,
+    space: &'a Space<'a>,
+    planned: &'a State,
+    exactly: Option<&'a State>,
+    wanted: Option<&'a Wanted>,
+}
+
+impl Assembly<'_> {
+    fn diagnosis(
+        &self,
+        found: &Found,
+        as_planned: bool,
+        inquiry: &Inquiry<'_>,
+        broken_off: bool,
+    ) -> Result<Diagnosis, NotProven> {
+        let mut ranking = question::Ranking::new(found, self.space, inquiry.answers);
+        let mut explanations = Vec::new();
+        if as_planned {
+            explanations.push(self.explanation(&[], 1.0, 1)?);
+        }
+        for ranked in ranking.groups.iter().take(inquiry.most) {
+            explanations.push(self.explanation(&ranked.stories, ranked.weight, ranked.count)?);
+        }
+        let ambiguity = if as_planned { 1 } else { ranking.ambiguity() };
+        let questions =
+            if as_planned { Vec::new() } else { ranking.questions(Orbit::of(self.plan.solver.size())) };
+        Ok(Diagnosis {
+            explanations,
+            ambiguity,
+            found: found.groups.len() + usize::from(as_planned),
+            slips: self.space.candidates.len(),
+            classes: self.space.classes.all.len(),
+            questions,
+            plan_solves: self.planned.solved_hold().is_some(),
+            broken_off,
+        })
+    }
+
+    /// Plays a story.
+    ///
+    /// # Errors
+    /// [`NotProven`] when it does not give what was observed.
+    fn explanation(&self, stories: &[Story], weight: f64, ways: usize) -> Result<Explanation, NotProven> {
+        let not_proven = NotProven { claim: Claim::Explanation };
+        let told = Told::new(self.space, stories.first().copied());
+        let last = told.tapes.last().ok_or(not_proven)?;
+        let passes: Vec<State> =
+            told.tapes.iter().map(|tape| self.plan.start().after(tape.turns())).collect();
+        let outcome = passes.last().ok_or(not_proven)?;
+        let mut played = last.played().to_vec();
+        match (self.exactly, self.wanted) {
+            (Some(state), _) => {
+                played.extend(held_alike(outcome, state).ok_or(not_proven)?.turns());
+            }
+            (None, Some(wanted)) => {
+                let solver = self.plan.solver;
+                let named = self.space.group.element(&outcome.named_in(solver.conventions().holding));
+                let fits = wanted.fits_held(&named, self.space.group, solver.size().is_odd());
+                NotProven::unless(fits, Claim::Explanation)?;
+            }
+            (None, None) => return Err(not_proven),
+        }
+        let alike =
+            stories.iter().skip(1).map(|&story| slips_of(&Told::new(self.space, Some(story)))).collect();
+        let of = |part: fn(&Tape) -> &[Turn]| part(last).to_vec();
+        Ok(Explanation {
+            slips: slips_of(&told),
+            weight,
+            alike,
+            ways,
+            scrambled: of(Tape::scrambled),
+            rotated: of(Tape::rotated),
+            played,
+            passes,
+        })
+    }
+}
+
+fn slips_of(told: &Told) -> Vec<Slip> {
+    told.slips.iter().map(|candidate| candidate.slip.clone()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use blind::Conventions;
+    use cube::Algorithm;
+
+    #[test]
+    fn a_story_that_does_not_give_what_was_seen_is_an_error() {
+        let solver = Solver::new(Size::THREE, Conventions::default());
+        let turns = |text| Algorithm::parse(text, Size::THREE).expect("turns").flatten();
+        let plan = Plan::new(Begun::Scramble(turns("R U F")), None, &solver).expect("a plan");
+        let catalogue = Catalogue::default();
+        let setting = Setting::new(&plan, &catalogue).expect("a 3x3");
+        let space = Space::new(&setting.course, &plan.traces, &setting.craft, setting.group);
+        let told = |exactly: Option<State>, wanted: Option<Wanted>| {
+            let (space, planned) = (&space, &setting.planned);
+            let (exactly, wanted) = (exactly.as_ref(), wanted.as_ref());
+            Assembly { plan: &plan, space, planned, exactly, wanted }.explanation(&[], 1.0, 1)
+        };
+        let not_proven = Err(NotProven { claim: Claim::Explanation });
+        assert!(told(Some(plan.outcome()), None).is_ok());
+        assert_eq!(told(Some(plan.outcome().after(&turns("R"))), None), not_proven);
+        // The same with what is seen in part, and with nothing seen.
+        let counted = |corners| Wanted::new(&Observed::Counts(vec![(Orbit::Corner, corners)]), Size::THREE);
+        assert!(told(None, counted(0)).is_ok());
+        assert_eq!(told(None, counted(3)), not_proven);
+        assert_eq!(told(None, None), not_proven);
+    }
+}
