@@ -11,29 +11,6 @@ pub trait Space {
     fn around(&self, from: usize, each: impl FnMut(usize) -> bool) -> bool;
 }
 
-/// A space of pairs: the first part of a position and its second, each with its own table of what every turn makes of it.
-/// The number of a pair is the first times the count of the second, plus the second.
-pub struct Pairs<'a, const TURNS: usize> {
-    /// What the turns make of each first part.
-    pub first: &'a [[u16; TURNS]],
-    /// What the same turns make of each second part.
-    pub second: &'a [[u16; TURNS]],
-}
-
-impl<const TURNS: usize> Space for Pairs<'_, TURNS> {
-    fn count(&self) -> usize {
-        self.first.len() * self.second.len()
-    }
-
-    fn around(&self, from: usize, mut each: impl FnMut(usize) -> bool) -> bool {
-        let width = self.second.len();
-        self.first[from / width]
-            .iter()
-            .zip(&self.second[from % width])
-            .any(|(&first, &second)| each(first as usize * width + second as usize))
-    }
-}
-
 /// A table of distances, found breadth first.
 pub struct Distances {
     pairs: Vec<u8>,

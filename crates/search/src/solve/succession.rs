@@ -37,13 +37,13 @@ pub struct Choices(u32);
 
 impl Choices {
     /// Only those that a test lets through.
-    pub fn only<const N: usize>(self, passes: impl Fn(usize) -> bool) -> Self {
-        Self((0..N).fold(0, |bits, turn| bits | u32::from(passes(turn)) << turn) & self.0)
+    pub fn only(self, passes: impl Fn(usize) -> bool) -> Self {
+        Self(self.filter(|&turn| passes(turn)).fold(0, |bits, turn| bits | 1 << turn))
     }
 
-    /// Only those that are not in a mask.
-    pub const fn without(self, mask: u32) -> Self {
-        Self(self.0 & !mask)
+    /// Only those that are in a mask.
+    pub const fn among(self, mask: u32) -> Self {
+        Self(self.0 & mask)
     }
 }
 

@@ -19,8 +19,6 @@ pub const INNER_TURNS: usize = 10;
 pub const TWISTS: usize = 2_187;
 /// What flips of the edges there are.
 pub const FLIPS: usize = 2_048;
-/// In how many places the four edges of the middle layer can lie.
-pub const SLICES: usize = 495;
 
 /// The orders of eight and of four things.
 const ORDERS_OF_EIGHT: usize = 40_320;

@@ -70,7 +70,7 @@ impl Search<'_> {
     fn enter(&mut self, at: Outer, left: u8, last: Option<usize>) -> bool {
         let mut choices = self.tables.succession.next(last);
         if left == 1 {
-            choices = choices.without(self.tables.inner_turns);
+            choices = choices.among(!self.tables.inner_turns);
         }
         for turn in self.tables.outer_nearer(at, left - 1, choices) {
             let next = self.tables.outer_after(at, turn);
@@ -87,7 +87,8 @@ impl Search<'_> {
         false
     }
 
-    /// The second phase from the end of the path.
+    /// The second phase from the end of the path: the shortest that there can be, else any that is short enough, since to try
+    /// each length in between takes longer.
     fn finish(&mut self) -> bool {
         let turned = &self.tables.turned;
         let order = self.path.iter().fold(self.view.order, |order, &turn| turned.order_after(&order, turn));
@@ -95,17 +96,19 @@ impl Search<'_> {
         let most = (self.limit - self.path.len() as u8).min(self.inside);
         // A half turn of the last face is a turn of the first phase made otherwise.
         let last = self.path.last().map(|&turn| self.tables.half_turn[turn]);
-        (self.tables.inner_least(at)..=most).any(|depth| self.go_home(at, depth, last))
+        let least = self.tables.inner_least(at);
+        least <= most && (self.go_home(at, least, last) || self.go_home(at, most, last))
     }
 
-    /// Goes exactly so many turns of the subgroup home.
+    /// Goes at most so many turns of the subgroup home.
     fn go_home(&mut self, at: Inner, left: u8, last: Option<usize>) -> bool {
-        if left == 0 {
-            return self.tables.inner_least(at) == 0;
+        if self.tables.is_home(at) {
+            return true;
         }
-        for turn in self.tables.inner_nearer(at, left - 1, self.tables.inner_succession.next(last)) {
+        let Some(left) = left.checked_sub(1) else { return false };
+        for turn in self.tables.inner_nearer(at, left, self.tables.inner_succession.next(last)) {
             self.path.push(self.tables.turned.inner[turn]);
-            if self.go_home(self.tables.inner_after(at, turn), left - 1, Some(turn)) {
+            if self.go_home(self.tables.inner_after(at, turn), left, Some(turn)) {
                 return true;
             }
             self.path.pop();
@@ -117,12 +120,12 @@ impl Search<'_> {
 /// A solution of at most so many turns of a state whose centres are as in the first hold; `None` if there is none.
 pub fn solve(state: &State, limit: u8) -> Option<Vec<Turn>> {
     let tables = Tables::get();
-    let views = views(tables, state);
+    let mut views = views(tables, state);
+    views.sort_by_key(|view| tables.outer_least(view.outer));
     for inside in [USUAL_INSIDE, MOST_INSIDE] {
         for outside in 0..=limit {
             for view in &views {
-                let least = tables.outer_least(view.outer);
-                if least > outside {
+                if tables.outer_least(view.outer) > outside {
                     continue;
                 }
                 let mut search = Search { tables, view, path: Vec::with_capacity(32), limit, inside };

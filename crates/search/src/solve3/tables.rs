@@ -1,7 +1,8 @@
-//! What the two phases look up: 4 MB, made from the model at the first call.
+//! What the two phases look up: 2.5 MB, made from the model at the first call.
 
-use super::coordinates::{INNER_TURNS, Inner, Order, Outer, SIZE, SLICES, TURNS, Turned};
-use crate::solve::distances::{Distances, Pairs};
+use super::coordinates::{FLIPS, INNER_TURNS, Inner, Order, Outer, SIZE, TURNS, TWISTS, Turned};
+use super::symmetry::{Folded, FoldedPairs, MIRRORS, WAYS, numbers_seen, turns_seen};
+use crate::solve::distances::Distances;
 use crate::solve::succession::{Choices, Succession};
 use cube::{Amount, Corners, Midges, Turn};
 use std::sync::LazyLock;
@@ -24,10 +25,17 @@ pub struct Tables {
     corner_orders: Vec<[u16; INNER_TURNS]>,
     edge_orders: Vec<[u16; INNER_TURNS]>,
     slice_orders: Vec<[u16; INNER_TURNS]>,
-    twist_slice: Distances,
-    flip_slice: Distances,
+    twists_seen: Vec<[u16; MIRRORS]>,
+    flips_seen: Vec<[u16; MIRRORS]>,
+    slice_orders_seen: Vec<[u16; WAYS]>,
+    folded_slices: Folded<MIRRORS>,
+    folded_corners: Folded<WAYS>,
+    folded_edges: Folded<WAYS>,
+    slice_twist: Distances,
+    slice_flip: Distances,
     corners_slice: Distances,
     edges_slice: Distances,
+    home: Inner,
 }
 
 /// How many orders of the four edges there are.
@@ -48,14 +56,28 @@ impl Tables {
             (turned.corner_orders(), turned.edge_orders(), turned.slice_orders());
         let goal = turned.outer(&Corners::HOME, &Midges::HOME);
         let inside = turned.inner_of(&Order::of(&Corners::HOME, &Midges::HOME));
-        let outer = |first: &[[u16; TURNS]], goal_first: u16| {
-            let goal = goal_first as usize * SLICES + goal.slice as usize;
-            Distances::new(&Pairs { first, second: &slices }, [goal])
+        let seen = turns_seen(&turned.turns);
+        let mirrored: [_; MIRRORS] = std::array::from_fn(|way| seen[way]);
+        let (twists_seen, flips_seen) =
+            (numbers_seen(&twists, goal.twist, &mirrored), numbers_seen(&flips, goal.flip, &mirrored));
+        let folded_slices = Folded::new(&numbers_seen(&slices, goal.slice, &mirrored));
+        let outer = |second: &[[u16; TURNS]], seen: &[[u16; MIRRORS]], goal_second: u16| {
+            let pairs = FoldedPairs { first: &slices, folded: &folded_slices, second, seen };
+            pairs.distances((goal.slice, goal_second))
         };
+        let slice_twist = outer(&twists, &twists_seen, goal.twist);
+        let slice_flip = outer(&flips, &flips_seen, goal.flip);
+        let inner_seen = turns_seen(&turned.inner.map(|turn| turned.turns[turn]));
+        let slice_orders_seen = numbers_seen(&slice_orders, inside.slice, &inner_seen);
         let inner = |first: &[[u16; INNER_TURNS]], goal_first: u16| {
-            let goal = goal_first as usize * SLICE_ORDERS + inside.slice as usize;
-            Distances::new(&Pairs { first, second: &slice_orders }, [goal])
+            let folded = Folded::new(&numbers_seen(first, goal_first, &inner_seen));
+            let pairs =
+                FoldedPairs { first, folded: &folded, second: &slice_orders, seen: &slice_orders_seen };
+            let found = pairs.distances((goal_first, inside.slice));
+            (folded, found)
         };
+        let (folded_corners, corners_slice) = inner(&corner_orders, inside.corners);
+        let (folded_edges, edges_slice) = inner(&edge_orders, inside.edges);
         let half_turn = std::array::from_fn(|turn| {
             let half =
                 |&inner: &usize| turned.turns[inner] == Turn::new(turned.turns[turn].block, Amount::Half);
@@ -66,10 +88,17 @@ impl Tables {
             inner_succession: Succession::new(&turned.inner.map(|turn| turned.turns[turn]), SIZE),
             inner_turns: turned.inner.iter().fold(0, |bits, &turn| bits | 1 << turn),
             half_turn,
-            twist_slice: outer(&twists, goal.twist),
-            flip_slice: outer(&flips, goal.flip),
-            corners_slice: inner(&corner_orders, inside.corners),
-            edges_slice: inner(&edge_orders, inside.edges),
+            twists_seen,
+            flips_seen,
+            slice_orders_seen,
+            folded_slices,
+            folded_corners,
+            folded_edges,
+            slice_twist,
+            slice_flip,
+            corners_slice,
+            edges_slice,
+            home: inside,
             turned,
             twists,
             flips,
@@ -90,23 +119,28 @@ impl Tables {
     }
 
     /// Those turns after which at most so many more may lead into the subgroup.
-    ///
-    /// All are looked up in one table before any is decided on, so that the processor need not guess nor wait.
     pub fn outer_nearer(&self, at: Outer, left: u8, among: Choices) -> Choices {
         let (twists, flips) = (&self.twists[at.twist as usize], &self.flips[at.flip as usize]);
         let slices = &self.slices[at.slice as usize];
-        let at = |part: u16, turn: usize| part as usize * SLICES + slices[turn] as usize;
-        among.only::<TURNS>(|turn| {
-            self.twist_slice.get(at(twists[turn], turn)).max(self.flip_slice.get(at(flips[turn], turn)))
-                <= left
+        among.only(|turn| {
+            let (class, way) = self.folded_slices.class(slices[turn]);
+            self.twist_least(class, way, twists[turn]) <= left
+                && self.flip_least(class, way, flips[turn]) <= left
         })
     }
 
     /// How many turns it takes at least into the subgroup.
     pub fn outer_least(&self, at: Outer) -> u8 {
-        let slice = at.slice as usize;
-        let twist = self.twist_slice.get(at.twist as usize * SLICES + slice);
-        twist.max(self.flip_slice.get(at.flip as usize * SLICES + slice))
+        let (class, way) = self.folded_slices.class(at.slice);
+        self.twist_least(class, way, at.twist).max(self.flip_least(class, way, at.flip))
+    }
+
+    fn twist_least(&self, class: usize, way: usize, twist: u16) -> u8 {
+        self.slice_twist.get(class * TWISTS + self.twists_seen[twist as usize][way] as usize)
+    }
+
+    fn flip_least(&self, class: usize, way: usize, flip: u16) -> u8 {
+        self.slice_flip.get(class * FLIPS + self.flips_seen[flip as usize][way] as usize)
     }
 
     /// What a turn of the subgroup, by its place among those, makes of what the second phase sees.
@@ -123,17 +157,32 @@ impl Tables {
         let (corners, edges) =
             (&self.corner_orders[at.corners as usize], &self.edge_orders[at.edges as usize]);
         let slices = &self.slice_orders[at.slice as usize];
-        let at = |part: u16, turn: usize| part as usize * SLICE_ORDERS + slices[turn] as usize;
-        among.only::<INNER_TURNS>(|turn| {
-            self.corners_slice.get(at(corners[turn], turn)).max(self.edges_slice.get(at(edges[turn], turn)))
-                <= left
+        among.only(|turn| {
+            let slice = &self.slice_orders_seen[slices[turn] as usize];
+            least(&self.folded_corners, &self.corners_slice, corners[turn], slice) <= left
+                && least(&self.folded_edges, &self.edges_slice, edges[turn], slice) <= left
         })
     }
 
     /// How many turns of the subgroup it takes at least to solve.
     pub fn inner_least(&self, at: Inner) -> u8 {
-        let slice = at.slice as usize;
-        let corners = self.corners_slice.get(at.corners as usize * SLICE_ORDERS + slice);
-        corners.max(self.edges_slice.get(at.edges as usize * SLICE_ORDERS + slice))
+        let slice = &self.slice_orders_seen[at.slice as usize];
+        least(&self.folded_corners, &self.corners_slice, at.corners, slice).max(least(
+            &self.folded_edges,
+            &self.edges_slice,
+            at.edges,
+            slice,
+        ))
     }
+
+    /// Whether all is solved.
+    pub fn is_home(&self, at: Inner) -> bool {
+        at == self.home
+    }
+}
+
+/// How far an order is from home together with the order of the four edges, which is told in each way.
+fn least(folded: &Folded<WAYS>, distances: &Distances, order: u16, slice: &[u16; WAYS]) -> u8 {
+    let (class, way) = folded.class(order);
+    distances.get(class * SLICE_ORDERS + slice[way] as usize)
 }

@@ -138,7 +138,7 @@ impl Centres {
             bits(&|turn| matches!(turn.block, Block::Outer { depth: 2, .. }) && turn.amount != Amount::Half);
         let succession = Succession::new(&turns, size);
         let every = succession.next(None);
-        let second = every.clone().without(!axis_turns);
+        let second = every.clone().among(axis_turns);
         let centres = Carrier::new(centre, &turns, size);
         let pulls = turns.iter().map(|&turn| *State::solved(size).after(&[turn]).orbit(wing)).collect();
         let ranks = Ranks::new();
@@ -310,7 +310,7 @@ impl<'a> Search<'a> {
         }
         let mut choices = centres.succession.next(path.last().copied());
         if left == 1 {
-            choices = choices.without(centres.axis_turns);
+            choices = choices.among(!centres.axis_turns);
         }
         for turn in choices {
             let next = centres.carrier.after(axis, turn);
@@ -401,7 +401,7 @@ impl<'a> Search<'a> {
             return;
         }
         let last = (path.len() > begun).then(|| path.last().copied()).flatten();
-        for turn in centres.succession.next(last).without(!centres.axis_turns) {
+        for turn in centres.succession.next(last).among(centres.axis_turns) {
             let next = centres.after(at, turn);
             if centres.least(next) >= left {
                 continue;

@@ -265,7 +265,7 @@ impl Pairing {
 
     /// The turns of the second step that may follow one.
     fn inner(&self, last: Option<usize>) -> Choices {
-        self.succession.next(last).without(!self.inner_turns)
+        self.succession.next(last).among(self.inner_turns)
     }
 
     /// Ways from a position to where the turns of the second step suffice, in exactly so many turns, the last of which is none of theirs.
@@ -284,7 +284,7 @@ impl Pairing {
         }
         let mut choices = self.succession.next(path.last().copied());
         if left == 1 {
-            choices = choices.without(self.inner_turns);
+            choices = choices.among(!self.inner_turns);
         }
         for turn in choices {
             path.push(turn);
