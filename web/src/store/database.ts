@@ -1,7 +1,7 @@
 // What the browser keeps. Every call ends well: trouble is told once through `onTrouble`, and the app goes on with what
 // it has in memory.
 
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { type DBSchema, type IDBPDatabase, openDB, type StoreNames } from "idb";
 
 /** The version of every record that is written; a test of the engine holds that it is the engine's. */
 export const RECORD_VERSION = 1;
@@ -38,10 +38,13 @@ interface Schema extends DBSchema {
   settings: { key: string; value: { name: string; value: string } & Versioned };
 }
 
-export type Trouble = "denied" | "full" | "failed";
+/** What could not be kept, and why: `newer` stands for a record that a newer version of the app wrote and that stays as it is. */
+export type Trouble = "denied" | "full" | "failed" | "newer";
 
 /** Brings a record into its present form; `null` for one that a newer version wrote, which is left alone. */
 export type Renew = (record: "draft" | "set" | "setting", text: string) => Promise<string | null>;
+
+const isNewer = (record: Versioned) => (record.version ?? 0) > RECORD_VERSION;
 
 const NAME = "hoodwink";
 const VERSION = 1;
@@ -86,8 +89,8 @@ export class Store {
   }
 
   async putSetting(name: string, value: string) {
-    const done = await this.#try((database) => database.put("settings", { version: RECORD_VERSION, name, value }));
-    if (done !== null) this.#channel?.postMessage("settings");
+    const done = await this.#put("settings", name, { version: RECORD_VERSION, name, value });
+    if (done) this.#channel?.postMessage("settings");
   }
 
   async drafts(): Promise<DraftRecord[]> {
@@ -95,7 +98,13 @@ export class Store {
   }
 
   async putDraft(record: DraftRecord) {
-    await this.#try((database) => database.put("drafts", { ...record, version: RECORD_VERSION }));
+    await this.#put("drafts", record.tab, { ...record, version: RECORD_VERSION });
+  }
+
+  /** Whether a newer version of the app kept a tab's draft. */
+  async draftIsNewer(tab: string): Promise<boolean> {
+    const there = await this.#try((database) => database.get("drafts", tab));
+    return there !== null && there !== undefined && isNewer(there);
   }
 
   async deleteDraft(tab: string) {
@@ -118,6 +127,11 @@ export class Store {
     const result = await this.#try(async (database) => {
       const transaction = database.transaction("sets", "readwrite");
       const there = await transaction.store.get(name);
+      if (there !== undefined && isNewer(there)) {
+        await transaction.done;
+        this.onTrouble("newer");
+        return null;
+      }
       if (there !== undefined && there.revision !== readRevision) {
         await transaction.done;
         return { kept: there, mine: false };
@@ -151,6 +165,20 @@ export class Store {
       if (renewed !== null) present.push(JSON.parse(renewed) as R);
     }
     return present;
+  }
+
+  /** Writes a record unless a newer version's stands in its place; `false` when it was not written. */
+  async #put<Name extends StoreNames<Schema>>(store: Name, key: string, record: Schema[Name]["value"]): Promise<boolean> {
+    const done = await this.#try(async (database) => {
+      const transaction = database.transaction(store, "readwrite");
+      const there = await transaction.store.get(key);
+      const free = there === undefined || !isNewer(there);
+      if (free) await transaction.store.put(record);
+      await transaction.done;
+      if (!free) this.onTrouble("newer");
+      return free;
+    });
+    return done === true;
   }
 
   async #try<T>(work: (database: IDBPDatabase<Schema>) => Promise<T>): Promise<T | null> {

@@ -17,7 +17,8 @@ export interface Tab {
 export async function openTab(store: Store): Promise<Tab> {
   const drafts = withLastMoment(await store.drafts(), await lastMoment(store));
   const before = remembered();
-  if (before !== null && (await claim(before))) {
+  // A tab whose draft a newer version wrote goes on under a new name, so that what it types is kept.
+  if (before !== null && !(await store.draftIsNewer(before)) && (await claim(before))) {
     return { name: before, draft: draftOf(drafts, before) };
   }
   const name = crypto.randomUUID();

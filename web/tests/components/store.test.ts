@@ -46,6 +46,35 @@ test("a record of another version is renewed when it is read, and kept as it is 
   database.close();
 });
 
+test("what a newer version kept is never written over, and that is told", async () => {
+  const store = new Store();
+  const troubles: Trouble[] = [];
+  store.onTrouble = (trouble) => troubles.push(trouble);
+  await store.open();
+  const database = await openDB("hoodwink");
+  const draft = { version: 2, tab: "newer", savedAt: 5, draft: { scramble: "R" }, more: 1 };
+  const setting = { version: 2, name: "newer", value: "v", more: 1 };
+  const set = { version: 2, name: "newer", revision: 3, text: "n" };
+  await database.put("drafts", draft);
+  await database.put("settings", setting);
+  await database.put("sets", set);
+  await store.putDraft({ tab: "newer", savedAt: 6, draft: {} });
+  await store.putSetting("newer", "w");
+  expect(await store.putSet("newer", 3, { source: "c" })).toBeNull();
+  expect(await database.get("drafts", "newer")).toEqual(draft);
+  expect(await database.get("settings", "newer")).toEqual(setting);
+  expect(await database.get("sets", "newer")).toEqual(set);
+  expect(troubles).toEqual(["newer", "newer", "newer"]);
+  // A record of its own is written beside them.
+  await store.putDraft({ tab: "present", savedAt: 7, draft: {} });
+  expect(await database.get("drafts", "present")).toMatchObject({ version: 1, savedAt: 7 });
+  expect(troubles).toHaveLength(3);
+  await database.delete("settings", "newer");
+  for (const tab of ["newer", "present"]) await store.deleteDraft(tab);
+  await store.deleteSet("newer");
+  database.close();
+});
+
 test("the other tab is told of a change", async () => {
   const [one, two] = [new Store(), new Store()];
   await one.open();
