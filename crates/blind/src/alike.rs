@@ -21,23 +21,31 @@ type Faces = u8;
 struct Arrows<'a> {
     order: &'a [Sticker; 24],
     /// For each face its wrong places, as bits by their rank in the order.
-    from: [u32; 6],
+    from: [u32; ROOM],
     /// For each rank the face whose colour lies there.
-    to: [u8; 24],
-    /// How many arrows lead from a face to a face.
-    count: [[u8; 6]; 6],
+    to: [u8; 32],
+    /// How many arrows lead from a face to another or back, twice.
+    between: [[u8; ROOM]; ROOM],
     /// For each face those that an arrow joins it with, either way.
-    joined: [Faces; 6],
+    joined: [Faces; ROOM],
+}
+
+/// Room for the six faces, and for no index to be checked that was cut to it.
+const ROOM: usize = 8;
+
+/// A face's number, known to be within its room.
+const fn within(face: usize) -> usize {
+    face % ROOM
 }
 
 /// The faces that are joined with one, itself included.
-fn part_of(joined: [Faces; 6], face: usize) -> Faces {
+fn part_of(joined: [Faces; ROOM], face: usize) -> Faces {
     let mut part: Faces = 1 << face;
     let mut new = part;
     while new != 0 {
         let mut reached = 0;
         while new != 0 {
-            reached |= joined[new.trailing_zeros() as usize];
+            reached |= joined[within(new.trailing_zeros() as usize)];
             new &= new - 1;
         }
         new = reached & !part;
@@ -48,16 +56,18 @@ fn part_of(joined: [Faces; 6], face: usize) -> Faces {
 
 impl<'a> Arrows<'a> {
     fn new(seen: &Perm, buffer: Sticker, order: &'a [Sticker; 24]) -> Self {
-        let mut arrows = Self { order, from: [0; 6], to: [0; 24], count: [[0; 6]; 6], joined: [0; 6] };
+        let (from, joined) = ([0; ROOM], [0; ROOM]);
+        let mut arrows = Self { order, from, to: [0; 32], between: [[0; ROOM]; ROOM], joined };
         for (rank, &place) in order.iter().enumerate() {
-            let (here, there) = (place.face().index(), seen.at(place).face().index());
+            let (here, there) = (within(place.face().index()), within(seen.at(place).face().index()));
             arrows.to[rank] = there as u8;
-            if here != there && place != buffer {
-                arrows.from[here] |= 1 << rank;
-                arrows.count[here][there] += 1;
-                arrows.joined[here] |= 1 << there;
-                arrows.joined[there] |= 1 << here;
-            }
+            // 1 or 0, and no branch: which places are wrong cannot be foreseen.
+            let wrong = u8::from((here != there) & (place != buffer));
+            arrows.from[here] |= u32::from(wrong) << rank;
+            arrows.between[here][there] += wrong;
+            arrows.between[there][here] += wrong;
+            arrows.joined[here] |= wrong << there;
+            arrows.joined[there] |= wrong << here;
         }
         arrows
     }
@@ -67,12 +77,18 @@ impl<'a> Arrows<'a> {
         part_of(self.joined, face)
     }
 
+    /// Where an arrow leads.
+    fn head(&self, rank: u32) -> usize {
+        within(usize::from(self.to[rank as usize % 32]))
+    }
+
     /// Uses an arrow; where it leads.
     fn take(&mut self, face: usize, rank: u32) -> usize {
-        let to = usize::from(self.to[rank as usize]);
+        let (face, to) = (within(face), self.head(rank));
         self.from[face] &= !(1 << rank);
-        self.count[face][to] -= 1;
-        if self.count[face][to] == 0 && self.count[to][face] == 0 {
+        self.between[face][to] -= 1;
+        self.between[to][face] -= 1;
+        if self.between[face][to] == 0 {
             self.joined[face] &= !(1 << to);
             self.joined[to] &= !(1 << face);
         }
@@ -81,14 +97,18 @@ impl<'a> Arrows<'a> {
 
     /// Whether every arrow that is left in a part can still be used by a walk that goes on from the end of this one.
     fn leaves_a_walk(&self, face: usize, rank: u32, part: Faces) -> bool {
-        let to = usize::from(self.to[rank as usize]);
-        if self.count[face][to] + self.count[to][face] > 1 {
-            return true;
-        }
-        // The only arrow from here must be used now: as many come to a face as leave it.
-        if self.from[face].is_power_of_two() {
-            return true;
-        }
+        let (face, to) = (within(face), self.head(rank));
+        // Another arrow joins the two; or this is the only one from here and must be used now, since as many come to a face
+        // as leave it; or both are joined with a third.
+        self.between[face][to] > 1
+            || self.from[face].is_power_of_two()
+            || self.joined[face] & self.joined[to] != 0
+            || self.leaves_all_joined(face, to, part)
+    }
+
+    /// The same where the arrow is the last one between two faces: do all that are left still hang together?
+    #[cold]
+    fn leaves_all_joined(&self, face: usize, to: usize, part: Faces) -> bool {
         let mut joined = self.joined;
         joined[face] &= !(1 << to);
         joined[to] &= !(1 << face);
@@ -99,7 +119,7 @@ impl<'a> Arrows<'a> {
 
     /// Places on a face to which the walk may go on, the preferred first, by their ranks.
     fn choices(&self, face: usize, part: Faces) -> impl Iterator<Item = u32> + '_ {
-        let mut ranks = self.from[face];
+        let mut ranks = self.from[within(face)];
         std::iter::from_fn(move || {
             let rank = (ranks != 0).then(|| ranks.trailing_zeros())?;
             ranks &= ranks - 1;
@@ -124,7 +144,7 @@ impl<'a> Arrows<'a> {
         mut place: Sticker,
         colour: Face,
         part: Faces,
-        push: &mut dyn FnMut(Step),
+        push: &mut impl FnMut(Step),
     ) -> Sticker {
         let mut face = colour.index();
         loop {
@@ -138,7 +158,7 @@ impl<'a> Arrows<'a> {
 }
 
 /// Memorises places until every face has its colour, with the fewest letters; among those by the order of preference.
-pub(crate) fn trace(seen: &Perm, buffer: Sticker, order: &[Sticker; 24], push: &mut dyn FnMut(Step)) {
+pub(crate) fn trace(seen: &Perm, buffer: Sticker, order: &[Sticker; 24], push: &mut impl FnMut(Step)) {
     let mut arrows = Arrows::new(seen, buffer, order);
     let colour = seen.at(buffer).face();
     let part = arrows.part_of(buffer.face().index()) | arrows.part_of(colour.index());
@@ -208,7 +228,7 @@ pub(crate) fn costlier(
     let Some(step) = steps.get(letter).filter(|step| step.role == Role::Follow) else { return Vec::new() };
     let (arrows, part) = before(seen, buffer, order, steps, letter);
     let face = seen.at(step.place).face().index();
-    let wanting = (0..24).filter(|rank| arrows.from[face] >> rank & 1 == 1);
+    let wanting = (0..24).filter(|rank| arrows.from[within(face)] >> rank & 1 == 1);
     let leaving =
         wanting.filter(|&rank| !arrows.leaves_a_walk(face, rank, part)).map(|rank| arrows.place(rank));
     let began = steps[..letter].iter().rfind(|step| step.role == Role::Break).map(|step| step.target);

@@ -78,19 +78,28 @@ pub fn exchanged(seen: &Perm, orbit: Orbit, buffer: Sticker, letters: impl Itera
 }
 
 fn exchange(
-    mut table: [u8; 24],
+    table: [u8; 24],
     orbit: Orbit,
     buffer: Sticker,
     letters: impl Iterator<Item = Sticker>,
 ) -> [u8; 24] {
-    let (pieces, clockwise) = (orbit.piece_table(), orbit.clockwise_table());
-    for letter in letters.filter(|letter| pieces[letter.index()] != pieces[buffer.index()]) {
-        let (mut a, mut b) = (buffer.index(), letter.index());
-        for _ in 0..orbit.stickers_per_piece() {
-            table.swap(a, b);
-            (a, b) = (usize::from(clockwise[a]), usize::from(clockwise[b]));
+    // Room for 32, so that no index need be checked.
+    let mut room = [0; 32];
+    room[..24].copy_from_slice(&table);
+    if orbit.stickers_per_piece() == 1 {
+        letters.for_each(|letter| room.swap(buffer.index() % 32, letter.index() % 32));
+    } else {
+        let (pieces, clockwise) = (orbit.piece_table(), orbit.clockwise_table());
+        for letter in letters.filter(|letter| pieces[letter.index()] != pieces[buffer.index()]) {
+            let (mut a, mut b) = (buffer.index(), letter.index());
+            for _ in 0..orbit.stickers_per_piece() {
+                room.swap(a % 32, b % 32);
+                (a, b) = (usize::from(clockwise[a]), usize::from(clockwise[b]));
+            }
         }
     }
+    let mut table = table;
+    table.copy_from_slice(&room[..24]);
     table
 }
 
