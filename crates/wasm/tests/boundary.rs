@@ -55,7 +55,7 @@ fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
     }
     // Enough of the requests can be answered to say something, and where a request can be wrong some are.
     for (method, [views, failures]) in &tally {
-        assert!(*views >= OF_EACH / 6, "{method}: {views} views and {failures} failures say little");
+        assert!(*views >= OF_EACH / 4, "{method}: {views} views and {failures} failures say little");
     }
     let wrong = tally.values().filter(|[_, failures]| *failures > 0).count();
     assert!(wrong > tally.len() / 2, "{tally:?}");

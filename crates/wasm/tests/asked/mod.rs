@@ -3,6 +3,7 @@
 
 use std::fmt::Write;
 
+use cube::{Algorithm, Size, State};
 use serde_json::{Map, Value, json};
 
 /// What a page says to the engine.
@@ -73,11 +74,15 @@ const LANGUAGES: [&str; 3] = ["en", "de", "eo"];
 pub struct Pages {
     dice: Dice,
     told: u32,
+    /// The size of the puzzle that was told last.
+    told_size: u8,
+    /// Whether conventions are told as every page begins with them.
+    plain: bool,
 }
 
 impl Pages {
     pub fn new(seed: u64) -> Self {
-        Self { dice: Dice(seed % 2_147_483_646 + 1), told: 0 }
+        Self { dice: Dice(seed % 2_147_483_646 + 1), told: 0, told_size: 3, plain: false }
     }
 
     /// A request of a method, after the documents that it names.
@@ -162,9 +167,15 @@ impl Pages {
                 json!({ "source": self.source(said), "memo": self.memo(), "parity": parity, "moves": moves })
             }
             "why" => {
-                let memo = if self.dice.one_in(2) { json!({}) } else { self.memo() };
-                let seen = self.facelets(3);
-                json!({ "source": self.source(said), "memo": memo, "seen": seen, "answers": [], "deep": false })
+                // Half of them with what every page begins with: attempts are explained for that.
+                self.plain = self.dice.one_in(2);
+                let source = self.source(said);
+                let memo = if self.plain || self.dice.one_in(2) { json!({}) } else { self.memo() };
+                self.plain = false;
+                // Mostly seen is the puzzle that was traced, come out somehow.
+                let size = if self.dice.one_in(6) { self.size() } else { self.told_size };
+                let seen = if self.dice.one_in(3) { self.facelets(size) } else { self.turned(size) };
+                json!({ "source": source, "memo": memo, "seen": seen, "answers": [], "deep": false })
             }
             "lesson" => {
                 let (holding, execution) = (self.dice.one_in(2), self.dice.one_in(2));
@@ -201,8 +212,8 @@ impl Pages {
                 json!({ "subject": self.subject(said), "sheet": self.sheet(said), "form": form })
             }
             "find" => {
-                let moves = self.dice.of(&["R U D", "R L U", "U D F", "R F U", "M U", "R K"]);
-                let longest = 6 + self.dice.below(3);
+                let moves = self.dice.of(&["R U D", "R L U", "U D F R", "R F U", "M U R", "R K"]);
+                let longest = 7 + self.dice.below(3);
                 json!({ "chosen": self.chosen(said), "sheet": self.sheet(said), "moves": moves, "longest": longest })
             }
             "import" => {
@@ -290,6 +301,15 @@ impl Pages {
         }
     }
 
+    /// All stickers of a puzzle after a few turns; nothing of what is no size.
+    fn turned(&mut self, size: u8) -> String {
+        let Some(size) = Size::new(size) else { return String::new() };
+        let count = self.dice.below(4);
+        let turns = self.dice.words(TURNS[0].0, count);
+        let turns = Algorithm::parse(&turns, size).expect("turns of every size").flatten();
+        State::solved(size).after(&turns).facelets().to_string()
+    }
+
     fn looking(&mut self) -> Value {
         let eye = json!({ "yaw": self.part() * 6.0 - 3.0, "pitch": self.part() * 3.0 - 1.5 });
         let eye = if self.dice.one_in(2) { eye } else { Value::Null };
@@ -298,6 +318,7 @@ impl Pages {
 
     fn source(&mut self, said: &mut Vec<Said>) -> Value {
         let size = self.size();
+        self.told_size = size;
         let facelets = if self.dice.one_in(5) { self.facelets(size) } else { String::new() };
         let puzzle = json!({
             "size": size, "scramble": self.moves(size), "facelets": facelets, "bestHold": self.dice.one_in(3)
@@ -319,6 +340,9 @@ impl Pages {
 
     fn conventions(&mut self, said: &mut Vec<Said>) -> Value {
         let mut text = String::new();
+        if self.plain {
+            return self.put(said, "conventions", text);
+        }
         if self.dice.one_in(3) {
             writeln!(text, "[letters]\ncorner = {}\nedge = {}", self.letters(), self.letters()).unwrap();
         }
