@@ -73,10 +73,12 @@ fn held(state: &State) -> State {
     all.find(|held| held.at(Orbit::Corner, corner) == corner).unwrap()
 }
 
-/// Whether the first slip alone explains it, in the way that the true one acts.
+/// Whether the likeliest slip that explains it alone acts as the true one. Two of frequent kinds can happen to do the same as one of
+/// a rare kind, and are then rightly told before it: a cycle of two letters followed wrongly, and a flip missed, against the
+/// puzzle turned in the hand.
 fn found_first(diagnosis: &Diagnosis, seen: &State) -> bool {
-    let first = &diagnosis.explanations[0];
-    first.slips().len() == 1 && held(&first.passes()[1]) == held(seen)
+    let alone = diagnosis.explanations.iter().find(|explanation| explanation.slips().len() == 1);
+    alone.is_some_and(|alone| held(&alone.passes()[1]) == held(seen) && alone.weight() > 0.1)
 }
 
 proptest! {
@@ -107,7 +109,7 @@ proptest! {
             let diagnosis = diagnosis(&plan, &Observed::State(Box::new(seen)), Depth::Two, &[]);
             prop_assert_eq!(drawn.kind, kind);
             prop_assert!(found_first(&diagnosis, &seen), "{:?}", drawn);
-            let first = &diagnosis.explanations[0];
+            let first = diagnosis.explanations.iter().find(|explanation| explanation.slips().len() == 1).unwrap();
             let named = |slips: &[Slip]| slips.iter().any(|slip| slip.kind == kind);
             let all_told = first.ways() == first.alike().len() + 1;
             prop_assert!(!all_told || named(first.slips()) || first.alike().iter().any(|slips| named(slips)), "{:?}", drawn);
@@ -119,7 +121,6 @@ proptest! {
     fn every_explanation_of_two_slips_gives_what_was_observed(seed: u64, hold in 0..24usize) {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         let solver = solver(Size::THREE);
-        let mut unexplained = 0;
         for _ in 0..6 {
             let attempt = Attempt::new(scramble(&mut rng), &solver);
             let drawn = attempt.draw(2, &Catalogue::default().evened(), &mut rng);
@@ -129,14 +130,9 @@ proptest! {
             let seen = seen.after(Rotation::all().nth(hold).unwrap().turns());
             let plan = plan(&attempt.scramble, &solver);
             let diagnosis = diagnosis(&plan, &Observed::State(Box::new(seen)), Depth::Two, &[]);
-            if diagnosis.explanations.is_empty() {
-                unexplained += 1;
-                continue;
-            }
+            prop_assert!(!diagnosis.explanations.is_empty(), "{drawn:?}");
             check_played(&plan, &diagnosis, &seen);
         }
-        // How often two slips stay unexplained is measured by the accuracy run; two of six would be far more.
-        prop_assert!(unexplained < 2, "{unexplained}");
     }
 
     #[test]

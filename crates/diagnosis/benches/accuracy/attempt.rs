@@ -531,7 +531,11 @@ impl<'a> Attempt<'a> {
                 pick(rng, &parts(&|_, part| part == 1)).and_then(|at| whole(at, Vec::new()))
             }
             SlipKind::AlgorithmDoubled => pick(rng, &parts(&|_, part| part == 1)).and_then(|at| {
-                let twice = [at.2.as_slice(), &at.2].concat();
+                // Made again it is made as it was learned, whatever slipped the first time.
+                let mut learned = Made { parts: Vec::new(), ..laid.clone() };
+                self.lay_out(&mut learned);
+                let again = learned.parts.iter().find(|(letter, _)| *letter == at.0)?;
+                let twice = [at.2.as_slice(), &again.1[1]].concat();
                 whole(at, twice)
             }),
             SlipKind::AlgorithmInverted => pick(rng, &parts(&|_, part| part == 1)).and_then(|at| {

@@ -80,6 +80,12 @@ impl Course {
         Self { recalled, tape, picked_up, hold, spans, parity_at }
     }
 
+    /// The letters of a kind; none of one that the puzzle does not have.
+    pub(crate) fn letters(&self, orbit: Orbit) -> &[Sticker] {
+        let kind = self.recalled.kinds.iter().find(|(other, _)| *other == orbit);
+        kind.map_or(&[][..], |(_, letters)| letters)
+    }
+
     /// The range of the tape that some letters of a kind take.
     pub(crate) fn range(&self, orbit: Orbit, letters: std::ops::Range<usize>) -> std::ops::Range<usize> {
         let of_kind = || self.spans.iter().filter(|span| span.letter.is_some_and(|(kind, ..)| kind == orbit));

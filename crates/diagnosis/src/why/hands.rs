@@ -73,7 +73,15 @@ pub(crate) fn added(step: ActionStep, turn: usize, at: usize, emit: &mut impl Em
     }
 }
 
-fn changed(step: ActionStep, turn: usize, at: usize, planned: Turn, craft: &Craft<'_>, emit: &mut impl Emit) {
+/// A turn made otherwise than planned.
+pub(crate) fn changed(
+    step: ActionStep,
+    turn: usize,
+    at: usize,
+    planned: Turn,
+    craft: &Craft<'_>,
+    emit: &mut impl Emit,
+) {
     let mut replace = |kind: SlipKind, made: Option<Turn>, share: f64| {
         let edit = Edit { range: at..at + 1, made: made.map_or(Made::Nothing, Made::One) };
         emit(one(kind, step, turn, Some(planned), made), edit, share);

@@ -1,6 +1,6 @@
 //! Slips of tracing and recall: other letters than those that should have been carried out.
 
-use super::course::Recalled;
+use super::course::{Course, Recalled};
 use super::craft::Craft;
 use crate::slip::{Change, Slip, SlipKind};
 use blind::{Role, Trace};
@@ -21,6 +21,16 @@ pub(crate) struct LetterSlip {
 }
 
 impl LetterSlip {
+    /// Whether the number of letters becomes odd where it was even, or even where it was odd.
+    pub(crate) const fn is_odd(&self) -> bool {
+        (self.meant + self.taken.len()) % 2 == 1
+    }
+
+    /// Whether the parity algorithm is made or not made because of it; never where the method has none.
+    pub(crate) const fn decides_parity(&self, course: &Course) -> bool {
+        self.parity_changes && course.parity_at.is_some()
+    }
+
     /// The letters after the slip.
     pub(crate) fn applied(&self, before: &Recalled) -> Recalled {
         let mut after = before.clone();

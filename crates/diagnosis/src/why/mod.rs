@@ -17,6 +17,8 @@ mod question;
 mod search;
 mod space;
 mod told;
+mod traced;
+mod within;
 
 pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
 pub use observed::{Observed, Seen};
@@ -353,6 +355,8 @@ pub fn why(
                 search::singles(&space, &difference, shares[0], &mut found);
                 search::pairs(&space, &group.right(&difference), shares[1], &mut found);
                 search::inside(&space, &difference, shares[1], &mut found);
+                traced::pairs(&space, &difference, shares[1], &mut found);
+                within::pairs(&space, &difference, shares[1], &mut found);
                 if inquiry.depth == Depth::Three && !broken_off {
                     broken_off = deep::triples(&space, &difference, shares[2], &mut found, progress);
                 }

@@ -3,6 +3,7 @@
 use super::course::Course;
 use super::memo_slips::{self, LetterSlip};
 use super::space::{Candidate, Space, letter_edits, moved};
+use super::{traced, within};
 use cube::{Element, ElementKey as Key, Orbit, Right, Sticker};
 use rustc_hash::FxHashMap;
 
@@ -18,8 +19,14 @@ pub(crate) enum Story {
     /// A slip of tracing or recall, and one of the hands in a letter that only it brought in: which action after
     /// the slip, and which slip within it.
     Inside { letters: u32, action: u32, slip: u32 },
-    /// A slip of tracing or recall, and another in the letters that it brought in.
+    /// A slip of tracing or recall, and another of recall that only the first makes possible.
     Twice { letters: u32, second: u32 },
+    /// Two slips of tracing that both decide about parity.
+    Traced { first: u32, second: u32 },
+    /// A slip of tracing that decides about parity, and parity made or not made against it.
+    TracedAgainst { letters: u32 },
+    /// A slip by which another whole step is made, and one of a turn within that.
+    Within { whole: u32, slip: u32 },
     /// As `Inside`, and one more slip elsewhere, before or after; of two that replace nothing at one place only this says
     /// which came first.
     InsideAnd { letters: u32, action: u32, slip: u32, other: u32, other_first: bool },
@@ -76,30 +83,50 @@ impl Found {
     }
 }
 
-/// What a slip of tracing or recall brings in: the actions from the first changed one to the last, and what follows.
+/// What a slip of tracing or recall brings in, and what follows.
 pub(crate) struct Zone {
+    /// The number of its first letter.
+    pub(crate) start: usize,
     /// Letters, or nothing for the parity algorithm, with the number of the letter after the slip.
     pub(crate) actions: Vec<(Option<(Orbit, Sticker)>, usize)>,
     /// What follows each action.
     pub(crate) after: Vec<Element>,
 }
 
+/// The actions from the first changed one to the last.
 pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionElements) -> Zone {
+    let last = if slip.decides_parity(space.course) { usize::MAX } else { slip.from + slip.taken.len() };
+    zone_of(slip, slip.from..last, space, elements)
+}
+
+/// All letters whose pair a slip can change, or that can be exchanged with such a pair: from the pair before the one in which it was
+/// made to the last of the kind.
+fn pairs_zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionElements) -> Zone {
+    // Two pairs exchanged begin a pair earlier.
+    zone_of(slip, (slip.from / 2 * 2).saturating_sub(2)..usize::MAX, space, elements)
+}
+
+/// The actions of some letters of a kind after a slip, with the parity algorithm where the slip decides about it.
+fn zone_of(
+    slip: &LetterSlip,
+    letters: std::ops::Range<usize>,
+    space: &Space<'_>,
+    elements: &mut ActionElements,
+) -> Zone {
     let course = space.course;
-    let mut actions: Vec<(Option<(Orbit, Sticker)>, usize)> = slip
-        .taken
-        .iter()
-        .enumerate()
-        .map(|(at, &target)| (Some((slip.orbit, target)), slip.from + at))
-        .collect();
-    let mut end = course.range(slip.orbit, slip.from..slip.from + slip.meant).end;
+    let planned = course.letters(slip.orbit);
+    let (start, meant) = (letters.start.min(slip.from), slip.from + slip.meant);
+    let before = planned.get(start..slip.from).unwrap_or_default();
+    let tail = planned.get(meant..).unwrap_or_default();
+    let number = letters.end.saturating_sub(start);
+    let all = before.iter().chain(&slip.taken).chain(tail);
+    let mut actions: Vec<(Option<(Orbit, Sticker)>, usize)> =
+        all.take(number).enumerate().map(|(at, &target)| (Some((slip.orbit, target)), start + at)).collect();
+    let from_tail = (start + actions.len()).saturating_sub(slip.from + slip.taken.len());
+    let mut end = course.range(slip.orbit, slip.from..meant + from_tail).end;
     if slip.parity_changes
         && let Some(range) = course.parity_range()
     {
-        let letters = course.recalled.kinds.first().map_or(&[][..], |(_, letters)| letters);
-        for (at, &target) in letters.iter().enumerate().skip(slip.from + slip.meant) {
-            actions.push((Some((slip.orbit, target)), at + slip.taken.len() - slip.meant));
-        }
         if !course.recalled.parity {
             actions.push((None, 0));
         }
@@ -110,7 +137,7 @@ pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionEl
         let element = elements.get(actions[at].0, space);
         after[at - 1] = element.then(&after[at]);
     }
-    Zone { actions, after }
+    Zone { start, actions, after }
 }
 
 /// What whole letters do, computed once.
@@ -177,6 +204,7 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
     let mut elements = ActionElements::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
+        let outer_weight = outer.weight;
         let effect = space.effect(&outer.edits, &space.carried);
         let rest = effect.inverse().then(difference);
         let effects = [0, group.key_up_to_hold(&effect), group.key_up_to_hold(&rest)];
@@ -198,20 +226,28 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
                 }
             }
         }
-        if slip.taken.len() > 1 {
-            let outer = Outer { number, zone: &zone, rest: group.key_up_to_hold(&rest), effects };
-            twice(space, &outer, prior * space.candidates[*candidate as usize].weight, &mut elements, found);
-        }
+        let zone = pairs_zone(slip, space, &mut elements);
+        let outer = Outer { number, zone: &zone, rest: group.key_up_to_hold(&rest), effects };
+        twice(space, &outer, prior * outer_weight, &mut elements, found);
     }
 }
 
-/// The slips of tracing and recall within the letters that another one brought in.
+/// The slips of recall that only another slip makes possible: in letters that it brought in, or in a pair or two of which they
+/// are part; in pairs that are others since it made their number odd or even; and anywhere before the parity algorithm where it
+/// decides about that. A letter taken for another twice is one slip.
 pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip) -> Vec<LetterSlip> {
     let after = first.applied(&space.course.recalled);
     let brought = first.from..first.from + first.taken.len();
-    memo_slips::recall(&after, space.craft, &|orbit, range| {
-        orbit == first.orbit && brought.start <= range.start && range.end <= brought.end
-    })
+    let mut second = memo_slips::recall(&after, space.craft, &|orbit, range| {
+        let touches = range.start < brought.end && range.end > brought.start;
+        let other_pair = first.is_odd() && range.len() > 1 && range.end > first.from;
+        let before_parity = first.decides_parity(space.course) && range.start >= first.from;
+        orbit == first.orbit && (touches || other_pair || before_parity)
+    });
+    if first.meant == 1 && first.taken.len() == 1 {
+        second.retain(|slip| slip.meant > 1 || slip.taken.len() > 1 || slip.from != first.from);
+    }
+    second
 }
 
 /// A slip of tracing or recall, with what is left to explain after it.
@@ -226,7 +262,7 @@ fn twice(space: &Space<'_>, outer: &Outer<'_>, prior: f64, elements: &mut Action
     let group = space.group;
     let first = &space.letter_slips[outer.number].0;
     for (at, second) in second_letter_slips(space, first).iter().enumerate() {
-        let start = second.from - first.from;
+        let start = second.from - outer.zone.start;
         let meant = &outer.zone.actions[start..start + second.meant];
         let after = &outer.zone.after[start + second.meant - 1];
         let planned = meant
@@ -289,6 +325,19 @@ impl Space<'_> {
                     weight: slip.share,
                 });
                 std::iter::once(candidate).chain(second).collect()
+            }
+            Story::Within { whole, slip } => {
+                let outer = base(whole);
+                let second = within::second(self, &outer, slip);
+                std::iter::once(outer).chain(second).collect()
+            }
+            Story::Traced { first, second } => {
+                let (outer, candidate) = letters(first);
+                vec![candidate, traced::second(self, outer, &self.letter_slips[second as usize].0)]
+            }
+            Story::TracedAgainst { letters: number } => {
+                let (outer, candidate) = letters(number);
+                std::iter::once(candidate).chain(traced::against(self, outer)).collect()
             }
             Story::InsideAnd { letters: number, action, slip, other, other_first } => {
                 let (outer, candidate) = letters(number);

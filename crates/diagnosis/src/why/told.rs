@@ -61,7 +61,15 @@ impl Told {
         // Which slips have their places on the tape that a slip of letters left, not on the planned one.
         let mut inner = vec![false; slips.len()];
         match story {
-            Some(Story::Inside { .. } | Story::Twice { .. }) => mark(&mut inner, 1..2),
+            Some(
+                Story::Inside { .. }
+                | Story::Twice { .. }
+                | Story::Within { .. }
+                | Story::Traced { .. }
+                | Story::TracedAgainst { .. },
+            ) => {
+                mark(&mut inner, 1..2);
+            }
             Some(Story::InsideBoth { .. }) => mark(&mut inner, 1..3),
             Some(Story::InsideAnd { other_first, .. }) => {
                 mark(&mut inner, if other_first { 2..3 } else { 1..2 });
