@@ -5,7 +5,7 @@
 //! it. All cases are reached by one search from the bases outwards (E. W. Dijkstra, "A Note on Two Problems in Connexion
 //! with Graphs", 1959). These are not the shortest algorithms; for those see [`crate::cycle`].
 
-use crate::setup::effort;
+use crate::ease::alone;
 use cube::{Algorithm, Amount, Axis, Block, Orbit, Rotation, Size, Slice, State, Sticker, Turn};
 use rustc_hash::FxHashMap;
 use std::cmp::Reverse;
@@ -116,7 +116,7 @@ fn bases(size: Size, sort: Sort) -> Vec<Algorithm> {
 }
 
 fn cost(turn: Turn) -> u32 {
-    10 + effort(turn)
+    alone(turn)
 }
 
 impl Conjugates {

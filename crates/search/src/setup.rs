@@ -1,6 +1,7 @@
 //! Set-up moves: the shortest sequences that bring a sticker to a place and leave given pieces alone.
 
-use cube::{Amount, Block, Claim, Face, NotProven, Orbit, Size, State, Sticker, Turn};
+use crate::ease::alone;
+use cube::{Block, Claim, NotProven, Orbit, Size, State, Sticker, Turn};
 use std::collections::HashMap;
 
 /// The turns that set-ups are made of by default: faces, and where there is a layer between, wide turns of two
@@ -13,19 +14,6 @@ pub fn usual_turns(size: Size) -> Vec<Turn> {
             Block::Inner { .. } | Block::Whole(_) => false,
         })
         .collect()
-}
-
-/// How unwillingly a hand makes a turn, to choose among sequences of equal length: R, U, D, F before L, B; quarter
-/// turns before halves; faces before wide turns and slices. The project's own order.
-pub fn effort(turn: Turn) -> u32 {
-    let far = match turn.block {
-        Block::Outer { face: Face::L | Face::B, depth: 1 } => 2,
-        Block::Outer { depth: 1, .. } => 0,
-        Block::Outer { face: Face::L | Face::B, .. } => 6,
-        Block::Outer { .. } => 4,
-        Block::Inner { .. } | Block::Slice(_) | Block::Whole(_) => 5,
-    };
-    far + u32::from(turn.amount == Amount::Half)
 }
 
 /// What is wanted of the set-ups for one swap.
@@ -139,8 +127,8 @@ pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Result<Setups, NotProven> 
         }
     }
     for list in &mut found {
-        let effort = |turns: &[Turn]| turns.iter().map(|&turn| effort(turn)).sum::<u32>();
-        list.sort_by(|a, b| (effort(&a.0), &a.0).cmp(&(effort(&b.0), &b.0)));
+        let cost = |turns: &[Turn]| turns.iter().map(|&turn| alone(turn)).sum::<u32>();
+        list.sort_by(|a, b| (cost(&a.0), &a.0).cmp(&(cost(&b.0), &b.0)));
         list.dedup();
     }
     Ok(Setups { found })

@@ -5,7 +5,7 @@
 //! from down over front and up to back and no further; all other turns are made by a finger and leave the thumb where it
 //! is. The left hand has the mirror image of each way, and a wide turn is made as the turn of its face.
 
-use super::model::{Effort, Feature, Finger, Reach, Way};
+use super::model::{Effort, Feature, Finger, Model, Reach, Way};
 use cube::{Amount, Block, Face, Slice, Turn};
 
 /// Seconds for each thing the hands do, in the order of [`Feature::ALL`].
@@ -72,4 +72,26 @@ pub(super) fn ways() -> Vec<Way> {
         amounts.iter().map(move |&amount| Way { turn: Turn::new(block, amount), finger, effort, reach })
     };
     ROWS.iter().flat_map(each).collect()
+}
+
+/// What making a turn costs the hands of the built-in model when nothing else hinders them, in thousandths of a second: to choose
+/// among sequences of equal length where no model of a person's own hands is asked for. A rotation is dearest.
+///
+/// ```
+/// use cube::{Algorithm, Size};
+/// use search::ease::alone;
+/// let turn = |text: &str| alone(Algorithm::parse(text, Size::THREE).unwrap().flatten()[0]);
+/// assert!(turn("R") < turn("R2") && turn("R") < turn("Rw") && turn("R") < turn("B"));
+/// ```
+pub fn alone(turn: Turn) -> u32 {
+    let thousandths = |feature: Feature| (SECONDS[feature.index()] * 1000.0).round() as u32;
+    let Turn { block, amount } = Model::as_face(turn);
+    let by_finger = ROWS.iter().find(|row| row.0 == block).map(|row| row.3.feature(amount));
+    let by_wrist = match amount {
+        Amount::Half => Feature::WristHalf,
+        Amount::Clockwise | Amount::Counter => Feature::WristQuarter,
+    };
+    let made = by_finger.unwrap_or(if turn.is_rotation() { Feature::Rotation } else { by_wrist });
+    let wide = matches!(turn.block, Block::Outer { depth: 2.., .. });
+    thousandths(made) + if wide { thousandths(Feature::Wide) } else { 0 }
 }

@@ -25,6 +25,7 @@ mod hands;
 mod model;
 mod rank;
 
+pub use built_in::alone;
 pub use fit::{Cost, Fit, FitError, Plan, Timing, fit};
 pub use hands::{Estimate, Hand, Regrip, Thumb};
 pub use model::{Effort, Feature, Finger, Model, ModelError, Reach, Way};
