@@ -1,7 +1,9 @@
 //! Promises of the algorithm search.
 
 use cube::{Algorithm, Axis, Metric, Orbit, Size, State, Sticker, Turn, mirrored};
-use search::cycle::{Effect, EffectError, FindError, Finder, Finding, Kind, Limits, Milestone, TurnSet};
+use search::cycle::{
+    Effect, EffectError, EffectKind, FindError, Finder, Finding, Limits, Milestone, TurnSet,
+};
 use std::collections::{BTreeSet, HashMap};
 use std::ops::ControlFlow;
 
@@ -252,7 +254,7 @@ fn other_effects() {
     .unwrap();
     assert_eq!(last.state().at(Orbit::Corner, corner("UBL")), corner("UFR"));
     assert_eq!(last.state().at(Orbit::Corner, Orbit::Corner.turned(corner("DFR"), 1)), corner("DFR"));
-    assert!(matches!(last.kind(), Kind::LastTarget { .. }));
+    assert!(matches!(last.kind(), EffectKind::LastTarget { .. }));
 }
 
 #[test]

@@ -6,7 +6,7 @@ use crate::input::{Session, model};
 use crate::{wire, wire_algs};
 use blind::{kind_name, nearest};
 use cube::{Metric, Orbit, Size, Sticker, Turn, display_turns};
-use search::cycle::{Effect, Finder, Finding, Kind, Limits, Milestone, TurnSet};
+use search::cycle::{Effect, EffectKind, Finder, Finding, Limits, Milestone, TurnSet};
 use search::ease::{Model, best_first};
 use search::factor::factored;
 use std::io::{self, Write};
@@ -317,27 +317,27 @@ fn names(effect: &Effect, session: &Session) -> Named {
     let corner = |sticker| Orbit::Corner.name(sticker).to_owned();
     let midge = |sticker| Orbit::Midge.name(sticker).to_owned();
     let (kind, effect, stickers) = match effect.kind() {
-        Kind::ThreeCycle { orbit, buffer, first, second } => {
+        EffectKind::ThreeCycle { orbit, buffer, first, second } => {
             let stickers = [buffer, first, second].map(|sticker| orbit.name(sticker).to_owned()).to_vec();
             let case = sheet::CycleCase { orbit, buffer, first, second };
             let text = session.voice.case(case, &session.conventions);
             return Named { kind: kind_name(orbit), effect: "three-cycle", stickers, text };
         }
-        Kind::TwistPair { clockwise, counter } => {
+        EffectKind::TwistPair { clockwise, counter } => {
             (kind_name(Orbit::Corner), "twist", vec![corner(clockwise), corner(counter)])
         }
-        Kind::FlipPair(one, other) => (kind_name(Orbit::Midge), "flip", vec![midge(one), midge(other)]),
-        Kind::TwoSwaps { corners, midges } => {
+        EffectKind::FlipPair(one, other) => (kind_name(Orbit::Midge), "flip", vec![midge(one), midge(other)]),
+        EffectKind::TwoSwaps { corners, midges } => {
             let stickers = corners.map(corner).into_iter().chain(midges.map(midge)).collect();
             (kind_name(Orbit::Corner), "exchange", stickers)
         }
-        Kind::LastTarget { buffer, target, twisted, clockwise, midges } => {
+        EffectKind::LastTarget { buffer, target, twisted, clockwise, midges } => {
             let turned = if clockwise { "+" } else { "-" };
             let mut stickers = vec![corner(buffer), corner(target), format!("{}{turned}", corner(twisted))];
             stickers.extend(midges.into_iter().flatten().map(midge));
             (kind_name(Orbit::Corner), "last-target", stickers)
         }
-        Kind::Other => ("", "other", Vec::new()),
+        EffectKind::Other => ("", "other", Vec::new()),
     };
     Named { kind, effect, text: stickers.join(" "), stickers }
 }

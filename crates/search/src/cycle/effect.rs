@@ -5,7 +5,7 @@ use thiserror::Error;
 
 /// What kind of effect it is, in stickers.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
-pub enum Kind {
+pub enum EffectKind {
     /// The piece at `buffer` goes to `first`, that of `first` to `second`, that of `second` to `buffer`.
     ThreeCycle {
         /// The kind of piece.
@@ -99,7 +99,7 @@ pub enum EffectError {
 /// ```
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub struct Effect {
-    kind: Kind,
+    kind: EffectKind,
     state: State,
 }
 
@@ -123,7 +123,7 @@ impl Effect {
         draft.send(orbit, buffer, first)?;
         draft.send(orbit, first, second)?;
         draft.send(orbit, second, buffer)?;
-        draft.finish(Kind::ThreeCycle { orbit, buffer, first, second })
+        draft.finish(EffectKind::ThreeCycle { orbit, buffer, first, second })
     }
 
     /// All three-cycles of a buffer: for every ordered pair of targets on two further pieces.
@@ -153,7 +153,7 @@ impl Effect {
         draft.different(Orbit::Corner, &[clockwise, counter])?;
         draft.twist(clockwise, true)?;
         draft.twist(counter, false)?;
-        draft.finish(Kind::TwistPair { clockwise, counter })
+        draft.finish(EffectKind::TwistPair { clockwise, counter })
     }
 
     /// Two midges are flipped in their places.
@@ -166,7 +166,7 @@ impl Effect {
         for sticker in [one, other] {
             draft.send(Orbit::Midge, sticker, Orbit::Midge.turned(sticker, 1))?;
         }
-        draft.finish(Kind::FlipPair(one, other))
+        draft.finish(EffectKind::FlipPair(one, other))
     }
 
     /// Two corners exchange places, sticker for sticker, and so do two midges.
@@ -177,10 +177,10 @@ impl Effect {
         let mut draft = Draft::new(size);
         draft.swap(Orbit::Corner, corners)?;
         draft.swap(Orbit::Midge, midges)?;
-        draft.finish(Kind::TwoSwaps { corners, midges })
+        draft.finish(EffectKind::TwoSwaps { corners, midges })
     }
 
-    /// The last corner target while another corner is twisted, see [`Kind::LastTarget`].
+    /// The last corner target while another corner is twisted, see [`EffectKind::LastTarget`].
     ///
     /// # Errors
     /// [`EffectError`] when stickers share a piece, or midges are given for a size that has none or lack where
@@ -203,16 +203,16 @@ impl Effect {
         if let Some(midges) = midges {
             draft.swap(Orbit::Midge, midges)?;
         }
-        draft.finish(Kind::LastTarget { buffer, target, twisted, clockwise, midges })
+        draft.finish(EffectKind::LastTarget { buffer, target, twisted, clockwise, midges })
     }
 
     /// What leads from the solved cube to a state.
     pub const fn of_state(state: State) -> Self {
-        Self { kind: Kind::Other, state }
+        Self { kind: EffectKind::Other, state }
     }
 
     /// What kind of effect it is.
-    pub const fn kind(&self) -> Kind {
+    pub const fn kind(&self) -> EffectKind {
         self.kind
     }
 
@@ -275,7 +275,7 @@ impl Draft {
         self.send(orbit, other, one)
     }
 
-    fn finish(self, kind: Kind) -> Result<Effect, EffectError> {
+    fn finish(self, kind: EffectKind) -> Result<Effect, EffectError> {
         // Every piece is sent to one place only, so each table is a permutation.
         let perms: Vec<Perm> =
             self.tables.into_iter().map(|table| Perm::new(table).unwrap_or(Perm::IDENTITY)).collect();

@@ -29,6 +29,6 @@ mod symmetry;
 mod table;
 mod turns;
 
-pub use effect::{Effect, EffectError, Kind};
+pub use effect::{Effect, EffectError, EffectKind};
 pub use find::{AtLength, ByLength, FindError, Finder, Finding, Limits, Milestone};
 pub use turns::{TurnSet, TurnSetError};
