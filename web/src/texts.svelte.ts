@@ -18,7 +18,8 @@ export const language = (): string => state.language;
 
 /** Texts that exist before the engine does. */
 export function bootText(name: keyof (typeof BOOT)["en"], tag: string): string {
-  return (tag.toLowerCase().startsWith("de") ? BOOT.de : BOOT.en)[name];
+  const near = Object.entries(BOOT).find(([code]) => tag.toLowerCase().split("-")[0] === code);
+  return (near?.[1] ?? BOOT.en)[name];
 }
 
 /** Takes all texts in the language that is nearest to the tag. */

@@ -2,10 +2,18 @@
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use num_format::Locale;
 use unic_langid::LanguageIdentifier;
 
-const ENGLISH_SCREENS: &str = include_str!("../locales/en/screens.ftl");
-const GERMAN_SCREENS: &str = include_str!("../locales/de/screens.ftl");
+/// The files of a language, those of the screens last.
+macro_rules! files {
+    ($tag:literal: $($name:literal)*) => {
+        &[$(include_str!(concat!("../locales/", $tag, "/", $name, ".ftl"))),*]
+    };
+    ($tag:literal) => {
+        files!($tag: "puzzle" "algs" "cli" "trace" "check" "why" "errors" "documents" "scramble" "serve" "views" "screens")
+    };
+}
 
 /// A language that everything can be said in.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -43,9 +51,17 @@ impl Language {
 
     /// The file with the texts of the screens; one of [`Language::sources`].
     pub(crate) const fn screens(self) -> &'static str {
+        match self.sources() {
+            [.., screens] => screens,
+            [] => "",
+        }
+    }
+
+    /// How numbers are written in it.
+    pub(crate) const fn numbers(self) -> Locale {
         match self {
-            Self::English => ENGLISH_SCREENS,
-            Self::German => GERMAN_SCREENS,
+            Self::English => Locale::en,
+            Self::German => Locale::de,
         }
     }
 
@@ -57,34 +73,8 @@ impl Language {
     /// The files of the language.
     pub const fn sources(self) -> &'static [&'static str] {
         match self {
-            Self::English => &[
-                include_str!("../locales/en/puzzle.ftl"),
-                include_str!("../locales/en/algs.ftl"),
-                include_str!("../locales/en/cli.ftl"),
-                include_str!("../locales/en/trace.ftl"),
-                include_str!("../locales/en/check.ftl"),
-                include_str!("../locales/en/why.ftl"),
-                include_str!("../locales/en/errors.ftl"),
-                include_str!("../locales/en/documents.ftl"),
-                include_str!("../locales/en/scramble.ftl"),
-                include_str!("../locales/en/serve.ftl"),
-                include_str!("../locales/en/views.ftl"),
-                ENGLISH_SCREENS,
-            ],
-            Self::German => &[
-                include_str!("../locales/de/puzzle.ftl"),
-                include_str!("../locales/de/algs.ftl"),
-                include_str!("../locales/de/cli.ftl"),
-                include_str!("../locales/de/trace.ftl"),
-                include_str!("../locales/de/check.ftl"),
-                include_str!("../locales/de/why.ftl"),
-                include_str!("../locales/de/errors.ftl"),
-                include_str!("../locales/de/documents.ftl"),
-                include_str!("../locales/de/scramble.ftl"),
-                include_str!("../locales/de/serve.ftl"),
-                include_str!("../locales/de/views.ftl"),
-                GERMAN_SCREENS,
-            ],
+            Self::English => files!("en"),
+            Self::German => files!("de"),
         }
     }
 }

@@ -3,6 +3,7 @@
 use crate::Voice;
 use blind::{Colour, Conventions, Letters, kind_name};
 use cube::{Face, Orbit, Rotation, Sticker, display_turns};
+use num_format::ToFormattedString;
 
 /// The most pieces that are told by name where a number would do: all that can be left on a 3x3.
 pub(crate) const MOST_NAMED: usize = 12;
@@ -51,6 +52,21 @@ impl Voice {
         match text.split_once('.') {
             Some((whole, rest)) => self.say("decimal", &[("whole", whole.into()), ("rest", rest.into())]),
             None => text,
+        }
+    }
+
+    /// How many to one, with a decimal below a thousand: `37.4`, `1,203`.
+    ///
+    /// ```
+    /// use voice::{Language, Voice};
+    /// assert_eq!(Voice::new(Language::English).to_one(37.42), "37.4");
+    /// assert_eq!(Voice::new(Language::German).to_one(1203.4), "1.203");
+    /// ```
+    pub fn to_one(&self, ratio: f64) -> String {
+        if ratio < 999.95 {
+            self.decimal(ratio, 1)
+        } else {
+            (ratio.round() as u128).to_formatted_string(&self.language().numbers())
         }
     }
 

@@ -4,6 +4,7 @@ use crate::Voice;
 use choose::{Estimate, Lesson, LessonError, MOST_FEATURES, Unsatisfiable, Why};
 use cube::Orbit;
 use formats::conditions::{ConditionProblem, ConditionTextError, ExpectedPart};
+use num_format::ToFormattedString;
 
 impl Voice {
     fn perhaps(&self, meant: Option<&str>) -> String {
@@ -142,9 +143,22 @@ impl Voice {
         }
     }
 
+    /// A share that was counted: so many of so many, one in so many.
+    pub fn exact_share(&self, matching: u128, total: u128, one_in: f64) -> String {
+        let number = |count: u128| count.to_formatted_string(&self.language().numbers());
+        self.say(
+            "share-exact",
+            &[
+                ("matching", number(matching).into()),
+                ("total", number(total).into()),
+                ("ratio", self.to_one(one_in).into()),
+            ],
+        )
+    }
+
     /// A share that was found by trying.
     pub fn estimate(&self, estimate: &Estimate) -> String {
-        let percent = |share: f64| format!("{:.4}", share * 100.0);
+        let percent = |share: f64| self.decimal(share * 100.0, 4);
         self.say(
             "share-estimated",
             &[

@@ -10,7 +10,6 @@ use blind::Solver;
 use choose::{Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down};
 use cube::{Rotation, Size, State, Turn, display_turns};
 use formats::conditions;
-use num_format::{Locale, ToFormattedString};
 use rand::SeedableRng;
 use rand_chacha::ChaCha20Rng;
 use search::random::below;
@@ -20,7 +19,6 @@ use std::fs;
 use std::io::{self, BufWriter, IsTerminal, Write};
 use std::process::ExitCode;
 use std::time::{Duration, Instant};
-use voice::Language;
 
 /// How many scrambles fit on a sheet that a browser still prints readily.
 const MOST_ON_SHEET: u64 = 200;
@@ -186,38 +184,13 @@ fn how_rare(
         writeln!(out)?;
         return Ok(ExitCode::SUCCESS);
     }
-    let locale = locale(session);
     if let (Some(matching), Some(one_in)) = (matching, one_in) {
-        let said = session.voice.say(
-            "share-exact",
-            &[
-                ("matching", matching.to_formatted_string(&locale).into()),
-                ("total", total.to_formatted_string(&locale).into()),
-                ("ratio", ratio(one_in, locale).into()),
-            ],
-        );
-        writeln!(out, "{said}")?;
+        writeln!(out, "{}", session.voice.exact_share(matching, total, one_in))?;
     }
     if let Some(estimate) = estimate {
         writeln!(out, "{}", session.voice.estimate(&estimate))?;
     }
     Ok(ExitCode::SUCCESS)
-}
-
-fn locale(session: &Session) -> Locale {
-    match session.voice.language() {
-        Language::English => Locale::en,
-        Language::German => Locale::de,
-    }
-}
-
-/// `37.4`, `1,203`: one digit behind the point below a thousand.
-fn ratio(one_in: f64, locale: Locale) -> String {
-    if one_in < 999.95 {
-        format!("{one_in:.1}").replace('.', locale.decimal())
-    } else {
-        (one_in.round() as u128).to_formatted_string(&locale)
-    }
 }
 
 /// Tells on a terminal how far long work has come.
