@@ -36,6 +36,11 @@ impl Succession {
 pub struct Choices(u32);
 
 impl Choices {
+    /// The turns of a set, told as bits.
+    pub const fn of(turns: u32) -> Self {
+        Self(turns)
+    }
+
     /// Only those that a test lets through.
     pub fn only(self, passes: impl Fn(usize) -> bool) -> Self {
         Self(self.filter(|&turn| passes(turn)).fold(0, |bits, turn| bits | 1 << turn))

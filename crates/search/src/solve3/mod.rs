@@ -7,6 +7,9 @@
 //! Solutions are near the shortest, not the shortest.
 
 mod coordinates;
+mod inner;
+mod nearer;
+mod outer;
 mod phases;
 mod symmetry;
 mod tables;

@@ -1,6 +1,8 @@
 //! The search in two phases: into the subgroup where half turns suffice, and home inside it.
 
-use super::coordinates::{Inner, Order, Outer, SIZE};
+use super::coordinates::{Order, SIZE};
+use super::inner::Inner;
+use super::outer::Outer;
 use super::tables::Tables;
 use cube::{Corners, Midges, Rotation, State, Turn, inverted, rotated};
 
@@ -38,7 +40,7 @@ fn views(tables: &Tables, state: &State) -> Vec<View> {
             let held = State::held(SIZE, hold);
             let turned = held.inverse().then(&seen).then(&held);
             let (corners, midges) = (turned.corners(), turned.midges());
-            let outer = tables.turned.outer(&corners, &midges);
+            let outer = tables.outside.at(tables.turned.outer(&corners, &midges));
             views.push(View { hold, backwards, order: Order::of(&corners, &midges), outer });
         }
     }
@@ -68,16 +70,18 @@ struct Search<'a> {
 impl Search<'_> {
     /// Goes exactly so many turns into the subgroup, the last of which lies outside, and then home.
     fn enter(&mut self, at: Outer, left: u8, last: Option<usize>) -> bool {
-        let mut choices = self.tables.succession.next(last);
+        let tables = &self.tables.outside;
+        let mut choices = tables.choices(at, left - 1, last);
         if left == 1 {
-            choices = choices.among(!self.tables.inner_turns);
+            choices = tables.outside(choices);
         }
-        for turn in self.tables.outer_nearer(at, left - 1, choices) {
-            let next = self.tables.outer_after(at, turn);
+        for seen in choices {
+            let next = tables.after(at, seen);
             // Inside with turns left: whoever leaves again comes back no sooner than after five turns.
-            if left > 1 && left < 5 && self.tables.outer_least(next) == 0 {
+            if !tables.may_enter(next, left - 1) || (left > 1 && left < 5 && tables.least(next) == 0) {
                 continue;
             }
+            let turn = tables.shown(at, seen);
             self.path.push(turn);
             if if left == 1 { self.finish() } else { self.enter(next, left - 1, Some(turn)) } {
                 return true;
@@ -90,25 +94,26 @@ impl Search<'_> {
     /// The second phase from the end of the path: the shortest that there can be, else any that is short enough, since to try
     /// each length in between takes longer.
     fn finish(&mut self) -> bool {
-        let turned = &self.tables.turned;
+        let (turned, tables) = (&self.tables.turned, &self.tables.inside);
         let order = self.path.iter().fold(self.view.order, |order, &turn| turned.order_after(&order, turn));
-        let at = turned.inner_of(&order);
+        let at = tables.at(turned.inner(&order));
         let most = (self.limit - self.path.len() as u8).min(self.inside);
         // A half turn of the last face is a turn of the first phase made otherwise.
-        let last = self.path.last().map(|&turn| self.tables.half_turn[turn]);
-        let least = self.tables.inner_least(at);
+        let last = self.path.last().map(|&turn| tables.half_turn(turn));
+        let least = tables.least(at);
         least <= most && (self.go_home(at, least, last) || self.go_home(at, most, last))
     }
 
     /// Goes at most so many turns of the subgroup home.
     fn go_home(&mut self, at: Inner, left: u8, last: Option<usize>) -> bool {
-        if self.tables.is_home(at) {
+        let tables = &self.tables.inside;
+        if tables.is_home(at) {
             return true;
         }
         let Some(left) = left.checked_sub(1) else { return false };
-        for turn in self.tables.inner_nearer(at, left, self.tables.inner_succession.next(last)) {
-            self.path.push(self.tables.turned.inner[turn]);
-            if self.go_home(self.tables.inner_after(at, turn), left, Some(turn)) {
+        for turn in tables.choices(at, left, last) {
+            self.path.push(self.tables.turned.inner_turns[turn]);
+            if self.go_home(tables.after(at, turn), left, Some(turn)) {
                 return true;
             }
             self.path.pop();
@@ -121,11 +126,11 @@ impl Search<'_> {
 pub fn solve(state: &State, limit: u8) -> Option<Vec<Turn>> {
     let tables = Tables::get();
     let mut views = views(tables, state);
-    views.sort_by_key(|view| tables.outer_least(view.outer));
+    views.sort_by_key(|view| tables.outside.least(view.outer));
     for inside in [USUAL_INSIDE, MOST_INSIDE] {
         for outside in 0..=limit {
             for view in &views {
-                if tables.outer_least(view.outer) > outside {
+                if tables.outside.least(view.outer) > outside {
                     continue;
                 }
                 let mut search = Search { tables, view, path: Vec::with_capacity(32), limit, inside };
