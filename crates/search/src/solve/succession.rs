@@ -42,6 +42,7 @@ impl Choices {
     }
 
     /// Only those that a test lets through.
+    #[cfg(any())]
     pub fn only(self, passes: impl Fn(usize) -> bool) -> Self {
         Self(self.filter(|&turn| passes(turn)).fold(0, |bits, turn| bits | 1 << turn))
     }

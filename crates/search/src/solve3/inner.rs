@@ -125,6 +125,7 @@ impl Inside {
         }
     }
 
+    #[inline]
     fn pair(&self, first: Seen, slice: u8) -> usize {
         let seen = self.slices_seen[slice as usize][first.way::<WAYS>()];
         first.class::<WAYS>() * self.slices.len() + seen as usize
@@ -137,6 +138,7 @@ impl Inside {
     }
 
     /// Those turns that may follow the last, after which at most so many more may solve.
+    #[inline]
     pub fn choices(&self, at: Inner, left: u8, last: Option<usize>) -> Choices {
         let shown = |first: Seen, seen: u32| u32::from(self.shown[first.way::<WAYS>()][seen as usize]);
         let corners = self.corners_slice.turns(self.pair(at.corners, at.slice), left);
@@ -145,6 +147,7 @@ impl Inside {
     }
 
     /// What a turn makes of it.
+    #[inline]
     pub fn after(&self, at: Inner, turn: usize) -> Inner {
         let next = |folded: &Folded<INNER_TURNS, WAYS>, first: Seen| {
             let seen = self.ways.seen[first.way::<WAYS>()][turn];
@@ -163,6 +166,7 @@ impl Inside {
     }
 
     /// Whether all is solved: what is home is so in each way.
+    #[inline]
     pub fn is_home(&self, at: Inner) -> bool {
         (at.corners.class::<WAYS>(), at.edges.class::<WAYS>(), at.slice) == self.home
     }

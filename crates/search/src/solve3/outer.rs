@@ -33,6 +33,7 @@ pub struct Outside {
     slice_twist: Nearer<TURNS, 5>,
     slice_flip: Nearer<TURNS, 5>,
     flip_twist: Distances,
+    goal: OuterNumbers,
 }
 
 impl Outside {
@@ -77,6 +78,7 @@ impl Outside {
             slice_twist,
             slice_flip,
             flip_twist,
+            goal,
         }
     }
 
@@ -91,11 +93,13 @@ impl Outside {
         }
     }
 
+    #[inline]
     fn pairs(&self, at: Outer) -> (usize, usize) {
         let class = at.slice.class::<MIRRORS>();
         (class * self.twists.len() + at.twist as usize, class * self.flips.len() + at.flip as usize)
     }
 
+    #[inline]
     fn flip_twist(&self, at: Outer) -> u8 {
         let flip = self.flip_classes.class(at.flip);
         let twist = self.twists_seen[at.twist as usize][flip.way::<MIRRORS>()];
@@ -109,6 +113,7 @@ impl Outside {
     }
 
     /// Those turns that may follow the last, as they are seen, after which at most so many more may lead into the subgroup.
+    #[inline]
     pub fn choices(&self, at: Outer, left: u8, last: Option<usize>) -> Choices {
         let (twist, flip) = self.pairs(at);
         Choices::of(
@@ -124,11 +129,13 @@ impl Outside {
     }
 
     /// The turn that is seen as one.
+    #[inline]
     pub fn shown(&self, at: Outer, seen: usize) -> usize {
         self.ways.shown[at.slice.way::<MIRRORS>()][seen] as usize
     }
 
     /// What a turn makes of it, told as it is seen.
+    #[inline]
     pub fn after(&self, at: Outer, seen: usize) -> Outer {
         let next = self.slices.after(at.slice.class::<MIRRORS>(), seen);
         let way = next.way::<MIRRORS>();
@@ -139,7 +146,15 @@ impl Outside {
         }
     }
 
+    /// Whether it is inside the subgroup, which is so in each way.
+    #[inline]
+    pub fn is_inside(&self, at: Outer) -> bool {
+        let goal = self.slices.class(self.goal.slice).class::<MIRRORS>();
+        (at.twist, at.flip, at.slice.class::<MIRRORS>()) == (self.goal.twist, self.goal.flip, goal)
+    }
+
     /// Whether at most so many turns may lead into the subgroup, by what the choice of the turn before did not look at.
+    #[inline]
     pub fn may_enter(&self, at: Outer, left: u8) -> bool {
         self.flip_twist(at) <= left
     }

@@ -78,7 +78,7 @@ impl Search<'_> {
         for seen in choices {
             let next = tables.after(at, seen);
             // Inside with turns left: whoever leaves again comes back no sooner than after five turns.
-            if !tables.may_enter(next, left - 1) || (left > 1 && left < 5 && tables.least(next) == 0) {
+            if !tables.may_enter(next, left - 1) || (left > 1 && left < 5 && tables.is_inside(next)) {
                 continue;
             }
             let turn = tables.shown(at, seen);
@@ -101,7 +101,7 @@ impl Search<'_> {
         // A half turn of the last face is a turn of the first phase made otherwise.
         let last = self.path.last().map(|&turn| tables.half_turn(turn));
         let least = tables.least(at);
-        least <= most && (self.go_home(at, least, last) || self.go_home(at, most, last))
+        least <= most && ((least < most && self.go_home(at, most - 1, last)) || self.go_home(at, most, last))
     }
 
     /// Goes at most so many turns of the subgroup home.
