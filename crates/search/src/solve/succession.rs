@@ -41,12 +41,6 @@ impl Choices {
         Self(turns)
     }
 
-    /// Only those that a test lets through.
-    #[cfg(any())]
-    pub fn only(self, passes: impl Fn(usize) -> bool) -> Self {
-        Self(self.filter(|&turn| passes(turn)).fold(0, |bits, turn| bits | 1 << turn))
-    }
-
     /// Only those that are in a mask.
     pub const fn among(self, mask: u32) -> Self {
         Self(self.0 & mask)

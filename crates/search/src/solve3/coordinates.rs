@@ -200,7 +200,9 @@ impl Turned {
     pub fn edge_pulls<const N: usize>(&self, first: usize) -> [[u8; N]; INNER_TURNS] {
         self.inner_turns.map(|turn| {
             let from = self.effects[turn].midges.pieces();
-            std::array::from_fn(|at| self.number[from[self.layered[first + at] as usize] as usize] - first as u8)
+            std::array::from_fn(|at| {
+                self.number[from[self.layered[first + at] as usize] as usize] - first as u8
+            })
         })
     }
 }

@@ -62,21 +62,13 @@ impl Inside {
         let turns = turned.inner_turns.map(|turn| turned.turns[turn]);
         let ways = Ways::new(&turns);
         let all: Vec<[u8; 8]> = orders::<8>().collect();
-        let corners = folded(
-            &ways,
-            &all,
-            &std::array::from_fn(Turned::corners_seen),
-            &turned.corner_pulls(),
-        );
-        let edges = folded(
-            &ways,
-            &all,
-            &std::array::from_fn(|way| turned.edges_seen(way).0),
-            &turned.edge_pulls(0),
-        );
+        let corners = folded(&ways, &all, &std::array::from_fn(Turned::corners_seen), &turned.corner_pulls());
+        let edges =
+            folded(&ways, &all, &std::array::from_fn(|way| turned.edges_seen(way).0), &turned.edge_pulls(0));
         let slice_pulls = turned.edge_pulls::<4>(8);
-        let slices: Vec<[u16; INNER_TURNS]> =
-            orders::<4>().map(|order| slice_pulls.map(|pull| order_rank(pulled(&order, pull)) as u16)).collect();
+        let slices: Vec<[u16; INNER_TURNS]> = orders::<4>()
+            .map(|order| slice_pulls.map(|pull| order_rank(pulled(&order, pull)) as u16))
+            .collect();
         let slices_seen = numbers_seen(&slices, home.slice, &ways);
         let nearer = |folded: &_, first: u16| {
             let pairs = FoldedPairs { folded, second: &slices, seen: &slices_seen };

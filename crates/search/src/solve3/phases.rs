@@ -91,8 +91,8 @@ impl Search<'_> {
         false
     }
 
-    /// The second phase from the end of the path: the shortest that there can be, else any that is short enough, since to try
-    /// each length in between takes longer.
+    /// The second phase from the end of the path: with a turn less than it may take, else with all, since to try each length
+    /// takes longer. Where it is all there is, its shortest.
     fn finish(&mut self) -> bool {
         let (turned, tables) = (&self.tables.turned, &self.tables.inside);
         let order = self.path.iter().fold(self.view.order, |order, &turn| turned.order_after(&order, turn));
@@ -101,6 +101,9 @@ impl Search<'_> {
         // A half turn of the last face is a turn of the first phase made otherwise.
         let last = self.path.last().map(|&turn| tables.half_turn(turn));
         let least = tables.least(at);
+        if self.path.is_empty() {
+            return (least..=most).any(|left| self.go_home(at, left, last));
+        }
         least <= most && ((least < most && self.go_home(at, most - 1, last)) || self.go_home(at, most, last))
     }
 

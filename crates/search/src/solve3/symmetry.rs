@@ -1,6 +1,7 @@
 //! The ways to see a 3x3 mirrored or turned in which the subgroup stays what it is: tables need one entry for up to 16 positions.
 
 use crate::solve::distances::Space;
+use crate::solve::succession::Choices;
 use cube::{Amount, Axis, Face, Rotation, Turn};
 
 /// How many ways leave every axis where it is.
@@ -11,9 +12,8 @@ pub const WAYS: usize = 16;
 /// A turn as it is seen in a way: the first eight mirror along up to three axes, the others also turn the cube about U.
 fn turn_seen(turn: Turn, way: usize) -> Turn {
     let mirrored = [Axis::X, Axis::Y, Axis::Z].into_iter().enumerate();
-    let seen = mirrored
-        .filter(|(bit, _)| way >> bit & 1 == 1)
-        .fold(turn, |turn, (_, axis)| turn.mirrored(axis));
+    let seen =
+        mirrored.filter(|(bit, _)| way >> bit & 1 == 1).fold(turn, |turn, (_, axis)| turn.mirrored(axis));
     if way >= MIRRORS { seen.rotated(Rotation::about(Axis::Y, Amount::Clockwise)) } else { seen }
 }
 
@@ -119,8 +119,8 @@ pub struct Folded<const TURNS: usize, const WAYS: usize> {
     classes: Vec<Seen>,
     /// For each class what the turns make of its first number.
     after: Vec<[Seen; TURNS]>,
-    /// For each class the other ways in which its first number is itself.
-    same: Vec<Vec<usize>>,
+    /// For each class the other ways in which its first number is itself, as bits.
+    same: Vec<u32>,
 }
 
 impl<const TURNS: usize, const WAYS: usize> Folded<TURNS, WAYS> {
@@ -142,13 +142,13 @@ impl<const TURNS: usize, const WAYS: usize> Folded<TURNS, WAYS> {
             for (way, &number) in row.iter().enumerate() {
                 classes[number as usize].get_or_insert(Seen::new::<WAYS>(firsts.len(), inverse[way]));
             }
-            same.push((1..WAYS).filter(|&way| row[way] == first).collect());
+            let itself = (1..WAYS).filter(|&way| row[way] == first);
+            same.push(itself.fold(0, |bits, way| bits | 1 << way));
             firsts.push(first);
         }
         // Each number is itself in the plain way, so each has a class.
         let classes: Vec<Seen> = classes.into_iter().flatten().collect();
-        let after =
-            firsts.iter().map(|&first| after(first).map(|number| classes[number as usize])).collect();
+        let after = firsts.iter().map(|&first| after(first).map(|number| classes[number as usize])).collect();
         Self { classes, after, same }
     }
 
@@ -204,7 +204,7 @@ impl<const TURNS: usize, const WAYS: usize> Space for FoldedPairs<'_, TURNS, WAY
             let to = self.in_class(first, second);
             let class = first.class::<WAYS>();
             each(to)
-                || self.folded.same[class].iter().any(|&way| {
+                || Choices::of(self.folded.same[class]).any(|way| {
                     let second = self.seen[to - class * self.second.len()][way];
                     each(class * self.second.len() + second as usize)
                 })
