@@ -64,7 +64,7 @@ pub struct InnerNumbers {
 }
 
 /// The pieces at each place, without their turning.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Order {
     /// The corners.
     pub corners: [u8; 8],
@@ -191,9 +191,9 @@ impl Turned {
         (std::array::from_fn(listed), std::array::from_fn(|at| listed(at + 8) - 8))
     }
 
-    /// For each turn of the subgroup, from where each place takes its corner.
-    pub fn corner_pulls(&self) -> [[u8; 8]; INNER_TURNS] {
-        self.inner_turns.map(|turn| *self.effects[turn].corners.pieces())
+    /// For each of some turns, from where each place takes its corner.
+    pub fn corner_pulls<const N: usize>(&self, turns: &[usize; N]) -> [[u8; 8]; N] {
+        turns.map(|turn| *self.effects[turn].corners.pieces())
     }
 
     /// For each turn of the subgroup, from where each place of a layer, the first of which is `first` in the list, takes its edge.

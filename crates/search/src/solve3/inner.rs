@@ -2,7 +2,7 @@
 
 use super::coordinates::{INNER_TURNS, InnerNumbers, SIZE, TURNS, Turned};
 use super::nearer::Nearer;
-use super::symmetry::{Folded, FoldedPairs, Seen, WAYS, Ways, numbers_seen};
+use super::symmetry::{Folded, FoldedPairs, Seen, WAYS, Ways, numbers_seen, pulled};
 use crate::solve::rank::{order_rank, orders};
 use crate::solve::succession::{Choices, Succession};
 use cube::{Amount, Turn};
@@ -32,39 +32,24 @@ pub struct Inside {
     home: (usize, usize, u8),
 }
 
-/// Orders of eight things that turns change by taking each from a place, in classes of those that look the same in some way.
-fn folded(
-    ways: &Ways<INNER_TURNS, WAYS>,
-    all: &[[u8; 8]],
-    places: &[[u8; 8]; WAYS],
-    pulls: &[[u8; 8]; INNER_TURNS],
-) -> Folded<INNER_TURNS, WAYS> {
-    let seen = |number: u16| {
-        places.map(|seen| {
-            let mut order = [0; 8];
-            for (place, &piece) in all[number as usize].iter().enumerate() {
-                order[seen[place] as usize] = seen[piece as usize];
-            }
-            order_rank(order) as u16
-        })
-    };
-    let after = |number: u16| pulls.map(|pull| order_rank(pulled(&all[number as usize], pull)) as u16);
-    Folded::new(all.len(), ways, seen, after)
-}
-
-fn pulled<const N: usize>(order: &[u8; N], pull: [u8; N]) -> [u8; N] {
-    pull.map(|from| order[from as usize])
-}
-
 impl Inside {
     /// From the model.
     pub fn make(turned: &Turned, home: InnerNumbers) -> Self {
         let turns = turned.inner_turns.map(|turn| turned.turns[turn]);
         let ways = Ways::new(&turns);
         let all: Vec<[u8; 8]> = orders::<8>().collect();
-        let corners = folded(&ways, &all, &std::array::from_fn(Turned::corners_seen), &turned.corner_pulls());
-        let edges =
-            folded(&ways, &all, &std::array::from_fn(|way| turned.edges_seen(way).0), &turned.edge_pulls(0));
+        let corners = Folded::of_orders(
+            &ways,
+            &all,
+            &std::array::from_fn(Turned::corners_seen),
+            &turned.corner_pulls(&turned.inner_turns),
+        );
+        let edges = Folded::of_orders(
+            &ways,
+            &all,
+            &std::array::from_fn(|way| turned.edges_seen(way).0),
+            &turned.edge_pulls(0),
+        );
         let slice_pulls = turned.edge_pulls::<4>(8);
         let slices: Vec<[u16; INNER_TURNS]> = orders::<4>()
             .map(|order| slice_pulls.map(|pull| order_rank(pulled(&order, pull)) as u16))

@@ -7,7 +7,7 @@ use crate::solve::distances::Distances;
 use crate::solve::succession::{Choices, Succession};
 
 /// A way to mirror the cube.
-type Mirrors = Ways<TURNS, MIRRORS>;
+pub type Mirrors = Ways<TURNS, MIRRORS>;
 
 /// What the first phase sees of a state, mirrored so that the places of the middle edges are the first of their class.
 #[derive(Clone, Copy)]
@@ -15,6 +15,14 @@ pub struct Outer {
     slice: Seen,
     twist: u16,
     flip: u16,
+}
+
+impl Outer {
+    /// The way in which it is seen.
+    #[inline]
+    pub const fn way(self) -> usize {
+        self.slice.way::<MIRRORS>()
+    }
 }
 
 /// All tables.
@@ -115,12 +123,15 @@ impl Outside {
     /// Those turns that may follow the last, as they are seen, after which at most so many more may lead into the subgroup.
     #[inline]
     pub fn choices(&self, at: Outer, left: u8, last: Option<usize>) -> Choices {
+        let following = self.following[at.way()][last.unwrap_or(TURNS)];
+        Choices::of(following & self.nearer(at, left))
+    }
+
+    /// The turns, as they are seen, after which at most so many more may lead into the subgroup, as bits.
+    #[inline]
+    pub fn nearer(&self, at: Outer, left: u8) -> u32 {
         let (twist, flip) = self.pairs(at);
-        Choices::of(
-            self.following[at.slice.way::<MIRRORS>()][last.unwrap_or(TURNS)]
-                & self.slice_twist.turns(twist, left)
-                & self.slice_flip.turns(flip, left),
-        )
+        self.slice_twist.turns(twist, left) & self.slice_flip.turns(flip, left)
     }
 
     /// Those of the choices that lie outside the subgroup.
@@ -128,10 +139,15 @@ impl Outside {
         choices.among(!self.inner_turns)
     }
 
+    /// What is seen of turns in each way.
+    pub const fn ways(&self) -> &Mirrors {
+        &self.ways
+    }
+
     /// The turn that is seen as one.
     #[inline]
     pub fn shown(&self, at: Outer, seen: usize) -> usize {
-        self.ways.shown[at.slice.way::<MIRRORS>()][seen] as usize
+        self.ways.shown[at.way()][seen] as usize
     }
 
     /// What a turn makes of it, told as it is seen.

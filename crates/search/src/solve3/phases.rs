@@ -4,6 +4,7 @@ use super::coordinates::{Order, SIZE};
 use super::inner::Inner;
 use super::outer::Outer;
 use super::tables::Tables;
+use crate::solve::work::Work;
 use cube::{Corners, Midges, Rotation, State, Turn, inverted, rotated};
 
 /// The most turns that a position of the subgroup can need there.
@@ -28,18 +29,28 @@ impl Order {
     }
 }
 
-/// The state, whose centres are as in the first hold, in six ways.
-fn views(tables: &Tables, state: &State) -> Vec<View> {
+/// The holds along each of the three axes.
+pub fn axes() -> [Rotation; 3] {
     let third =
         Rotation::all().find(|&hold| hold != Rotation::NONE && hold.then(hold).then(hold) == Rotation::NONE);
     let third = third.unwrap_or(Rotation::NONE);
+    [Rotation::NONE, third, third.then(third)]
+}
+
+/// A state, whose centres are as in the first hold, seen in a hold.
+pub fn seen_in(state: &State, hold: Rotation) -> State {
+    let held = State::held(SIZE, hold);
+    held.inverse().then(state).then(&held)
+}
+
+/// The state, whose centres are as in the first hold, in six ways.
+fn views(tables: &Tables, state: &State) -> Vec<View> {
     let mut views = Vec::with_capacity(6);
     for backwards in [false, true] {
-        let seen = if backwards { state.inverse() } else { *state };
-        for hold in [Rotation::NONE, third, third.then(third)] {
-            let held = State::held(SIZE, hold);
-            let turned = held.inverse().then(&seen).then(&held);
-            let (corners, midges) = (turned.corners(), turned.midges());
+        let state = if backwards { state.inverse() } else { *state };
+        for hold in axes() {
+            let seen = seen_in(&state, hold);
+            let (corners, midges) = (seen.corners(), seen.midges());
             let outer = tables.outside.at(tables.turned.outer(&corners, &midges));
             views.push(View { hold, backwards, order: Order::of(&corners, &midges), outer });
         }
@@ -55,8 +66,8 @@ impl View {
     }
 }
 
-/// A search in one view.
-struct Search<'a> {
+/// A search in one view. It answers `true` when it is over: home is reached, or the work is used up.
+struct Search<'a, 'b> {
     tables: &'a Tables,
     view: &'a View,
     /// The turns so far, by their numbers.
@@ -65,15 +76,19 @@ struct Search<'a> {
     limit: u8,
     /// The longest second phase to look for.
     inside: u8,
+    work: &'a mut Work<'b>,
 }
 
-impl Search<'_> {
+impl Search<'_, '_> {
     /// Goes exactly so many turns into the subgroup, the last of which lies outside, and then home.
     fn enter(&mut self, at: Outer, left: u8, last: Option<usize>) -> bool {
         let tables = &self.tables.outside;
         let mut choices = tables.choices(at, left - 1, last);
         if left == 1 {
             choices = tables.outside(choices);
+        }
+        if self.work.one() {
+            return true;
         }
         for seen in choices {
             let next = tables.after(at, seen);
@@ -114,6 +129,9 @@ impl Search<'_> {
             return true;
         }
         let Some(left) = left.checked_sub(1) else { return false };
+        if self.work.one() {
+            return true;
+        }
         for turn in tables.choices(at, left, last) {
             self.path.push(self.tables.turned.inner_turns[turn]);
             if self.go_home(tables.after(at, turn), left, Some(turn)) {
@@ -125,8 +143,9 @@ impl Search<'_> {
     }
 }
 
-/// A solution of at most so many turns of a state whose centres are as in the first hold; `None` if there is none.
-pub fn solve(state: &State, limit: u8) -> Option<Vec<Turn>> {
+/// A solution of at most so many turns of a state whose centres are as in the first hold; `None` if none was found for the
+/// work that is allowed.
+pub fn solve(state: &State, limit: u8, work: &mut Work<'_>) -> Option<Vec<Turn>> {
     let tables = Tables::get();
     let mut views = views(tables, state);
     views.sort_by_key(|view| tables.outside.least(view.outer));
@@ -136,13 +155,14 @@ pub fn solve(state: &State, limit: u8) -> Option<Vec<Turn>> {
                 if tables.outside.least(view.outer) > outside {
                     continue;
                 }
-                let mut search = Search { tables, view, path: Vec::with_capacity(32), limit, inside };
-                let solved =
+                let path = Vec::with_capacity(32);
+                let mut search = Search { tables, view, path, limit, inside, work: &mut *work };
+                let over =
                     if outside == 0 { search.finish() } else { search.enter(view.outer, outside, None) };
-                if solved {
-                    let turns: Vec<Turn> =
-                        search.path.iter().map(|&turn| tables.turned.turns[turn]).collect();
-                    return Some(view.translated(&turns));
+                if over {
+                    let path = search.path;
+                    let turns: Vec<Turn> = path.iter().map(|&turn| tables.turned.turns[turn]).collect();
+                    return (!work.is_used_up()).then(|| view.translated(&turns));
                 }
             }
         }

@@ -1,6 +1,7 @@
 //! The ways to see a 3x3 mirrored or turned in which the subgroup stays what it is: tables need one entry for up to 16 positions.
 
 use crate::solve::distances::Space;
+use crate::solve::rank::order_rank;
 use crate::solve::succession::Choices;
 use cube::{Amount, Axis, Face, Rotation, Turn};
 
@@ -152,6 +153,26 @@ impl<const TURNS: usize, const WAYS: usize> Folded<TURNS, WAYS> {
         Self { classes, after, same }
     }
 
+    /// Orders of eight things that turns change by taking each from a place; a way sees what is at a place at another.
+    pub fn of_orders(
+        ways: &Ways<TURNS, WAYS>,
+        all: &[[u8; 8]],
+        places: &[[u8; 8]; WAYS],
+        pulls: &[[u8; 8]; TURNS],
+    ) -> Self {
+        let seen = |number: u16| {
+            places.map(|seen| {
+                let mut order = [0; 8];
+                for (place, &piece) in all[number as usize].iter().enumerate() {
+                    order[seen[place] as usize] = seen[piece as usize];
+                }
+                order_rank(order) as u16
+            })
+        };
+        let after = |number: u16| pulls.map(|pull| order_rank(pulled(&all[number as usize], pull)) as u16);
+        Self::new(all.len(), ways, seen, after)
+    }
+
     /// The class of a number, and the way in which it is the first of the class.
     pub fn class(&self, number: u16) -> Seen {
         self.classes[number as usize]
@@ -161,6 +182,11 @@ impl<const TURNS: usize, const WAYS: usize> Folded<TURNS, WAYS> {
     pub fn after(&self, class: usize, turn: usize) -> Seen {
         self.after[class][turn]
     }
+}
+
+/// An order after a turn that takes each thing from a place.
+pub fn pulled<const N: usize>(order: &[u8; N], pull: [u8; N]) -> [u8; N] {
+    pull.map(|from| order[from as usize])
 }
 
 /// Pairs of numbers that turns change, the first in classes. The number of a pair is the class times the count of the second,
