@@ -18,7 +18,8 @@ pub use space::Lying;
 
 use crate::condition::{Condition, Feature};
 use blind::{Conventions, Solver};
-use cube::{Claim, NotProven, Orbit, OrbitMap, Rotation, Size, State};
+use count::factorial;
+use cube::{Claim, Face, NotProven, Orbit, OrbitMap, Rotation, Size, State};
 use draw::below;
 use rand::Rng;
 use space::KindSpace;
@@ -31,7 +32,7 @@ pub enum Matching {
     /// Exactly so many.
     Exact(u128),
     /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by what they
-    /// cost, or where too many different letters are asked for together.
+    /// cost, where too many different letters are asked for together, and where figures of pieces that look alike are asked for.
     AtMost(u128),
 }
 
@@ -171,8 +172,11 @@ fn truth(condition: &Condition, tables: &Tables, rows: &Rows) -> Option<bool> {
         Some((table, table.rows.get(rows[orbit] as usize)?))
     };
     let number = |feature| match feature {
-        Feature::Of(orbit, aspect) => row(orbit).map_or(0, |(table, row)| table.figure(row, aspect)),
-        Feature::Parity => row(Orbit::Corner).map_or(0, |(_, row)| u8::from(row.tally.is_odd())),
+        Feature::Of(orbit, aspect) => row(orbit).map_or(Some(0), |(table, row)| table.figure(row, aspect)),
+        Feature::Parity => {
+            let odd = |orbit| row(orbit).is_some_and(|(_, row)| row.tally.is_odd());
+            Some(u8::from(Orbit::ALL.into_iter().any(odd)))
+        }
         Feature::Letters => Orbit::ALL
             .into_iter()
             .filter_map(row)
@@ -209,9 +213,21 @@ impl<'a> Sampler<'a> {
         Ok(Self { condition, solver, tables, combinations, total })
     }
 
-    /// How many states there are.
+    /// How many states there are, but for [`Sampler::alike`].
     pub const fn total(&self) -> u128 {
         self.total
+    }
+
+    /// In how many ways the pieces that look alike may lie beside each of the states that [`Sampler::total`] and
+    /// [`Sampler::matching`] count: 24! / 4!⁶ for each such kind, as likely one as the other; 1 where there are none.
+    pub fn alike(&self) -> u128 {
+        let kinds = Orbit::of(self.condition.size()).iter().filter(|orbit| orbit.looks_alike());
+        let colours = Face::ALL.len() as u8;
+        kinds
+            .map(|orbit| {
+                factorial(orbit.pieces()) / factorial(orbit.pieces() / colours).pow(u32::from(colours))
+            })
+            .product()
     }
 
     /// How many of them meet the condition.

@@ -172,8 +172,8 @@ fn how_rare(
             version: wire::VERSION,
             puzzle: condition.size().layers(),
             condition: condition.to_string(),
-            matching: matching.map(|matching| matching.to_string()),
-            total: total.to_string(),
+            matching: matching.map(|matching| product(matching, sampler.alike())),
+            total: product(total, sampler.alike()),
             one_in,
             estimate: estimate.map(|Estimate { tried, met, share, bounds }| wire::Estimate {
                 tried,
@@ -191,8 +191,8 @@ fn how_rare(
         let said = session.voice.say(
             "share-exact",
             &[
-                ("matching", matching.to_formatted_string(&locale).into()),
-                ("total", total.to_formatted_string(&locale).into()),
+                ("matching", grouped(&product(matching, sampler.alike()), locale).into()),
+                ("total", grouped(&product(total, sampler.alike()), locale).into()),
                 ("ratio", ratio(one_in, locale).into()),
             ],
         );
@@ -209,6 +209,40 @@ fn locale(session: &Session) -> Locale {
         Language::English => Locale::en,
         Language::German => Locale::de,
     }
+}
+
+/// A product in decimal digits: the states of a 4x4 are more than 128 bits count.
+fn product(one: u128, other: u128) -> String {
+    const BASE: u128 = 1_000_000_000;
+    let parts = |mut number: u128| {
+        let mut parts = Vec::new();
+        while number > 0 {
+            parts.push(number % BASE);
+            number /= BASE;
+        }
+        parts
+    };
+    let (one, other) = (parts(one), parts(other));
+    let mut sum = vec![0; one.len() + other.len() + 1];
+    for (at, a) in one.iter().enumerate() {
+        for (by, b) in other.iter().enumerate() {
+            sum[at + by] += a * b;
+        }
+    }
+    for at in 0..sum.len() - 1 {
+        sum[at + 1] += sum[at] / BASE;
+        sum[at] %= BASE;
+    }
+    let digits: String = sum.iter().rev().map(|part| format!("{part:09}")).collect();
+    let digits = digits.trim_start_matches('0');
+    if digits.is_empty() { "0".to_owned() } else { digits.to_owned() }
+}
+
+/// Digits in groups of three.
+fn grouped(digits: &str, locale: Locale) -> String {
+    let groups: Vec<&str> =
+        digits.as_bytes().rchunks(3).rev().filter_map(|group| std::str::from_utf8(group).ok()).collect();
+    groups.join(locale.separator())
 }
 
 /// `37.4`, `1,203`: one digit behind the point below a thousand.
