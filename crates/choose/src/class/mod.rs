@@ -22,6 +22,7 @@ use count::factorial;
 use cube::{Claim, Face, NotProven, Orbit, OrbitMap, Rotation, Size, State};
 use draw::below;
 use rand::Rng;
+use search::scramble::ScrambleError;
 use space::KindSpace;
 use table::{Row, Table};
 use thiserror::Error;
@@ -61,6 +62,9 @@ pub enum DrawError {
     /// What was drawn does not meet the condition, so it is not given out. That is a fault of the program.
     #[error(transparent)]
     NotProven(#[from] NotProven),
+    /// No state was drawn, which is a fault of the program.
+    #[error(transparent)]
+    NoState(#[from] ScrambleError),
 }
 
 /// Draws states that meet a condition, each with the same probability.
@@ -308,13 +312,16 @@ impl<'a> Sampler<'a> {
             met += u64::from(self.condition.holds(&self.solver.memo(&state)?));
         }
         let at_most = self.combinations.last().map_or(0, |last| last.up_to) as f64 / self.total as f64;
-        let [low, high] = wilson(met, tries);
-        Ok(Estimate {
-            tried: tries,
-            met,
-            share: at_most * met as f64 / tries.max(1) as f64,
-            bounds: [at_most * low, at_most * high],
-        })
+        Ok(Estimate::of(met, tries, at_most))
+    }
+}
+
+impl Estimate {
+    /// From how many were met, of states that are a share of all.
+    pub(crate) fn of(met: u64, tried: u64, among: f64) -> Self {
+        let [low, high] = wilson(met, tried);
+        let share = among * met as f64 / tried.max(1) as f64;
+        Self { tried, met, share, bounds: [among * low, among * high] }
     }
 }
 
