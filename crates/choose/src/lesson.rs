@@ -1,9 +1,9 @@
 //! Ready-made conditions for lessons: what one scramble is to show, and little else.
 
-use crate::condition::Aspect::{self, Breaks, Buffer, ClosesElsewhere, Turned};
+use crate::condition::Aspect::{self, Breaks, Buffer, ClosesElsewhere, Parity, Turned};
 use crate::condition::{Condition, Feature, Term};
 use blind::nearest;
-use cube::{Orbit, Size};
+use cube::{Layer, Orbit, Size};
 use thiserror::Error;
 
 /// A condition that goes with a lesson.
@@ -44,8 +44,14 @@ impl Lesson {
 
     /// The condition on the states of a puzzle, if the lesson exists for it.
     pub fn condition(&self, size: Size) -> Option<Condition> {
-        let puzzle =
-            if Orbit::of(size).contains(&Orbit::Midge) { Puzzle::WithEdges } else { Puzzle::Corners };
+        let kinds = Orbit::of(size);
+        let puzzle = if kinds.contains(&Orbit::Midge) {
+            Puzzle::WithEdges
+        } else if kinds.iter().any(|orbit| orbit.is_edge()) {
+            Puzzle::WithWings
+        } else {
+            Puzzle::Corners
+        };
         Condition::new(size, (self.shows)(puzzle)?).ok()
     }
 }
@@ -55,6 +61,8 @@ impl Lesson {
 enum Puzzle {
     Corners,
     WithEdges,
+    /// And centres, which no lesson asks about.
+    WithWings,
 }
 
 const SOLVED: u8 = 0;
@@ -71,17 +79,34 @@ const fn edge(aspect: Aspect) -> Feature {
     Feature::Of(Orbit::Midge, aspect)
 }
 
+/// A figure of the wings of a 4x4.
+const fn wing(aspect: Aspect) -> Feature {
+    Feature::Of(Orbit::Wing { layer: Layer::Second }, aspect)
+}
+
 impl Puzzle {
-    /// All of these, and where there are edges those too.
+    /// All of these, and where there are edges those too; nothing where there are wings.
     fn all<const C: usize, const E: usize>(self, corners: [Term; C], edges: [Term; E]) -> Option<Term> {
+        if self == Self::WithWings {
+            return None;
+        }
         let edges = edges.into_iter().filter(|_| self == Self::WithEdges);
         let mut all: Vec<Term> = corners.into_iter().chain(edges).collect();
         if all.len() == 1 { all.pop() } else { Some(Term::all(all)) }
     }
 
-    /// This on corners alone, that where there are edges.
-    fn each(self, corners: Term, with_edges: Term) -> Term {
-        if self == Self::WithEdges { with_edges } else { corners }
+    /// This on corners alone, that where there are edges; nothing where there are wings.
+    fn each(self, corners: Term, with_edges: Term) -> Option<Term> {
+        match self {
+            Self::Corners => Some(corners),
+            Self::WithEdges => Some(with_edges),
+            Self::WithWings => None,
+        }
+    }
+
+    /// This where there are wings, that elsewhere.
+    fn or_with_wings(self, with_wings: Term, elsewhere: Option<Term>) -> Option<Term> {
+        if self == Self::WithWings { Some(with_wings) } else { elsewhere }
     }
 }
 
@@ -99,8 +124,22 @@ fn breaks(count: u8) -> [Term; 3] {
 /// the 3x3 21, 74 and 5 (counted, see the checks). On a 3x3 the number of letters is always even, for corners and edges
 /// agree in parity.
 const LESSONS: [Lesson; 13] = [
-    Lesson { name: "one-cycle", shows: |puzzle| puzzle.all(breaks(0), plain_edges()) },
-    Lesson { name: "first-break", shows: |puzzle| puzzle.all(breaks(1), plain_edges()) },
+    Lesson {
+        name: "one-cycle",
+        shows: |puzzle| {
+            let wings = [wing(Buffer).is(AWAY), wing(Breaks).is(0)];
+            let with_wings = Term::all(breaks(0).into_iter().chain(wings));
+            puzzle.or_with_wings(with_wings, puzzle.all(breaks(0), plain_edges()))
+        },
+    },
+    Lesson {
+        name: "first-break",
+        shows: |puzzle| {
+            let wings = [wing(Buffer).is(AWAY), wing(Breaks).is(1)];
+            let with_wings = Term::all(breaks(0).into_iter().chain(wings));
+            puzzle.or_with_wings(with_wings, puzzle.all(breaks(1), plain_edges()))
+        },
+    },
     Lesson {
         name: "closing-elsewhere",
         shows: |puzzle| {
@@ -113,10 +152,10 @@ const LESSONS: [Lesson; 13] = [
         shows: |puzzle| {
             let two = |corners, edges| Term::all([corner(Breaks).is(corners), edge(Breaks).is(edges)]);
             let in_one_kind = Term::any([two(2, 0), two(0, 2)]);
-            Some(puzzle.each(
+            puzzle.each(
                 Term::all([corner(Breaks).is(2), corner(Turned).is(0)]),
                 Term::all([in_one_kind, corner(Turned).is(0), edge(Turned).is(0)]),
-            ))
+            )
         },
     },
     Lesson {
@@ -133,26 +172,37 @@ const LESSONS: [Lesson; 13] = [
         name: "buffer-twisted",
         shows: |puzzle| puzzle.all([corner(Buffer).is(TURNED)], [edge(Buffer).is(AWAY)]),
     },
-    Lesson { name: "parity", shows: |puzzle| puzzle.all([Feature::Parity.is(ODD)], []) },
-    Lesson { name: "no-parity", shows: |puzzle| puzzle.all([Feature::Parity.is(EVEN)], []) },
+    Lesson {
+        name: "parity",
+        shows: |puzzle| {
+            let with_wings = Term::all([wing(Parity).is(ODD), corner(Parity).is(EVEN)]);
+            puzzle.or_with_wings(with_wings, puzzle.all([Feature::Parity.is(ODD)], []))
+        },
+    },
+    Lesson {
+        name: "no-parity",
+        shows: |puzzle| {
+            puzzle.or_with_wings(Feature::Parity.is(EVEN), puzzle.all([Feature::Parity.is(EVEN)], []))
+        },
+    },
     Lesson {
         name: "flipped-edges",
         shows: |puzzle| match puzzle {
-            Puzzle::Corners => None,
+            Puzzle::Corners | Puzzle::WithWings => None,
             Puzzle::WithEdges => Some(Term::all([edge(Turned).within(2, 3), corner(Turned).is(0)])),
         },
     },
     Lesson {
         name: "short-memo",
-        shows: |puzzle| Some(puzzle.each(Feature::Letters.at_most(5), Feature::Letters.at_most(18))),
+        shows: |puzzle| puzzle.each(Feature::Letters.at_most(5), Feature::Letters.at_most(18)),
     },
     Lesson {
         name: "typical-memo",
-        shows: |puzzle| Some(puzzle.each(Feature::Letters.within(6, 8), Feature::Letters.within(20, 22))),
+        shows: |puzzle| puzzle.each(Feature::Letters.within(6, 8), Feature::Letters.within(20, 22)),
     },
     Lesson {
         name: "long-memo",
-        shows: |puzzle| Some(puzzle.each(Feature::Letters.at_least(9), Feature::Letters.at_least(24))),
+        shows: |puzzle| puzzle.each(Feature::Letters.at_least(9), Feature::Letters.at_least(24)),
     },
 ];
 

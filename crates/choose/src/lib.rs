@@ -5,6 +5,7 @@
 
 mod class;
 mod condition;
+mod held;
 mod lesson;
 
 pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
@@ -12,4 +13,5 @@ pub use condition::{
     Against, Aspect, Clause, Condition, ConditionError, Feature, MOST_DEPTH, MOST_FEATURES, Occurs, Relation,
     Term, Wanted,
 };
+pub use held::BestHeld;
 pub use lesson::{Lesson, LessonError, lesson_condition, lessons};

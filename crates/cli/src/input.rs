@@ -133,10 +133,9 @@ impl Session {
         solver.method().map_err(|error| Failure::input(self.voice.method_error(error)))
     }
 
-    /// The memo of a scrambled state, picked up as the conventions say.
-    pub fn memo(&self, solver: &Solver, scrambled: &State) -> Result<Memo, Failure> {
-        let memo =
-            solver.pick_up(scrambled, HoldChoice::Conventions).and_then(|held| solver.memo(&held.state));
+    /// The memo of a scrambled state, picked up as is chosen.
+    pub fn memo(&self, solver: &Solver, scrambled: &State, choice: HoldChoice) -> Result<Memo, Failure> {
+        let memo = solver.pick_up(scrambled, choice).and_then(|held| solver.memo(&held.state));
         memo.map_err(|fault| Failure::input(self.voice.not_proven(fault)))
     }
 

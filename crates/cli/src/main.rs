@@ -16,6 +16,7 @@ mod pictures;
 mod scramble;
 mod serve;
 mod setups;
+mod shortest;
 mod show;
 mod trace;
 mod why;
@@ -33,6 +34,7 @@ fn main() -> ExitCode {
     let outcome = Session::open(&arguments.shared).and_then(|session| match &arguments.command {
         Command::Trace(options) => trace::run(&session, options),
         Command::Scramble(options) => scramble::run(&session, options),
+        Command::Shortest(options) => shortest::run(&session, options),
         Command::Setups(options) => setups::run(&session, options),
         Command::Check(options) => check::run(&session, options),
         Command::Why(options) => why::run(&session, options),

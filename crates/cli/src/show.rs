@@ -50,7 +50,8 @@ fn picture(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<
     match options.view {
         View::Faces | View::Net => cube(session, options, puzzle),
         View::Thread | View::Strip => {
-            let memo = session.memo(&session.solver(puzzle.size)?, &puzzle.state)?;
+            let memo =
+                session.memo(&session.solver(puzzle.size)?, &puzzle.state, blind::HoldChoice::Conventions)?;
             if options.view == View::Thread {
                 return Ok(pictures::thread(session, &memo).svg());
             }

@@ -252,6 +252,27 @@ pub struct UnsolvedKind {
     pub turned: Vec<String>,
 }
 
+/// What `shortest --json` prints.
+#[derive(Debug, Serialize)]
+pub struct Shortest {
+    /// 1.
+    pub version: u32,
+    /// 2 or 3.
+    pub puzzle: u8,
+    /// As it was given; absent if stickers were given.
+    pub scramble: Option<String>,
+    /// The shortest solution that was found, face turns.
+    pub solution: String,
+    /// How many turns it takes; half turns count one.
+    pub turns: usize,
+    /// No solution takes fewer.
+    pub least: u8,
+    /// Whether the solution is proven to be a shortest one.
+    pub proven: bool,
+    /// How many positions were looked at; absent where a table answers.
+    pub positions: Option<u64>,
+}
+
 /// What `setups --json` prints.
 #[derive(Debug, Serialize)]
 pub struct Setups {

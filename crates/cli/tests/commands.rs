@@ -44,6 +44,31 @@ fn moves_are_applied_on_every_size() {
 }
 
 #[test]
+fn the_fewest_turns_are_found_and_what_is_open_is_said() {
+    hoodwink()
+        .args(["shortest", "R U R' U'"])
+        .assert()
+        .success()
+        .stdout("U R U' R'\n4 turns; no solution is shorter.\n");
+    hoodwink().args(["shortest", "R R'"]).assert().success().stdout("It is solved: no turns.\n");
+    hoodwink()
+        .args(["--language", "de", "shortest", "-p", "2", "R"])
+        .assert()
+        .success()
+        .stdout("R'\n1 Zug; keine Lösung ist kürzer.\n");
+    // Source: T. Rokicki et al., "The diameter of the Rubik's cube group is twenty", 2010: all edges flipped, 20 turns.
+    let flipped = "R L U2 F U' D F2 R2 B2 L U2 F' B' U R2 D F2 U R2 U";
+    let object = json(&["shortest", "--json", "--positions", "100000", flipped]);
+    assert_eq!(object["proven"], false);
+    assert!(object["turns"].as_u64() >= Some(20) && object["least"].as_u64() <= Some(20));
+    assert!(object["positions"].as_u64() <= Some(100_000));
+    let said = contains("not proven to be a shortest one").and(contains("No solution takes fewer than"));
+    hoodwink().args(["shortest", "--positions", "1000", flipped]).assert().success().stdout(said);
+    refused(&["shortest", "-p", "4", "Rw"], "not for a 4x4");
+    refused(&["shortest", "--seconds", "0", "R"], "0 is not in 1..=604800");
+}
+
+#[test]
 fn pictures_are_written() {
     let folder = tempfile::tempdir().unwrap();
     let svg = folder.path().join("cube.svg");

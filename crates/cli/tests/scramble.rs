@@ -135,12 +135,48 @@ fn a_sheet_has_pictures_and_answers() {
 }
 
 #[test]
+fn conditions_on_the_4x4() {
+    // Source: OEIS A075152 for all states; half of all orders of 24 wings are even.
+    hoodwink()
+        .args(["scramble", "--how-rare", "-p", "4", "--where", "wing.parity = even"])
+        .assert()
+        .success()
+        .stdout(
+            "3,700,598,420,782,450,934,937,046,987,249,287,168,000,000,000 of \
+             7,401,196,841,564,901,869,874,093,974,498,574,336,000,000,000 states: 1 in 2.0\n",
+        );
+    let made = json(&["scramble", "-p", "4", "--seed", "3", "--json", "--where", "wing.breaks = 1"]);
+    assert!(made["scramble"].as_str().unwrap().contains('w'));
+    let tried = json(&[
+        "scramble",
+        "-p",
+        "2",
+        "--hold",
+        "best",
+        "--how-rare",
+        "--json",
+        "--seed",
+        "3",
+        "--where",
+        "letters <= 6",
+    ]);
+    assert!(tried["matching"].is_null() && tried["total"] == "3674160");
+    assert!(tried["estimate"]["share"].as_f64() > Some(0.2));
+    let best =
+        json(&["scramble", "-p", "2", "--hold", "best", "--json", "--seed", "3", "--where", "letters <= 3"]);
+    let letters: usize =
+        best["memo"].as_array().unwrap().iter().map(|part| part["letters"].as_str().unwrap().len()).sum();
+    assert!(letters <= 3);
+}
+
+#[test]
 fn bad_input_is_met_with_a_sentence() {
     refused(&["scramble", "--count", "0"], "ask for 1 or more");
     refused(&["scramble", "--where", "corner.braeks = 1"], "Column 8");
     refused(&["scramble", "--where", "corner.braeks = 1"], "Did you mean breaks?");
     refused(&["scramble", "-p", "2", "--where", "edge.flips = 1"], "A 2x2 has no edges.");
-    refused(&["scramble", "-p", "4", "--where", "parity = odd"], "not for a 4x4");
+    refused(&["scramble", "-p", "5", "--where", "parity = odd"], "not for a 5x5");
+    refused(&["scramble", "--hold", "best"], "--hold best is for puzzles without fixed centres");
     refused(&["scramble", "--where", "corner.targets = 3 and edge.targets = 4"], "both odd or both even");
     let alone = "corner.buffer = solved and corner.twists = 1 and corner.breaks = 0";
     refused(&["scramble", "--where", alone], "add up to whole turns");

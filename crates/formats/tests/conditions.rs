@@ -117,12 +117,28 @@ fn too_many_features_are_refused_and_too_long_a_text() {
     assert_eq!(refused(&many.join(" and ")), Err(ConditionProblem::TooManyFeatures));
     let long = format!("parity = odd{}", " ".repeat(16 << 10));
     assert!(matches!(refused(&long), Err(ConditionProblem::TooLong { .. })));
-    let four = Size::new(4).unwrap();
+    let size = |layers| Size::new(layers).unwrap();
     assert_eq!(
-        conditions::read("parity = odd", four, &Conventions::default()).unwrap_err().problem,
-        ConditionProblem::SizeNotCovered(four)
+        conditions::read("parity = odd", size(5), &Conventions::default()).unwrap_err().problem,
+        ConditionProblem::SizeNotCovered(size(5))
     );
+    let wings = conditions::read("wing.parity = even and wing.breaks = 1", size(4), &Conventions::default());
+    assert_eq!(wings.unwrap().to_string(), "wing.parity = even and wing.breaks = 1");
 }
+
+/// The lessons of the 4x4.
+const ON_FOUR: [(&str, &str); 4] = [
+    (
+        "one-cycle",
+        "corner.buffer = away and corner.breaks = 0 and corner.twists = 0 and wing.buffer = away and wing.breaks = 0",
+    ),
+    (
+        "first-break",
+        "corner.buffer = away and corner.breaks = 0 and corner.twists = 0 and wing.buffer = away and wing.breaks = 1",
+    ),
+    ("parity", "wing.parity = odd and corner.parity = even"),
+    ("no-parity", "parity = even"),
+];
 
 /// What the lessons ask for, as a file had it before they were tables of the engine.
 const LESSONS: [(&str, Option<&str>, Option<&str>); 13] = [
@@ -187,7 +203,10 @@ fn lessons_are_written_out_and_read_the_same() {
             // With every part where it stands.
             assert_eq!(condition, condition.as_ref().map(|condition| read(&condition.to_string())));
         }
-        assert_eq!(lesson.condition(Size::new(4).unwrap()), None);
+        let four = Size::new(4).unwrap();
+        let text = ON_FOUR.iter().find(|(known, _)| *known == name).map(|&(_, text)| text.to_owned());
+        assert_eq!(lesson.condition(four).map(|condition| condition.to_string()), text);
+        assert_eq!(lesson.condition(Size::new(5).unwrap()), None);
     }
 }
 

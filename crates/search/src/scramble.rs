@@ -156,7 +156,10 @@ pub fn scramble(size: Size, event: Event, generator: &mut impl Rng) -> Result<Sc
 
 /// A uniformly random state of the 2x2 or 4x4 (the corner at DBL at home) or 3x3 (centres as in the first hold) among those
 /// far enough from solved.
-fn draw_state(size: Size, generator: &mut impl Rng) -> Result<State, ScrambleError> {
+///
+/// # Errors
+/// [`ScrambleError::NoSolver`] for larger sizes; the others only by a fault of the program.
+pub fn draw_state(size: Size, generator: &mut impl Rng) -> Result<State, ScrambleError> {
     loop {
         match size.layers() {
             2 => {

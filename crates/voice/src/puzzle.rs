@@ -3,7 +3,6 @@
 use crate::Voice;
 use blind::{Colour, Conventions, Letters, kind_name};
 use cube::{Face, Orbit, Rotation, Sticker, display_turns};
-use num_format::ToFormattedString;
 
 /// The most pieces that are told by name where a number would do: all that can be left on a 3x3.
 pub(crate) const MOST_NAMED: usize = 12;
@@ -63,11 +62,14 @@ impl Voice {
     /// assert_eq!(Voice::new(Language::German).to_one(1203.4), "1.203");
     /// ```
     pub fn to_one(&self, ratio: f64) -> String {
-        if ratio < 999.95 {
-            self.decimal(ratio, 1)
-        } else {
-            (ratio.round() as u128).to_formatted_string(&self.language().numbers())
-        }
+        if ratio < 999.95 { self.decimal(ratio, 1) } else { self.grouped(&format!("{ratio:.0}")) }
+    }
+
+    /// Digits in groups of three, as the language writes them; there may be more than any number holds.
+    pub(crate) fn grouped(&self, digits: &str) -> String {
+        let groups: Vec<&str> =
+            digits.as_bytes().rchunks(3).rev().filter_map(|group| str::from_utf8(group).ok()).collect();
+        groups.join(self.language().numbers().separator())
     }
 
     /// A sticker with its letter: `RUB (N)`.

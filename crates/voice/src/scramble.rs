@@ -4,7 +4,7 @@ use crate::Voice;
 use choose::{Estimate, Lesson, LessonError, MOST_FEATURES, Unsatisfiable, Why};
 use cube::Orbit;
 use formats::conditions::{ConditionProblem, ConditionTextError, ExpectedPart};
-use num_format::ToFormattedString;
+use num_bigint::BigUint;
 
 impl Voice {
     fn perhaps(&self, meant: Option<&str>) -> String {
@@ -144,8 +144,8 @@ impl Voice {
     }
 
     /// A share that was counted: so many of so many, one in so many.
-    pub fn exact_share(&self, matching: u128, total: u128, one_in: f64) -> String {
-        let number = |count: u128| count.to_formatted_string(&self.language().numbers());
+    pub fn exact_share(&self, matching: &BigUint, total: &BigUint, one_in: f64) -> String {
+        let number = |count: &BigUint| self.grouped(&count.to_string());
         self.say(
             "share-exact",
             &[

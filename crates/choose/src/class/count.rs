@@ -53,13 +53,14 @@ pub(crate) fn classes(space: &KindSpace) -> Vec<Class> {
             0 => &[Part::BufferHome { turned: false }, Part::BufferHome { turned: true }],
             _ => &[Part::BufferAway { pieces: carried + 1 }],
         };
-        let mut shape = Shape { solved: 0, turning: Vec::new(), plain: Vec::new() };
+        let turns = space.ways() > 1;
+        let mut shape = Shape { turns, solved: 0, turning: Vec::new(), plain: Vec::new() };
         shape.fill(rest, 0, &mut |shape| {
             for &buffer in buffers {
                 let weight =
                     choices * shape.arrangements(rest, space.ways()) * turnings(space, shape, buffer);
                 if weight > 0 {
-                    let Shape { solved, turning, plain } = shape.clone();
+                    let Shape { solved, turning, plain, .. } = shape.clone();
                     found.push(Class { buffer, solved, turning, plain, weight });
                 }
             }
@@ -71,6 +72,8 @@ pub(crate) fn classes(space: &KindSpace) -> Vec<Class> {
 /// The cycles without the buffer.
 #[derive(Clone)]
 struct Shape {
+    /// Whether pieces can be turned in their places.
+    turns: bool,
     solved: u8,
     turning: Vec<u8>,
     plain: Vec<u8>,
@@ -86,6 +89,9 @@ impl Shape {
         }
         for sort in least..2 * left {
             let (pieces, turns) = (sort / 2 + 1, sort % 2 == 1);
+            if turns && !self.turns {
+                continue;
+            }
             if sort == 0 {
                 self.solved += 1;
             } else if turns {
@@ -148,7 +154,7 @@ pub(crate) fn adding_to_nothing(ways: u8, turnings: u8) -> u128 {
     }
 }
 
-fn factorial(number: u8) -> u128 {
+pub(crate) fn factorial(number: u8) -> u128 {
     (1..=u128::from(number)).product()
 }
 
@@ -175,6 +181,10 @@ mod tests {
         assert_eq!(total(Orbit::Midge, Size::THREE, Lying::Scrambled), 980_995_276_800);
         assert_eq!(total(Orbit::Corner, Size::TWO, Lying::Scrambled), 3_674_160);
         assert_eq!(total(Orbit::Corner, Size::TWO, Lying::Anyhow), 88_179_840);
+        let four = Size::ALL[2];
+        assert_eq!(total(Orbit::Corner, four, Lying::Scrambled), 3_674_160);
+        // Source: 24!, standard tables.
+        assert_eq!(total(Orbit::of(four)[1], four, Lying::Scrambled), 620_448_401_733_239_439_360_000);
     }
 
     #[test]

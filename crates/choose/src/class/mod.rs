@@ -18,9 +18,12 @@ pub use space::Lying;
 
 use crate::condition::{Condition, Feature};
 use blind::{Conventions, Solver};
-use cube::{Claim, NotProven, Orbit, OrbitMap, Rotation, Size, State};
+use count::factorial;
+use cube::{Claim, Face, NotProven, Orbit, OrbitMap, Rotation, Size, State};
 use draw::below;
+use num_bigint::BigUint;
 use rand::Rng;
+use search::scramble::ScrambleError;
 use space::KindSpace;
 use table::{Row, Table};
 use thiserror::Error;
@@ -31,7 +34,7 @@ pub enum Matching {
     /// Exactly so many.
     Exact(u128),
     /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by what they
-    /// cost, or where too many different letters are asked for together.
+    /// cost, where too many different letters are asked for together, and where figures of pieces that look alike are asked for.
     AtMost(u128),
 }
 
@@ -60,6 +63,9 @@ pub enum DrawError {
     /// What was drawn does not meet the condition, so it is not given out. That is a fault of the program.
     #[error(transparent)]
     NotProven(#[from] NotProven),
+    /// No state was drawn, which is a fault of the program.
+    #[error(transparent)]
+    NoState(#[from] ScrambleError),
 }
 
 /// Draws states that meet a condition, each with the same probability.
@@ -171,8 +177,11 @@ fn truth(condition: &Condition, tables: &Tables, rows: &Rows) -> Option<bool> {
         Some((table, table.rows.get(rows[orbit] as usize)?))
     };
     let number = |feature| match feature {
-        Feature::Of(orbit, aspect) => row(orbit).map_or(0, |(table, row)| table.figure(row, aspect)),
-        Feature::Parity => row(Orbit::Corner).map_or(0, |(_, row)| u8::from(row.tally.is_odd())),
+        Feature::Of(orbit, aspect) => row(orbit).map_or(Some(0), |(table, row)| table.figure(row, aspect)),
+        Feature::Parity => {
+            let odd = |orbit| row(orbit).is_some_and(|(_, row)| row.tally.is_odd());
+            Some(u8::from(Orbit::ALL.into_iter().any(odd)))
+        }
         Feature::Letters => Orbit::ALL
             .into_iter()
             .filter_map(row)
@@ -209,9 +218,27 @@ impl<'a> Sampler<'a> {
         Ok(Self { condition, solver, tables, combinations, total })
     }
 
-    /// How many states there are.
+    /// How many states there are, but for [`Sampler::alike`].
     pub const fn total(&self) -> u128 {
         self.total
+    }
+
+    /// In how many ways the pieces that look alike may lie beside each of the states that [`Sampler::total`] and
+    /// [`Sampler::matching`] count: 24! / 4!⁶ for each such kind, as likely one as the other; 1 where there are none.
+    pub fn alike(&self) -> u128 {
+        let kinds = Orbit::of(self.condition.size()).iter().filter(|orbit| orbit.looks_alike());
+        let colours = Face::ALL.len() as u8;
+        kinds
+            .map(|orbit| {
+                factorial(orbit.pieces()) / factorial(orbit.pieces() / colours).pow(u32::from(colours))
+            })
+            .product()
+    }
+
+    /// A count of this sampler's, with every way in which the pieces that look alike may lie beside it: on a 4x4 more than any
+    /// number of 128 bits.
+    pub fn with_all_alike(&self, count: u128) -> BigUint {
+        BigUint::from(count) * self.alike()
     }
 
     /// How many of them meet the condition.
@@ -292,13 +319,16 @@ impl<'a> Sampler<'a> {
             met += u64::from(self.condition.holds(&self.solver.memo(&state)?));
         }
         let at_most = self.combinations.last().map_or(0, |last| last.up_to) as f64 / self.total as f64;
-        let [low, high] = wilson(met, tries);
-        Ok(Estimate {
-            tried: tries,
-            met,
-            share: at_most * met as f64 / tries.max(1) as f64,
-            bounds: [at_most * low, at_most * high],
-        })
+        Ok(Estimate::of(met, tries, at_most))
+    }
+}
+
+impl Estimate {
+    /// From how many were met, of states that are a share of all.
+    pub(crate) fn of(met: u64, tried: u64, among: f64) -> Self {
+        let [low, high] = wilson(met, tried);
+        let share = among * met as f64 / tried.max(1) as f64;
+        Self { tried, met, share, bounds: [among * low, among * high] }
     }
 }
 

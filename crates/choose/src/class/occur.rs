@@ -33,7 +33,7 @@ enum Phase {
 struct Point {
     phase: Phase,
     /// Which pieces are dealt with, by rank; in each run of pieces that are alike the first ones stand for all.
-    dealt: u16,
+    dealt: u32,
     /// Pieces in the cycle so far.
     pieces: u8,
     /// How much the cycles before turn, while the buffer's piece is in its place.
@@ -51,7 +51,7 @@ struct Ranked {
     /// Whether a test speaks of it.
     named: bool,
     /// The run of alike pieces that it is in, as bits.
-    run: u16,
+    run: u32,
 }
 
 /// All that the count is made for.
@@ -247,7 +247,7 @@ impl<'a> Walk<'a> {
     }
 
     /// Deals with a piece of this rank, or with one that is alike.
-    fn deal(&self, dealt: u16, rank: usize) -> u16 {
+    fn deal(&self, dealt: u32, rank: usize) -> u32 {
         let free = self.ranked[rank].run & !dealt;
         dealt | (free & free.wrapping_neg())
     }

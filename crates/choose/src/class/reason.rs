@@ -37,7 +37,7 @@ pub enum Why {
         /// What was asked for.
         sticker: Sticker,
     },
-    /// A scramble of a 2x2 leaves one corner in its place; with every way of lying there would be states.
+    /// A scramble of an even cube leaves one corner in its place; with every way of lying there would be states.
     OneCornerStays,
     /// A feature never has such a value.
     OutOfRange {
@@ -64,7 +64,7 @@ impl fmt::Display for Why {
             Self::OfBuffer { orbit, sticker } => {
                 write!(f, "{} is of the buffer's piece, which is never memorised", orbit.name(*sticker))
             }
-            Self::OneCornerStays => f.write_str("a scramble of the 2x2 leaves one corner in its place"),
+            Self::OneCornerStays => f.write_str("a scramble of an even cube leaves one corner in its place"),
             Self::OutOfRange { feature, least, most } => write!(f, "{feature} goes from {least} to {most}"),
             Self::Contradiction => f.write_str("they contradict each other, or there are too few pieces"),
         }

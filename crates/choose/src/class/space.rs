@@ -5,15 +5,15 @@ use cube::{Orbit, Size, State, Sticker};
 
 /// The ways in which a puzzle without fixed centres may lie before the solver after the scramble.
 ///
-/// What a trace of a 2x2 says depends on how it is held, so it has to be settled which of its 24 ways of lying count.
-/// On the 3x3 the centres decide, and both come to the same.
+/// What a trace of an even cube says depends on how it is held, so it has to be settled which of its 24 ways of lying count.
+/// On odd ones the centres decide, and both come to the same.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]
 pub enum Lying {
-    /// As sequences of U, R and F turns leave it: the corner at DBL of the hold for scrambling stays where it is. Each
-    /// state of the 2x2, however it is turned, counts once: 7! · 3⁶ = 3,674,160.
+    /// As sequences of U, R and F turns (on the 4x4 of one and two layers) leave it: the corner at DBL of the hold for scrambling
+    /// stays where it is. Each state, however it is turned, counts once; on the 2x2 7! · 3⁶ = 3,674,160.
     #[default]
     Scrambled,
-    /// In any way, as blindfolded events ask for: each state counts 24 times, 8! · 3⁷ = 88,179,840.
+    /// In any way, as blindfolded events ask for: each state counts 24 times, on the 2x2 8! · 3⁷ = 88,179,840.
     Anyhow,
 }
 
@@ -35,7 +35,7 @@ pub(crate) struct KindSpace {
 impl KindSpace {
     pub(crate) fn new(orbit: Orbit, size: Size, lying: Lying, conventions: &Conventions) -> Self {
         let buffer = conventions.kind(orbit).buffer;
-        let still = still_corner(size, lying, conventions);
+        let still = still_corner(size, lying, conventions).filter(|_| orbit == Orbit::Corner);
         let is = |sticker, other| orbit.piece(sticker) == orbit.piece(other);
         let others: Vec<Sticker> = orbit
             .all_pieces()
@@ -53,7 +53,7 @@ impl KindSpace {
     }
 }
 
-/// The corner of a 2x2 that a scramble leaves where it is, as it is called in the solver's hold.
+/// The corner of an even cube that a scramble leaves where it is, as it is called in the solver's hold.
 fn still_corner(size: Size, lying: Lying, conventions: &Conventions) -> Option<Sticker> {
     if size.is_odd() || lying == Lying::Anyhow {
         return None;

@@ -42,6 +42,12 @@ impl Table {
     /// Counts the states of a kind.
     pub(crate) fn new(space: KindSpace, condition: &Condition, order: Option<[Sticker; 24]>) -> Self {
         let (watched, tests) = asked(condition, space.orbit);
+        if space.orbit.looks_alike() {
+            // Each way to look is as likely as any other; which figures it has only its trace tells.
+            let rows = vec![Row { tally: Tally::default(), met: None, weight: 1 }];
+            let (classes, groups) = (Vec::new(), FxHashMap::default());
+            return Self { space, watched, tests, rows, order, classes, groups };
+        }
         let classes = classes(&space);
         let mut groups: FxHashMap<Tally, Group> = FxHashMap::default();
         for (at, class) in classes.iter().enumerate() {
@@ -70,9 +76,10 @@ impl Table {
         Self { space, watched, tests, rows, order, classes, groups }
     }
 
-    /// The figure of a row, which the condition asks for.
-    pub(crate) fn figure(&self, row: &Row, aspect: Aspect) -> u8 {
-        self.watched.get(row.tally, aspect).unwrap_or(0)
+    /// The figure of a row, which the condition asks for; `None` of pieces that look alike, which only their trace tells.
+    pub(crate) fn figure(&self, row: &Row, aspect: Aspect) -> Option<u8> {
+        let counted = !self.space.orbit.looks_alike();
+        counted.then(|| self.watched.get(row.tally, aspect).unwrap_or(0))
     }
 
     /// Whether the states of a row meet a test.
@@ -83,6 +90,9 @@ impl Table {
 
     /// Draws one of the states that have the figures of a row: first a class by its weight, then a state.
     pub(crate) fn draw(&self, row: &Row, generator: &mut impl Rng) -> Perm {
+        if self.space.orbit.looks_alike() {
+            return search::random::order(generator);
+        }
         let Some(group) = self.groups.get(&row.tally) else { return Perm::IDENTITY };
         let at = below(group.weight(), generator);
         let found = group.classes.partition_point(|&(up_to, _)| up_to <= at);

@@ -1,24 +1,44 @@
 //! Several figures of a trace in one number, so that states of the same figures can be counted together.
 
-use crate::condition::{Aspect, Part};
+use crate::condition::{Aspect, MOST_FEATURES, Part};
 
-/// The figures, five bits each; the lowest five tell the parity.
+/// The figures: the lowest bit tells the parity, the next seven the letters, and then come the others, five bits each.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Debug, Default)]
 pub(crate) struct Tally(u128);
 
 /// Which figures are kept.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Watched {
+    targets: bool,
+    /// The others, each at a place.
     aspects: Vec<Aspect>,
 }
 
+/// Where a figure is kept, and how many bits it may take.
+#[derive(Clone, Copy)]
+struct Slot {
+    shift: usize,
+    mask: u128,
+}
+
+const TARGETS: Slot = Slot { shift: 1, mask: 127 };
+
+impl Slot {
+    const fn numbered(at: usize) -> Self {
+        Self { shift: 8 + 5 * at, mask: 31 }
+    }
+}
+
 impl Watched {
-    /// At most 24 aspects, which the parser sees to: no figure is over 31, so 25 places of five bits do.
+    /// At most 24 aspects, which the parser sees to, so that 128 bits do: but for the letters no figure is over 24.
     pub(crate) fn new(mut aspects: Vec<Aspect>) -> Self {
+        let targets = aspects.contains(&Aspect::Targets);
+        // Parity is kept without being asked for.
+        aspects.retain(|aspect| !matches!(aspect, Aspect::Targets | Aspect::Parity));
         aspects.sort_unstable();
         aspects.dedup();
-        aspects.truncate(24);
-        Self { aspects }
+        aspects.truncate(MOST_FEATURES);
+        Self { targets, aspects }
     }
 
     /// Whether more is asked of cycles than how many there are.
@@ -33,51 +53,50 @@ impl Watched {
 
     /// The figures after one more cycle or piece.
     pub(crate) fn add(&self, tally: Tally, part: Part) -> Tally {
-        self.add_part(tally, part).with_parity(tally.is_odd() ^ part.is_odd())
+        let mut after = self.add_without_letters(tally, part);
+        if self.targets {
+            after.set(TARGETS, Aspect::Targets.add(tally.get(TARGETS), part));
+        }
+        after.with_parity(tally.is_odd() ^ part.is_odd())
     }
 
     /// The same without its letters: targets and parity stay as they are.
-    pub(crate) fn add_without_letters(&self, tally: Tally, part: Part) -> Tally {
-        let targets = self.get(tally, Aspect::Targets);
-        let mut after = self.add_part(tally, part);
-        if let (Some(targets), Some(slot)) = (targets, self.slot(Aspect::Targets)) {
-            after.set(slot, targets);
-        }
-        after
-    }
-
-    fn add_part(&self, mut tally: Tally, part: Part) -> Tally {
+    pub(crate) fn add_without_letters(&self, mut tally: Tally, part: Part) -> Tally {
         for (at, aspect) in self.aspects.iter().enumerate() {
-            tally.set(at + 1, aspect.add(tally.get(at + 1), part));
+            let slot = Slot::numbered(at);
+            tally.set(slot, aspect.add(tally.get(slot), part));
         }
         tally
     }
 
     /// The figures after one more letter.
     pub(crate) fn add_letter(&self, mut tally: Tally) -> Tally {
-        if let Some(slot) = self.slot(Aspect::Targets) {
-            tally.set(slot, tally.get(slot) + 1);
+        if self.targets {
+            tally.set(TARGETS, tally.get(TARGETS) + 1);
         }
         tally.with_parity(!tally.is_odd())
     }
 
-    fn slot(&self, aspect: Aspect) -> Option<usize> {
-        self.aspects.iter().position(|&kept| kept == aspect).map(|at| at + 1)
-    }
-
     /// A figure, if it is kept.
     pub(crate) fn get(&self, tally: Tally, aspect: Aspect) -> Option<u8> {
-        self.slot(aspect).map(|slot| tally.get(slot))
+        match aspect {
+            Aspect::Parity => Some(u8::from(tally.is_odd())),
+            Aspect::Targets => self.targets.then(|| tally.get(TARGETS)),
+            _ => {
+                let at = self.aspects.iter().position(|&kept| kept == aspect)?;
+                Some(tally.get(Slot::numbered(at)))
+            }
+        }
     }
 }
 
 impl Tally {
-    const fn get(self, slot: usize) -> u8 {
-        (self.0 >> (5 * slot)) as u8 & 31
+    const fn get(self, slot: Slot) -> u8 {
+        (self.0 >> slot.shift & slot.mask) as u8
     }
 
-    const fn set(&mut self, slot: usize, value: u8) {
-        self.0 = self.0 & !(31 << (5 * slot)) | ((value as u128 & 31) << (5 * slot));
+    const fn set(&mut self, slot: Slot, value: u8) {
+        self.0 = self.0 & !(slot.mask << slot.shift) | (value as u128 & slot.mask) << slot.shift;
     }
 
     /// Whether an odd number of exchanges makes the states up.

@@ -10,6 +10,8 @@ pub enum Aspect {
     /// The letters memorised. A piece turned in its place counts 2; the buffer turned in its place counts 0, since
     /// the others put it right.
     Targets,
+    /// Whether the number of letters is even (0) or odd (1).
+    Parity,
     /// Cycles of two or more pieces, the buffer's included.
     Cycles,
     /// Cycles, the buffer's included, of a number of pieces within these bounds.
@@ -42,7 +44,7 @@ pub enum Aspect {
 pub enum Feature {
     /// A figure of one kind.
     Of(Orbit, Aspect),
-    /// Whether the number of letters is even (0) or odd (1). Corners and edges always agree.
+    /// Whether no kind (0) or some kind (1) whose pieces are told apart has an odd number of letters. Corners and edges agree.
     Parity,
     /// The letters of all kinds.
     Letters,
@@ -90,8 +92,9 @@ impl Part {
 
 impl Aspect {
     /// All but [`Aspect::CyclesOf`].
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Targets,
+        Self::Parity,
         Self::Cycles,
         Self::Breaks,
         Self::ClosesElsewhere,
@@ -107,6 +110,7 @@ impl Aspect {
     pub const fn name(self, orbit: Orbit) -> &'static str {
         match self {
             Self::Targets => "targets",
+            Self::Parity => "parity",
             Self::Cycles | Self::CyclesOf { .. } => "cycles",
             Self::Breaks => "breaks",
             Self::ClosesElsewhere => "closes-elsewhere",
@@ -129,6 +133,7 @@ impl Aspect {
     pub(crate) const fn add(self, value: u8, part: Part) -> u8 {
         match (self, part) {
             (Self::Targets, _) => value + part.letters(),
+            (Self::Parity, _) => (value + part.letters()) % 2,
             (Self::Breaks, Part::Cycle { .. })
             | (Self::ClosesElsewhere, Part::Cycle { elsewhere: true, .. })
             | (Self::Turned, Part::Turned)
@@ -159,6 +164,7 @@ impl Aspect {
         let long = || trace.cycles().into_iter().filter(|cycle| cycle.pieces > 1);
         let count = match self {
             Self::Targets => trace.len(),
+            Self::Parity => usize::from(trace.is_odd()),
             Self::Cycles => long().count(),
             Self::CyclesOf { from, to } => {
                 long().filter(|cycle| (from as usize..=to as usize).contains(&cycle.pieces)).count()
@@ -180,7 +186,7 @@ impl Aspect {
     }
 }
 
-/// The words for the values of [`Feature::Parity`].
+/// The words for the values of [`Feature::Parity`] and [`Aspect::Parity`].
 const PARITY: [&str; 2] = ["even", "odd"];
 /// The words for the values of [`Aspect::Buffer`].
 const BUFFER: [&str; 3] = ["solved", "turned", "away"];
@@ -189,7 +195,7 @@ impl Feature {
     /// The words that stand for its values 0, 1, …; none for a number.
     pub const fn words(self) -> &'static [&'static str] {
         match self {
-            Self::Parity => &PARITY,
+            Self::Parity | Self::Of(_, Aspect::Parity) => &PARITY,
             Self::Of(_, Aspect::Buffer) => &BUFFER,
             _ => &[],
         }

@@ -10,6 +10,7 @@ pub use feature::{Aspect, Feature};
 
 use blind::{Memo, Trace, kind_name};
 use cube::{Orbit, Size, Sticker};
+use search::scramble::random_turns;
 use std::ops::Range;
 use thiserror::Error;
 
@@ -91,8 +92,8 @@ pub const MOST_FEATURES: usize = 24;
 /// Why there is no such condition.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
 pub enum ConditionError {
-    /// The puzzle has no memo so far.
-    #[error("conditions can be set for the 2x2 and the 3x3, not for a {0}")]
+    /// No sequence is found to a given state of the puzzle.
+    #[error("conditions can be set where states are drawn, not for a {0}")]
     SizeNotCovered(Size),
     /// A kind that the puzzle does not have.
     #[error("a {size} has no {}", kind_name(*.orbit))]
@@ -178,7 +179,7 @@ impl Condition {
     /// A condition, whose parts stand where they do when it is written out.
     ///
     /// # Errors
-    /// [`ConditionError`] for a puzzle without memos, a kind that it does not have, or more than can be counted.
+    /// [`ConditionError`] for a puzzle whose states are not drawn, a kind that it does not have, or more than can be counted.
     pub fn new(size: Size, term: Term) -> Result<Self, ConditionError> {
         let mut condition = Self::written(size, Clause::of(term))?;
         condition.root.set_spans(0);
@@ -190,8 +191,8 @@ impl Condition {
     /// # Errors
     /// As [`Condition::new`].
     pub fn written(size: Size, root: Clause) -> Result<Self, ConditionError> {
-        // Figures are counted over corners and edges.
-        if Orbit::of(size).iter().any(|orbit| !matches!(orbit, Orbit::Corner | Orbit::Midge)) {
+        // A state that meets it is worth nothing where no sequence leads there.
+        if random_turns(size) > 0 {
             return Err(ConditionError::SizeNotCovered(size));
         }
         if root.depth() > MOST_DEPTH {
@@ -275,10 +276,12 @@ impl Condition {
 
     /// Whether a memo meets it.
     pub fn holds(&self, memo: &Memo) -> bool {
-        let number = |feature| match feature {
-            Feature::Parity => u8::from(memo.is_odd()),
-            Feature::Letters => memo.letters() as u8,
-            Feature::Of(orbit, aspect) => memo.part(orbit).map_or(0, |trace| aspect.of(trace)),
+        let number = |feature| {
+            Some(match feature {
+                Feature::Parity => u8::from(memo.is_odd()),
+                Feature::Letters => memo.letters() as u8,
+                Feature::Of(orbit, aspect) => memo.part(orbit).map_or(0, |trace| aspect.of(trace)),
+            })
         };
         let occurs = |test: &Occurs| Some(memo.part(test.orbit).is_some_and(|trace| test.in_memo(trace)));
         self.root.truth(&number, &occurs) == Some(true)
@@ -314,10 +317,10 @@ impl Clause {
         }
     }
 
-    /// Whether it holds, `None` where that depends on occurrences that are not known.
+    /// Whether it holds, `None` where that depends on figures or occurrences that are not known.
     pub(crate) fn truth(
         &self,
-        number: &impl Fn(Feature) -> u8,
+        number: &impl Fn(Feature) -> Option<u8>,
         occurs: &impl Fn(&Occurs) -> Option<bool>,
     ) -> Option<bool> {
         // A part that decides the whole decides it even where others are not known.
@@ -338,10 +341,10 @@ impl Clause {
             Term::Not(part) => part.truth(number, occurs).map(|value| !value),
             Term::Occurs(test) => occurs(test),
             Term::Compare(feature, relation, against) => {
-                let left = number(*feature);
+                let left = number(*feature)?;
                 Some(match *against {
                     Against::Number(right) => relation.holds(left, right),
-                    Against::Feature(right) => relation.holds(left, number(right)),
+                    Against::Feature(right) => relation.holds(left, number(right)?),
                     Against::Within(from, to) => {
                         (from <= left && left <= to) == (*relation == Relation::Equal)
                     }

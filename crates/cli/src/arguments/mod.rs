@@ -8,6 +8,7 @@ mod conventions;
 mod scramble;
 mod serve;
 mod setups;
+mod shortest;
 mod show;
 mod trace;
 mod why;
@@ -20,6 +21,7 @@ pub use conventions::{ConventionsAction, ConventionsOptions};
 pub use scramble::ScrambleOptions;
 pub use serve::ServeOptions;
 pub use setups::SetupOptions;
+pub use shortest::ShortestOptions;
 pub use show::{HiddenFaces, ShowOptions, View};
 pub use trace::TraceOptions;
 pub use why::WhyOptions;
@@ -58,6 +60,8 @@ pub enum Command {
     Trace(TraceOptions),
     /// Make scrambles: uniformly random ones, or ones that meet a condition; count how rare a condition is
     Scramble(ScrambleOptions),
+    /// Find a solution in the fewest turns, 2x2 and 3x3, and say whether that is proven
+    Shortest(ShortestOptions),
     /// Check a memo, or the moves of an attempt as they were made: right, or where it goes wrong and why
     Check(CheckOptions),
     /// Explain an attempt that did not come out: the slips that lead to what you see, the likeliest first

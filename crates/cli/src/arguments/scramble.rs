@@ -1,5 +1,6 @@
 //! Options of scrambles.
 
+use super::Hold;
 use clap::Args;
 use std::path::PathBuf;
 
@@ -22,6 +23,10 @@ pub struct ScrambleOptions {
     /// What to say instead of making scrambles.
     #[command(flatten)]
     pub question: ScrambleQuestion,
+    /// How the puzzle is picked up for its memo: as your conventions say, or the best of all ways (even sizes; such conditions are
+    /// tried and not counted)
+    #[arg(long, value_enum, default_value = "conventions", value_name = "CHOICE")]
+    pub hold: Hold,
     /// Leave the puzzle in a random way of lying, as blindfolded events do
     #[arg(long)]
     pub blind: bool,

@@ -2,14 +2,17 @@
 
 mod sheet;
 
-use crate::arguments::ScrambleOptions;
+use crate::arguments::{Hold, ScrambleOptions};
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::wire;
-use blind::Solver;
-use choose::{Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down};
+use blind::{HoldChoice, Solver};
+use choose::{
+    BestHeld, Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down,
+};
 use cube::{Rotation, Size, State, Turn, display_turns};
 use formats::conditions;
+use num_bigint::BigUint;
 use rand::SeedableRng;
 use rand_chacha::ChaCha20Rng;
 use search::random::below;
@@ -24,6 +27,8 @@ use std::time::{Duration, Instant};
 const MOST_ON_SHEET: u64 = 200;
 /// How many states are tried where a condition cannot be counted.
 const TRIALS: u64 = 200_000;
+/// How many are tried where each is looked at in all 24 ways of holding it.
+const TRIALS_BEST: u64 = 20_000;
 /// How long it takes until progress is told, and then between two tellings.
 const PATIENCE: Duration = Duration::from_secs(1);
 
@@ -32,6 +37,10 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
     let size = session.size(&options.puzzle)?;
     if options.question.lessons {
         return list_lessons(session, size, options.json);
+    }
+    if options.hold == Hold::Best && size.is_odd() {
+        let said = session.voice.say("hold-best-odd", &[("size", size.to_string().into())]);
+        return Err(Failure::input(said));
     }
     if options.count == 0 {
         return Err(Failure::input(session.voice.word("scramble-count-zero")));
@@ -60,6 +69,16 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
             })
         });
     };
+    if options.hold == Hold::Best {
+        let best = BestHeld::new(&condition, &solver);
+        return many(session, options, &solver, Some(&condition), &mut |progress| {
+            let drawn = best.draw(&mut generator, &mut |tries| progress.tries(tries));
+            let state =
+                left_lying(drawn.map_err(|error| not_drawn(session, &error))?, options, &mut generator);
+            let turns = leading_to(&state).map_err(|error| Failure::input(error.to_string()))?;
+            Ok(Made { turns, state, random_state: true })
+        });
+    }
     let sampler = sampler(session, &condition, lying, &solver)?;
     many(session, options, &solver, Some(&condition), &mut |progress| {
         let state = sampler
@@ -71,6 +90,12 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
         let turns = leading_to(&state).map_err(|error| Failure::input(error.to_string()))?;
         Ok(Made { turns, state, random_state: true })
     })
+}
+
+/// A state as it lies, or, for blindfolded events, turned in a random way.
+fn left_lying(state: State, options: &ScrambleOptions, generator: &mut ChaCha20Rng) -> State {
+    let which = if options.blind { below(24, generator) as usize } else { 0 };
+    Rotation::all().nth(which).map_or(state, |left| state.after(left.turns()))
 }
 
 /// One scramble.
@@ -120,6 +145,7 @@ fn not_drawn(session: &Session, error: &DrawError) -> Failure {
     match error {
         DrawError::Stopped { .. } => Failure::OutputClosed,
         DrawError::NotProven(fault) => Failure::input(session.voice.not_proven(*fault)),
+        DrawError::NoState(fault) => Failure::input(fault.to_string()),
     }
 }
 
@@ -153,6 +179,21 @@ fn how_rare(
     generator: &mut ChaCha20Rng,
 ) -> Result<ExitCode, Failure> {
     let solver = session.solver(condition.size())?;
+    if options.hold == Hold::Best {
+        let mut progress = Progress::new(session, TRIALS_BEST);
+        let best = BestHeld::new(condition, &solver);
+        let tried = best.estimate(TRIALS_BEST, generator, &mut |tries| progress.tries(tries));
+        let estimate = tried.map_err(|error| not_drawn(session, &error))?;
+        let all = Sampler::new(&Condition::any(condition.size()), lying, &solver)
+            .map(|sampler| sampler.with_all_alike(sampler.total()))
+            .map_err(|error| Failure::input(session.voice.unsatisfiable(&error)))?;
+        return tell_share(
+            session,
+            options,
+            condition,
+            &Share { matching: None, total: all, one_in: None, estimate: Some(estimate) },
+        );
+    }
     let sampler = sampler(session, condition, lying, &solver)?;
     let total = sampler.total();
     let (matching, estimate) = match sampler.matching() {
@@ -164,15 +205,35 @@ fn how_rare(
         }
     };
     let one_in = matching.map(|matching| total as f64 / matching as f64);
+    let matching = matching.map(|matching| sampler.with_all_alike(matching));
+    let total = sampler.with_all_alike(total);
+    tell_share(session, options, condition, &Share { matching, total, one_in, estimate })
+}
+
+/// How rare a condition is.
+struct Share {
+    matching: Option<BigUint>,
+    total: BigUint,
+    one_in: Option<f64>,
+    estimate: Option<Estimate>,
+}
+
+fn tell_share(
+    session: &Session,
+    options: &ScrambleOptions,
+    condition: &Condition,
+    share: &Share,
+) -> Result<ExitCode, Failure> {
+    let Share { matching, total, one_in, estimate } = share;
     let mut out = io::stdout().lock();
     if options.json {
         let object = wire::HowRare {
             version: wire::VERSION,
             puzzle: condition.size().layers(),
             condition: condition.to_string(),
-            matching: matching.map(|matching| matching.to_string()),
+            matching: matching.as_ref().map(ToString::to_string),
             total: total.to_string(),
-            one_in,
+            one_in: *one_in,
             estimate: estimate.map(|Estimate { tried, met, share, bounds }| wire::Estimate {
                 tried,
                 met,
@@ -184,11 +245,11 @@ fn how_rare(
         writeln!(out)?;
         return Ok(ExitCode::SUCCESS);
     }
-    if let (Some(matching), Some(one_in)) = (matching, one_in) {
+    if let (Some(matching), Some(one_in)) = (matching, *one_in) {
         writeln!(out, "{}", session.voice.exact_share(matching, total, one_in))?;
     }
     if let Some(estimate) = estimate {
-        writeln!(out, "{}", session.voice.estimate(&estimate))?;
+        writeln!(out, "{}", session.voice.estimate(estimate))?;
     }
     Ok(ExitCode::SUCCESS)
 }
@@ -284,7 +345,7 @@ fn many(
     for number in 1..=options.count {
         let made = make(&mut progress)?;
         let mut line = if options.json {
-            let object = to_wire(session, solver, number, &made)?;
+            let object = to_wire(session, solver, number, &made, options.hold.into())?;
             serde_json::to_string(&object).map_err(io::Error::from)?
         } else {
             text(session, &made)
@@ -311,8 +372,9 @@ fn to_wire(
     solver: &Solver,
     number: u64,
     made: &Made,
+    choice: HoldChoice,
 ) -> Result<wire::ScrambleLine, Failure> {
-    let memo = session.memo(solver, &made.state)?;
+    let memo = session.memo(solver, &made.state, choice)?;
     let letters = |trace: &blind::Trace| wire::ScrambleMemo {
         kind: blind::kind_name(trace.orbit()).to_owned(),
         letters: session.conventions.kind(trace.orbit()).letters.spell(&trace.targets()),

@@ -45,16 +45,21 @@ pub fn page(
         handout.entries.push(Entry {
             heading: String::new(),
             blocks: vec![Passage::Moves(text(session, made)), Passage::Pictures(vec![look.net()])],
-            answer: answer(session, solver, made)?,
+            answer: answer(session, solver, options, made)?,
         });
     }
     Ok(handout.html())
 }
 
 /// The memo as a thread and, letter by letter, the reasons.
-fn answer(session: &Session, solver: &Solver, made: &Made) -> Result<Vec<Passage>, Failure> {
+fn answer(
+    session: &Session,
+    solver: &Solver,
+    options: &ScrambleOptions,
+    made: &Made,
+) -> Result<Vec<Passage>, Failure> {
     let (voice, conventions) = (&session.voice, &session.conventions);
-    let memo = session.memo(solver, &made.state)?;
+    let memo = session.memo(solver, &made.state, options.hold.into())?;
     let mut passages = vec![
         Passage::Moves(text(session, made)),
         Passage::Pictures(vec![pictures::thread(session, &memo).svg()]),

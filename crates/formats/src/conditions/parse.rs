@@ -388,7 +388,8 @@ impl Parser<'_> {
     }
 
     fn sticker(&self, orbit: Orbit, at: usize, word: &str) -> Parsed<Sticker> {
-        let letter = self.letters(orbit).sticker(word).or_else(|| orbit.sticker(&word.to_uppercase()));
+        let named = || orbit.sticker(word).or_else(|| orbit.sticker(&word.to_uppercase()));
+        let letter = self.letters(orbit).sticker(word).or_else(named);
         letter.ok_or_else(|| self.error(at, ConditionProblem::NoTarget { word: word.to_owned(), orbit }))
     }
 

@@ -5,3 +5,4 @@ pub mod merging;
 pub mod rank;
 pub mod subsets;
 pub mod succession;
+pub mod work;

@@ -36,9 +36,9 @@ impl Succession {
 pub struct Choices(u32);
 
 impl Choices {
-    /// Only those that a test lets through.
-    pub fn only(self, passes: impl Fn(usize) -> bool) -> Self {
-        Self(self.filter(|&turn| passes(turn)).fold(0, |bits, turn| bits | 1 << turn))
+    /// The turns of a set, told as bits.
+    pub const fn of(turns: u32) -> Self {
+        Self(turns)
     }
 
     /// Only those that are in a mask.

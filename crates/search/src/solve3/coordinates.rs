@@ -3,7 +3,8 @@
 //! The subgroup in between is made by all turns of U and D and half turns of the other faces. A state is in it when no corner
 //! is twisted and no edge flipped against its reference sticker, and the four edges between the U and D layers are there.
 
-use crate::solve::rank::{order_rank, orders, turning_rank, turnings};
+use super::symmetry::face_seen;
+use crate::solve::rank::{order_rank, turning_rank, turnings};
 use crate::solve::subsets::{Subsets, all};
 use cube::{Amount, Corners, Face, Midges, Orbit, Size, State, Turn};
 
@@ -20,10 +21,6 @@ pub const TWISTS: usize = 2_187;
 /// What flips of the edges there are.
 pub const FLIPS: usize = 2_048;
 
-/// The orders of eight and of four things.
-const ORDERS_OF_EIGHT: usize = 40_320;
-const ORDERS_OF_FOUR: usize = 24;
-
 /// A face turn as its effect on pieces: what lies at each place came from `from` and was turned by `turned`.
 struct Effect {
     corners: Corners,
@@ -36,15 +33,17 @@ pub struct Turned {
     pub turns: [Turn; TURNS],
     effects: Vec<Effect>,
     /// Which of them lie in the subgroup, as places in the list.
-    pub inner: [usize; INNER_TURNS],
+    pub inner_turns: [usize; INNER_TURNS],
     /// The places of the edges in the U and D layers, then those of the four between.
     layered: [u8; 12],
+    /// At which place of that list each place of an edge stands.
+    number: [u8; 12],
     slices: Subsets,
 }
 
-/// What the first phase looks at.
+/// What the first phase looks at, as numbers.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub struct Outer {
+pub struct OuterNumbers {
     /// The twists of the corners.
     pub twist: u16,
     /// The flips of the edges.
@@ -53,9 +52,9 @@ pub struct Outer {
     pub slice: u16,
 }
 
-/// What the second phase looks at.
+/// What the second phase looks at, as numbers.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub struct Inner {
+pub struct InnerNumbers {
     /// The order of the corners.
     pub corners: u16,
     /// The order of the edges of the U and D layers.
@@ -65,7 +64,7 @@ pub struct Inner {
 }
 
 /// The pieces at each place, without their turning.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub struct Order {
     /// The corners.
     pub corners: [u8; 8],
@@ -89,7 +88,7 @@ impl Turned {
         let upright = |face: Face| matches!(face, Face::U | Face::D);
         let mut inner =
             (0..TURNS).filter(|&at| upright(turns[at].block.follows()) || turns[at].amount == Amount::Half);
-        let inner = std::array::from_fn(|_| inner.next().unwrap_or_default());
+        let inner_turns = std::array::from_fn(|_| inner.next().unwrap_or_default());
         let between = |place: u8| {
             let sticker =
                 Orbit::Midge.all_pieces().nth(place as usize).map(|piece| Orbit::Midge.reference(piece));
@@ -97,17 +96,21 @@ impl Turned {
         };
         let mut layered: [u8; 12] = std::array::from_fn(|place| place as u8);
         layered.sort_by_key(|&place| between(place));
-        Self { turns, effects, inner, layered, slices: Subsets::new(12, 4) }
+        let mut number = [0; 12];
+        for (at, &place) in layered.iter().enumerate() {
+            number[place as usize] = at as u8;
+        }
+        Self { turns, effects, inner_turns, layered, number, slices: Subsets::new(12, 4) }
     }
 
     /// What the first phase sees of a state.
-    pub fn outer(&self, corners: &Corners, midges: &Midges) -> Outer {
+    pub fn outer(&self, corners: &Corners, midges: &Midges) -> OuterNumbers {
         let slice = (8..12).fold(0, |set, number| {
             let piece = self.layered[number];
             let place = midges.pieces().iter().position(|&at| at == piece).unwrap_or_default();
             set | 1 << place
         });
-        Outer {
+        OuterNumbers {
             twist: turning_rank::<8, 3>(*corners.turned()),
             flip: turning_rank::<12, 2>(*midges.turned()),
             slice: self.slices.rank(slice) as u16,
@@ -115,14 +118,9 @@ impl Turned {
     }
 
     /// What the second phase sees of pieces that are in the subgroup.
-    pub fn inner_of(&self, order: &Order) -> Inner {
-        // Which place of its layer a piece belongs to.
-        let mut number = [0; 12];
-        for (at, &place) in self.layered.iter().enumerate() {
-            number[place as usize] = at as u8;
-        }
-        let lies = |at: usize| number[order.midges[self.layered[at] as usize] as usize];
-        Inner {
+    pub fn inner(&self, order: &Order) -> InnerNumbers {
+        let lies = |at: usize| self.number[order.midges[self.layered[at] as usize] as usize];
+        InnerNumbers {
             corners: order_rank(order.corners) as u16,
             edges: order_rank::<8>(std::array::from_fn(lies)) as u16,
             slice: order_rank::<4>(std::array::from_fn(|at| lies(at + 8) - 8)) as u16,
@@ -180,47 +178,46 @@ impl Turned {
         all(12, 4).map(row).collect()
     }
 
-    /// What the turns of the subgroup make of each order of the corners.
-    pub fn corner_orders(&self) -> Vec<[u16; INNER_TURNS]> {
-        let rows: Vec<_> = orders::<8>()
-            .map(|order| {
-                self.inner.map(|turn| {
-                    let from = self.effects[turn].corners.pieces();
-                    order_rank(from.map(|from| order[from as usize])) as u16
-                })
-            })
-            .collect();
-        debug_assert_eq!(rows.len(), ORDERS_OF_EIGHT);
-        rows
+    /// Where each place of a corner is seen in a way.
+    pub fn corners_seen(way: usize) -> [u8; 8] {
+        places_seen(Orbit::Corner, way)
     }
 
-    /// What the turns of the subgroup make of each order of the edges of the U and D layers.
-    pub fn edge_orders(&self) -> Vec<[u16; INNER_TURNS]> {
-        let pulls = self.pulls::<8>(0);
-        orders::<8>()
-            .map(|order| pulls.map(|pull| order_rank(pull.map(|from| order[from as usize])) as u16))
-            .collect()
+    /// Where each place of an edge is seen in a way, both by their places in the list by layers: those of the U and D layers, and
+    /// those between.
+    pub fn edges_seen(&self, way: usize) -> ([u8; 8], [u8; 4]) {
+        let seen = places_seen::<12>(Orbit::Midge, way);
+        let listed = |at: usize| self.number[seen[self.layered[at] as usize] as usize];
+        (std::array::from_fn(listed), std::array::from_fn(|at| listed(at + 8) - 8))
     }
 
-    /// What the turns of the subgroup make of each order of the four edges between.
-    pub fn slice_orders(&self) -> Vec<[u16; INNER_TURNS]> {
-        let pulls = self.pulls::<4>(8);
-        let rows: Vec<_> = orders::<4>()
-            .map(|order| pulls.map(|pull| order_rank(pull.map(|from| order[from as usize])) as u16))
-            .collect();
-        debug_assert_eq!(rows.len(), ORDERS_OF_FOUR);
-        rows
+    /// For each of some turns, from where each place takes its corner.
+    pub fn corner_pulls<const N: usize>(&self, turns: &[usize; N]) -> [[u8; 8]; N] {
+        turns.map(|turn| *self.effects[turn].corners.pieces())
     }
 
-    /// For each turn of the subgroup, from where each place of a layer, the first of which is `first`, takes its edge.
-    fn pulls<const N: usize>(&self, first: usize) -> [[u8; N]; INNER_TURNS] {
-        let mut number = [0; 12];
-        for (at, &place) in self.layered.iter().enumerate() {
-            number[place as usize] = at as u8;
-        }
-        self.inner.map(|turn| {
+    /// For each turn of the subgroup, from where each place of a layer, the first of which is `first` in the list, takes its edge.
+    pub fn edge_pulls<const N: usize>(&self, first: usize) -> [[u8; N]; INNER_TURNS] {
+        self.inner_turns.map(|turn| {
             let from = self.effects[turn].midges.pieces();
-            std::array::from_fn(|at| number[from[self.layered[first + at] as usize] as usize] - first as u8)
+            std::array::from_fn(|at| {
+                self.number[from[self.layered[first + at] as usize] as usize] - first as u8
+            })
         })
     }
+}
+
+/// Where each place of a kind of piece is seen in a way.
+fn places_seen<const N: usize>(orbit: Orbit, way: usize) -> [u8; N] {
+    let faces = |place: usize| {
+        let sticker = orbit.all_pieces().nth(place).map(|piece| orbit.reference(piece));
+        sticker.map_or(&[] as &[Face], |sticker| orbit.faces(sticker))
+    };
+    std::array::from_fn(|from| {
+        let is_there = |&to: &usize| {
+            let seen = |&face: &Face| faces(to).contains(&face_seen(face, way));
+            faces(from).iter().all(seen)
+        };
+        (0..N).find(is_there).unwrap_or_default() as u8
+    })
 }

@@ -1,45 +1,21 @@
-//! What the two phases look up: 2.5 MB, made from the model at the first call.
+//! All that is looked up, made from the model at the first call: 3.1 MB.
 
-use super::coordinates::{FLIPS, INNER_TURNS, Inner, Order, Outer, SIZE, TURNS, TWISTS, Turned};
-use super::symmetry::{Folded, FoldedPairs, MIRRORS, WAYS, numbers_seen, turns_seen};
-use crate::solve::distances::Distances;
-use crate::solve::succession::{Choices, Succession};
-use cube::{Amount, Corners, Midges, Turn};
+use super::coordinates::{Order, SIZE, Turned};
+use super::inner::Inside;
+use super::outer::Outside;
+use crate::solve::succession::Succession;
+use cube::{Corners, Midges};
 use std::sync::LazyLock;
 
-/// All tables.
+/// The tables of both phases.
 pub struct Tables {
     /// What turns do to pieces.
     pub turned: Turned,
-    /// Which face turn may follow which.
-    pub succession: Succession,
-    /// Which turn of the subgroup may follow which, by their places among those.
-    pub inner_succession: Succession,
-    /// The turns that lie in the subgroup, as bits.
-    pub inner_turns: u32,
-    /// For each turn the half turn of its face, by its place among the turns of the subgroup.
-    pub half_turn: [usize; TURNS],
-    twists: Vec<[u16; TURNS]>,
-    flips: Vec<[u16; TURNS]>,
-    slices: Vec<[u16; TURNS]>,
-    corner_orders: Vec<[u16; INNER_TURNS]>,
-    edge_orders: Vec<[u16; INNER_TURNS]>,
-    slice_orders: Vec<[u16; INNER_TURNS]>,
-    twists_seen: Vec<[u16; MIRRORS]>,
-    flips_seen: Vec<[u16; MIRRORS]>,
-    slice_orders_seen: Vec<[u16; WAYS]>,
-    folded_slices: Folded<MIRRORS>,
-    folded_corners: Folded<WAYS>,
-    folded_edges: Folded<WAYS>,
-    slice_twist: Distances,
-    slice_flip: Distances,
-    corners_slice: Distances,
-    edges_slice: Distances,
-    home: Inner,
+    /// Those of the first phase.
+    pub outside: Outside,
+    /// Those of the second phase.
+    pub inside: Inside,
 }
-
-/// How many orders of the four edges there are.
-const SLICE_ORDERS: usize = 24;
 
 static TABLES: LazyLock<Tables> = LazyLock::new(Tables::make);
 
@@ -51,138 +27,78 @@ impl Tables {
 
     fn make() -> Self {
         let turned = Turned::make();
-        let (twists, flips, slices) = (turned.twists(), turned.flips(), turned.slices());
-        let (corner_orders, edge_orders, slice_orders) =
-            (turned.corner_orders(), turned.edge_orders(), turned.slice_orders());
-        let goal = turned.outer(&Corners::HOME, &Midges::HOME);
-        let inside = turned.inner_of(&Order::of(&Corners::HOME, &Midges::HOME));
-        let seen = turns_seen(&turned.turns);
-        let mirrored: [_; MIRRORS] = std::array::from_fn(|way| seen[way]);
-        let (twists_seen, flips_seen) =
-            (numbers_seen(&twists, goal.twist, &mirrored), numbers_seen(&flips, goal.flip, &mirrored));
-        let folded_slices = Folded::new(&numbers_seen(&slices, goal.slice, &mirrored));
-        let outer = |second: &[[u16; TURNS]], seen: &[[u16; MIRRORS]], goal_second: u16| {
-            let pairs = FoldedPairs { first: &slices, folded: &folded_slices, second, seen };
-            pairs.distances((goal.slice, goal_second))
-        };
-        let slice_twist = outer(&twists, &twists_seen, goal.twist);
-        let slice_flip = outer(&flips, &flips_seen, goal.flip);
-        let inner_seen = turns_seen(&turned.inner.map(|turn| turned.turns[turn]));
-        let slice_orders_seen = numbers_seen(&slice_orders, inside.slice, &inner_seen);
-        let inner = |first: &[[u16; INNER_TURNS]], goal_first: u16| {
-            let folded = Folded::new(&numbers_seen(first, goal_first, &inner_seen));
-            let pairs =
-                FoldedPairs { first, folded: &folded, second: &slice_orders, seen: &slice_orders_seen };
-            let found = pairs.distances((goal_first, inside.slice));
-            (folded, found)
-        };
-        let (folded_corners, corners_slice) = inner(&corner_orders, inside.corners);
-        let (folded_edges, edges_slice) = inner(&edge_orders, inside.edges);
-        let half_turn = std::array::from_fn(|turn| {
-            let half =
-                |&inner: &usize| turned.turns[inner] == Turn::new(turned.turns[turn].block, Amount::Half);
-            turned.inner.iter().position(half).unwrap_or_default()
-        });
-        Self {
-            succession: Succession::new(&turned.turns, SIZE),
-            inner_succession: Succession::new(&turned.inner.map(|turn| turned.turns[turn]), SIZE),
-            inner_turns: turned.inner.iter().fold(0, |bits, &turn| bits | 1 << turn),
-            half_turn,
-            twists_seen,
-            flips_seen,
-            slice_orders_seen,
-            folded_slices,
-            folded_corners,
-            folded_edges,
-            slice_twist,
-            slice_flip,
-            corners_slice,
-            edges_slice,
-            home: inside,
-            turned,
-            twists,
-            flips,
-            slices,
-            corner_orders,
-            edge_orders,
-            slice_orders,
-        }
-    }
-
-    /// What a turn makes of what the first phase sees.
-    pub fn outer_after(&self, at: Outer, turn: usize) -> Outer {
-        Outer {
-            twist: self.twists[at.twist as usize][turn],
-            flip: self.flips[at.flip as usize][turn],
-            slice: self.slices[at.slice as usize][turn],
-        }
-    }
-
-    /// Those turns after which at most so many more may lead into the subgroup.
-    pub fn outer_nearer(&self, at: Outer, left: u8, among: Choices) -> Choices {
-        let (twists, flips) = (&self.twists[at.twist as usize], &self.flips[at.flip as usize]);
-        let slices = &self.slices[at.slice as usize];
-        among.only(|turn| {
-            let (class, way) = self.folded_slices.class(slices[turn]);
-            self.twist_least(class, way, twists[turn]) <= left
-                && self.flip_least(class, way, flips[turn]) <= left
-        })
-    }
-
-    /// How many turns it takes at least into the subgroup.
-    pub fn outer_least(&self, at: Outer) -> u8 {
-        let (class, way) = self.folded_slices.class(at.slice);
-        self.twist_least(class, way, at.twist).max(self.flip_least(class, way, at.flip))
-    }
-
-    fn twist_least(&self, class: usize, way: usize, twist: u16) -> u8 {
-        self.slice_twist.get(class * TWISTS + self.twists_seen[twist as usize][way] as usize)
-    }
-
-    fn flip_least(&self, class: usize, way: usize, flip: u16) -> u8 {
-        self.slice_flip.get(class * FLIPS + self.flips_seen[flip as usize][way] as usize)
-    }
-
-    /// What a turn of the subgroup, by its place among those, makes of what the second phase sees.
-    pub fn inner_after(&self, at: Inner, turn: usize) -> Inner {
-        Inner {
-            corners: self.corner_orders[at.corners as usize][turn],
-            edges: self.edge_orders[at.edges as usize][turn],
-            slice: self.slice_orders[at.slice as usize][turn],
-        }
-    }
-
-    /// Those turns of the subgroup, by their places among them, after which at most so many more may solve.
-    pub fn inner_nearer(&self, at: Inner, left: u8, among: Choices) -> Choices {
-        let (corners, edges) =
-            (&self.corner_orders[at.corners as usize], &self.edge_orders[at.edges as usize]);
-        let slices = &self.slice_orders[at.slice as usize];
-        among.only(|turn| {
-            let slice = &self.slice_orders_seen[slices[turn] as usize];
-            least(&self.folded_corners, &self.corners_slice, corners[turn], slice) <= left
-                && least(&self.folded_edges, &self.edges_slice, edges[turn], slice) <= left
-        })
-    }
-
-    /// How many turns of the subgroup it takes at least to solve.
-    pub fn inner_least(&self, at: Inner) -> u8 {
-        let slice = &self.slice_orders_seen[at.slice as usize];
-        least(&self.folded_corners, &self.corners_slice, at.corners, slice).max(least(
-            &self.folded_edges,
-            &self.edges_slice,
-            at.edges,
-            slice,
-        ))
-    }
-
-    /// Whether all is solved.
-    pub fn is_home(&self, at: Inner) -> bool {
-        at == self.home
+        let succession = Succession::new(&turned.turns, SIZE);
+        let outside = Outside::make(&turned, &succession, turned.outer(&Corners::HOME, &Midges::HOME));
+        let inside = Inside::make(&turned, turned.inner(&Order::of(&Corners::HOME, &Midges::HOME)));
+        Self { turned, outside, inside }
     }
 }
 
-/// How far an order is from home together with the order of the four edges, which is told in each way.
-fn least(folded: &Folded<WAYS>, distances: &Distances, order: u16, slice: &[u16; WAYS]) -> u8 {
-    let (class, way) = folded.class(order);
-    distances.get(class * SLICE_ORDERS + slice[way] as usize)
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::random::{below, seeded};
+    use crate::solve::succession::Choices;
+    use crate::solve3::coordinates::{INNER_TURNS, TURNS};
+    use cube::State;
+
+    /// The tables step from class to class; the model turns pieces. Both say the same after every turn of long walks.
+    #[test]
+    fn steps_from_class_to_class_are_the_turns_of_pieces() {
+        let tables = Tables::get();
+        let (turned, outside) = (&tables.turned, &tables.outside);
+        let mut generator = seeded(5);
+        for _ in 0..20 {
+            let mut state = State::solved(SIZE);
+            let mut at = outside.at(turned.outer(&state.corners(), &state.midges()));
+            for _ in 0..100 {
+                let left = below(9, &mut generator) as u8;
+                let mut free = 0;
+                for seen in 0..TURNS {
+                    let after = state.after(&[turned.turns[outside.shown(at, seen)]]);
+                    let model = outside.at(turned.outer(&after.corners(), &after.midges()));
+                    let stepped = outside.after(at, seen);
+                    assert_eq!(outside.least(stepped), outside.least(model));
+                    assert_eq!(outside.is_inside(stepped), outside.least(model) == 0);
+                    free |= u32::from(outside.least(model) <= left) << seen;
+                }
+                let may = outside.choices(at, left, None);
+                let chosen = may.filter(|&seen| outside.may_enter(outside.after(at, seen), left));
+                assert_eq!(chosen.fold(0, |bits, seen| bits | 1 << seen), free);
+                let seen = below(TURNS as u64, &mut generator) as usize;
+                state = state.after(&[turned.turns[outside.shown(at, seen)]]);
+                at = outside.after(at, seen);
+            }
+        }
+    }
+
+    #[test]
+    fn steps_inside_the_subgroup_are_the_turns_of_pieces() {
+        let tables = Tables::get();
+        let (turned, inside) = (&tables.turned, &tables.inside);
+        let mut generator = seeded(6);
+        for _ in 0..20 {
+            let mut order = Order::of(&Corners::HOME, &Midges::HOME);
+            let mut at = inside.at(turned.inner(&order));
+            for _ in 0..100 {
+                let left = below(14, &mut generator) as u8;
+                let mut free = 0;
+                for turn in 0..INNER_TURNS {
+                    let model = turned.inner(&turned.order_after(&order, turned.inner_turns[turn]));
+                    let stepped = inside.after(at, turn);
+                    assert_eq!(inside.least(stepped), inside.least(inside.at(model)));
+                    assert_eq!(
+                        inside.is_home(stepped),
+                        model == turned.inner(&Order::of(&Corners::HOME, &Midges::HOME))
+                    );
+                    free |= u32::from(inside.least(stepped) <= left) << turn;
+                }
+                let may: Choices = inside.choices(at, left, None);
+                assert_eq!(may.fold(0, |bits, turn| bits | 1 << turn), free);
+                let turn = below(INNER_TURNS as u64, &mut generator) as usize;
+                order = turned.order_after(&order, turned.inner_turns[turn]);
+                at = inside.after(at, turn);
+            }
+        }
+    }
 }

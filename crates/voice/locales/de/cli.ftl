@@ -46,6 +46,15 @@ setup-none = keins
 setup-not-found = mit diesen Zügen nicht möglich
 setups-also = auch { $others }
 
+shortest-solved = Er ist gelöst: kein Zug.
+shortest-proven = { $turns ->
+    [one] 1 Zug
+   *[other] { $turns } Züge
+}; keine Lösung ist kürzer.
+shortest-open = { $turns } Züge: die kürzeste bisher gefundene Lösung, nicht als kürzeste bewiesen. Keine Lösung hat weniger als { $least } Züge. Mehr Zeit kann beides zusammenbringen: --seconds.
+shortest-size = Kürzeste Lösungen werden für 2x2 und 3x3 gesucht, nicht für einen { $size }.
+shortest-progress = mindestens { $least } Züge, höchstens { $found }
+
 apply-solved = Jede Fläche zeigt eine Farbe: gelöst.
 apply-kind-solved = Alle { $kinds } sind gelöst.
 apply-kind = { $kinds }: { $what }.

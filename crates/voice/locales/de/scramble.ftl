@@ -12,7 +12,7 @@ condition-range-backwards = Der Bereich geht von { $from } hinunter zu { $to }; 
 condition-only-equal = Ein Wort oder ein Bereich wird nur mit = oder != verglichen.
 condition-too-deep = Klammern und „not“ sind mehr als { $most } tief verschachtelt.
 condition-too-many = Mehr als { $most } verschiedene Merkmale einer Art lassen sich nicht zusammen zählen; lass einige weg.
-condition-size-not-covered = Bedingungen gibt es bisher für 2x2 und 3x3, nicht für einen { $size }.
+condition-size-not-covered = Bedingungen gibt es für 2x2, 3x3 und 4x4, nicht für einen { $size }.
 
 condition-needs-condition = ein Merkmal wie corner.breaks oder parity, „not“ oder „(“
 condition-needs-comparison = eines von = != < <= > >=
@@ -32,7 +32,7 @@ never-twists = die Drehungen aller Ecken ergeben zusammen immer ganze Umdrehunge
 never-flips = die Zahl der gekippten Kanten ist immer gerade.
 never-parity-and-turning = Ecken und Kanten haben dieselbe Parität, Drehungen ergeben ganze Umdrehungen, und gekippte Kanten sind gerade an Zahl; zusammen lassen diese Gesetze das nicht zu.
 never-of-buffer = { $sticker } liegt auf dem Stein des Puffers, der nie gemerkt wird.
-never-one-corner-stays = beim Verdrehen eines 2x2 bleibt eine Ecke an ihrem Platz; mit --blind, wobei das Puzzle beliebig liegt, gibt es solche Scrambles.
+never-one-corner-stays = beim Verdrehen eines geraden Würfels bleibt eine Ecke an ihrem Platz; mit --blind, wobei das Puzzle beliebig liegt, gibt es solche Scrambles.
 never-out-of-range = { $feature } geht von { $least } bis { $most }.
 never-contradiction = sie widersprechen einander, oder es gibt zu wenige Steine.
 

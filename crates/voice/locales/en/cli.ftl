@@ -46,6 +46,15 @@ setup-none = none
 setup-not-found = not possible with these turns
 setups-also = also { $others }
 
+shortest-solved = It is solved: no turns.
+shortest-proven = { $turns ->
+    [one] 1 turn
+   *[other] { $turns } turns
+}; no solution is shorter.
+shortest-open = { $turns } turns: the shortest solution found so far, not proven to be a shortest one. No solution takes fewer than { $least } turns. More time may bring the two together: --seconds.
+shortest-size = Shortest solutions are searched for the 2x2 and the 3x3, not for a { $size }.
+shortest-progress = at least { $least } turns, at most { $found }
+
 apply-solved = Every face shows one colour: solved.
 apply-kind-solved = All { $kinds } are solved.
 apply-kind = { $kinds }: { $what }.

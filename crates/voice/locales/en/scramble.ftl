@@ -12,7 +12,7 @@ condition-range-backwards = The range goes from { $from } down to { $to }; write
 condition-only-equal = A word or a range is compared by = or != only.
 condition-too-deep = Brackets and “not” are nested more than { $most } deep.
 condition-too-many = More than { $most } different features of one kind cannot be counted together; leave some out.
-condition-size-not-covered = Conditions can be set for the 2x2 and the 3x3 so far, not for a { $size }.
+condition-size-not-covered = Conditions can be set for the 2x2, 3x3 and 4x4, not for a { $size }.
 
 condition-needs-condition = a feature as corner.breaks or parity, “not” or “(”
 condition-needs-comparison = one of = != < <= > >=
@@ -32,7 +32,7 @@ never-twists = the twists of all corners always add up to whole turns.
 never-flips = the number of flipped edges is always even.
 never-parity-and-turning = corners and edges agree in parity, twists add up to whole turns, and flips are even in number; these laws together do not allow it.
 never-of-buffer = { $sticker } is on the buffer's own piece, which is never memorised.
-never-one-corner-stays = scrambling a 2x2 leaves one corner in its place; with --blind, which lets the puzzle lie anyhow, there are such scrambles.
+never-one-corner-stays = scrambling leaves one corner of an even cube in its place; with --blind, which lets the puzzle lie anyhow, there are such scrambles.
 never-out-of-range = { $feature } goes from { $least } to { $most }.
 never-contradiction = they contradict each other, or there are too few pieces.
 

@@ -1,0 +1,22 @@
+//! Options of shortest solutions.
+
+use super::StateOptions;
+use clap::Args;
+use clap::value_parser;
+
+/// Options of `shortest`.
+#[derive(Debug, Args)]
+pub struct ShortestOptions {
+    /// The puzzle and its state.
+    #[command(flatten)]
+    pub state: StateOptions,
+    /// How long to search; what is known by then is told
+    #[arg(long, value_name = "NUMBER", default_value = "10", value_parser = value_parser!(u64).range(1..=604_800))]
+    pub seconds: u64,
+    /// How many positions to look at at most, for an answer that does not depend on the machine
+    #[arg(long, value_name = "NUMBER")]
+    pub positions: Option<u64>,
+    /// JSON
+    #[arg(long)]
+    pub json: bool,
+}
