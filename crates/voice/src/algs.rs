@@ -3,10 +3,10 @@
 use crate::Voice;
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
-use formats::sheet::SheetError;
+use formats::sheet::{MOST_CELLS, MOST_TAKEN, SheetError};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
-use sheet::{CycleCase, Origin, Pattern, Report, Row, Verdict};
+use sheet::{CycleCase, MOST_TURNS, Origin, Pattern, Report, Row, Verdict};
 use std::collections::BTreeMap;
 
 const MEBIBYTE: u64 = 1 << 20;
@@ -64,6 +64,9 @@ impl Voice {
                 // A cell has one line; its own place in the table is said before.
                 let what = self.parse_problem(&error.kind);
                 self.say("verdict-unreadable", &[("at", error.column.into()), ("what", what.into())])
+            }
+            Verdict::TooLong(turns) => {
+                self.say("verdict-too-long", &[("turns", (*turns).into()), ("most", MOST_TURNS.into())])
             }
             Verdict::NoCase => self.say("verdict-no-case", &[("named", row.named.as_str().into())]),
         }
@@ -153,6 +156,14 @@ impl Voice {
             SheetError::NotATable { line, what } => {
                 self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])
             }
+            SheetError::TooMuch { line } => self.say(
+                "sheet-too-much",
+                &[
+                    ("line", (*line).into()),
+                    ("cells", MOST_CELLS.into()),
+                    ("bytes", (MOST_TAKEN >> 20).into()),
+                ],
+            ),
             SheetError::NoHeader { found, meant } => {
                 let mut said = self.say("sheet-no-header", &[("found", found.join(" | ").into())]);
                 if let Some((_, meant)) = meant {

@@ -1,5 +1,7 @@
 //! The catalogues: one language's messages, found by name.
 
+use std::borrow::Cow;
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
@@ -89,6 +91,29 @@ impl Language {
     }
 }
 
+/// The blanks that have what a person typed, however long that is.
+const ECHOES: [&str; 6] = ["found", "text", "word", "key", "named", "seen"];
+
+/// The most signs of what a person typed that a sentence says again: what is longer nobody compares sign by sign.
+const LONGEST_ECHO: usize = 120;
+
+/// The beginning of a text that is too long to be said again, on one line.
+///
+/// ```
+/// use voice::excerpt;
+/// assert_eq!(excerpt("R U R'"), "R U R'");
+/// assert_eq!(excerpt(&"R ".repeat(9999)).chars().count(), 121);
+/// assert_eq!(excerpt("R\nU"), "R U");
+/// ```
+pub fn excerpt(text: &str) -> Cow<'_, str> {
+    let is_long = text.chars().nth(LONGEST_ECHO).is_some();
+    if !is_long && !text.contains(char::is_control) {
+        return Cow::Borrowed(text);
+    }
+    let signs = text.chars().take(LONGEST_ECHO).map(|sign| if sign.is_control() { ' ' } else { sign });
+    Cow::Owned(signs.chain(is_long.then_some('…')).collect())
+}
+
 /// Says things in one language.
 pub struct Voice {
     language: Language,
@@ -128,7 +153,12 @@ impl Voice {
         };
         let mut args = FluentArgs::with_capacity(blanks.len());
         for (name, value) in blanks {
-            args.set(*name, value.clone());
+            match value {
+                FluentValue::String(text) if ECHOES.contains(name) => {
+                    args.set(*name, FluentValue::from(excerpt(text).into_owned()));
+                }
+                _ => args.set(*name, value.clone()),
+            }
         }
         let mut errors = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()

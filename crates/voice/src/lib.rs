@@ -28,4 +28,4 @@ mod screens;
 mod views;
 mod why;
 
-pub use catalogue::{Language, Voice};
+pub use catalogue::{Language, Voice, excerpt};

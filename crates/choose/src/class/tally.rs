@@ -13,7 +13,7 @@ pub(crate) struct Watched {
 }
 
 impl Watched {
-    /// At most 24 aspects, which the parser sees to: no figure is over 31, so 25 places of five bits do.
+    /// At most 24 aspects (`MOST_FEATURES` and one more), which the parser sees to: no figure is over 31, so 25 places of five bits do.
     pub(crate) fn new(mut aspects: Vec<Aspect>) -> Self {
         aspects.sort_unstable();
         aspects.dedup();

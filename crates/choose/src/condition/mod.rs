@@ -85,8 +85,9 @@ pub struct Clause {
 
 /// How deep a condition may be nested.
 pub const MOST_DEPTH: usize = 200;
-/// How many different features, and how many different occurrences, of one kind are counted together.
-pub const MOST_FEATURES: usize = 24;
+/// How many different features, and how many different occurrences, of one kind are counted together. One more is kept for the
+/// parity, and for the targets that `letters` adds up.
+pub const MOST_FEATURES: usize = 23;
 
 /// Why there is no such condition.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Error)]
@@ -237,9 +238,8 @@ impl Condition {
         if let Some(orbit) = named().find(|orbit| !kinds.contains(orbit)) {
             return Err(ConditionError::KindMissing { orbit, size: self.size });
         }
-        // One place is kept for parity and one for the targets that `letters` adds up.
         let too_many = |&orbit: &Orbit| {
-            features.iter().filter(|feature| of(feature) == Some(orbit)).count() + 1 > MOST_FEATURES
+            features.iter().filter(|feature| of(feature) == Some(orbit)).count() > MOST_FEATURES
                 || tests.iter().filter(|test| test.orbit == orbit).count() > MOST_FEATURES
         };
         if kinds.iter().any(too_many) { Err(ConditionError::TooManyFeatures) } else { Ok(()) }

@@ -304,7 +304,7 @@ fn many(
         }
         let page = sheet::page(session, solver, condition, options, &all)?;
         progress.end();
-        fs::write(path, page).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        fs::write(path, page).map_err(|error| Failure::file(path, error))?;
         return Ok(ExitCode::SUCCESS);
     }
     let mut out = io::stdout().lock();

@@ -1,5 +1,6 @@
 //! Reading algorithms. The reader keeps its own stack, so that no text can exhaust the program's.
 
+use super::signs::{is_prime, plain_sign as plain};
 use super::{Algorithm, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node};
 use crate::{Amount, Axis, Block, Face, NoSuchTurn, Size, Slice, Turn};
 use std::fmt;
@@ -226,14 +227,6 @@ enum Layers {
     Range(u8, u8),
 }
 
-/// A full-width sign as the plain one (Unicode, Halfwidth and Fullwidth Forms: U+FF01 to U+FF5E in the order of ASCII).
-const fn plain(letter: char) -> char {
-    match letter {
-        '\u{ff01}'..='\u{ff5e}' => (letter as u32 - 0xff01 + 0x21) as u8 as char,
-        _ => letter,
-    }
-}
-
 impl Reader {
     fn new(text: &str, lower_is_inner: bool) -> Self {
         Self { letters: text.chars().collect(), at: 0, lower_is_inner }
@@ -365,8 +358,7 @@ impl Reader {
     }
 
     fn prime(&mut self) -> Result<bool, ParseError> {
-        let found =
-            self.peek().is_some_and(|letter| matches!(letter, '\'' | '’' | '‘' | '′' | 'ʹ' | '´' | '`'));
+        let found = self.peek().is_some_and(is_prime);
         if found {
             self.at += 1;
             if self.peek().is_some_and(|letter| letter.is_ascii_digit()) {

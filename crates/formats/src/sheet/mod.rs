@@ -17,9 +17,10 @@ mod kept;
 mod list;
 mod markdown;
 mod read;
+mod rows;
 mod table;
 
 pub use kept::{VERSION, keep, kept};
 pub use list::to_csv;
 pub use markdown::to_markdown;
-pub use read::{MOST_BYTES, Reading, SheetError, read};
+pub use read::{MOST_BYTES, MOST_CELLS, MOST_TAKEN, Reading, SheetError, read};

@@ -1,6 +1,7 @@
 //! Reading sheets as people have them.
 
 use super::list;
+use super::rows::Rows;
 use super::table::{Line, MOST_ABOVE, Table};
 use crate::document::{DocumentError, within};
 use blind::{Conventions, kind_name, kind_named};
@@ -10,6 +11,13 @@ use thiserror::Error;
 
 /// The most bytes that are read.
 pub const MOST_BYTES: usize = 16 << 20;
+
+/// The most cells that a sheet may come to: a table's lines times its longest one, further columns of every row of the sheet with
+/// them. All cases of all buffers of both kinds are 13,000.
+pub const MOST_CELLS: usize = 250_000;
+
+/// The most bytes that the rows of a sheet may come to, where several algorithms of a cell share its notes and further columns.
+pub const MOST_TAKEN: usize = 4 * MOST_BYTES;
 
 /// Why a text is no sheet.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
@@ -27,6 +35,12 @@ pub enum SheetError {
         line: u64,
         /// Why.
         what: String,
+    },
+    /// More than [`MOST_CELLS`] cells or [`MOST_TAKEN`] bytes, up to this line.
+    #[error("line {line}: the sheet comes to more than {MOST_CELLS} cells or {MOST_TAKEN} bytes")]
+    TooMuch {
+        /// The line, from 1.
+        line: u64,
     },
     /// Neither column names nor targets along both sides.
     #[error("neither a list nor a grid")]
@@ -336,7 +350,8 @@ fn list_of(
         .filter(|(name, cell)| *name != "pair" || cell.trim().chars().count() > 2)
         .map(|(_, cell)| cell.as_str());
     let by_names = reading.kind.or_else(|| reading.kind_by_names(names));
-    let mut rows: Vec<Row> = above.iter().map(|(line, cells)| aside(*line, cells)).collect();
+    let mut rows = Rows::default();
+    above.iter().try_for_each(|(line, cells)| rows.push(aside(*line, cells)))?;
     for (line, cells) in &lines[1..] {
         let named = if missing("pair") {
             format!("{} {}", cell(cells, "first"), cell(cells, "second")).trim().to_owned()
@@ -383,10 +398,10 @@ fn list_of(
             origin: Origin::Sheet,
             more,
         };
-        rows.extend(alternatives(&cell(cells, "algorithm"), &template));
+        rows.alternatives(&cell(cells, "algorithm"), &template)?;
     }
     let more = further.iter().map(|&at| head[at].clone()).collect();
-    Ok(Sheet::laid_out(Layout::List, more, rows))
+    Ok(Sheet::laid_out(Layout::List, more, rows.done()))
 }
 
 /// A grid, if the cells along both sides are targets.
@@ -427,7 +442,8 @@ fn grid(lines: &[Line], above: &[Line], reading: &Reading<'_>) -> Result<Option<
         .chain(corner_says_more.then(|| aside(*top_line, &head[..1])))
         .collect();
     let make = |rows_first: bool| {
-        let mut rows = asides.clone();
+        let mut rows = Rows::default();
+        asides.iter().try_for_each(|row| rows.push(row.clone()))?;
         for (line, cells) in &lines[1..] {
             let side = cells.first().map_or("", |cell| cell.trim());
             for at in 1..cells.len().max(head.len()) {
@@ -446,39 +462,13 @@ fn grid(lines: &[Line], above: &[Line], reading: &Reading<'_>) -> Result<Option<
                     origin: Origin::Sheet,
                     more: Vec::new(),
                 };
-                rows.extend(alternatives(text, &template));
+                rows.alternatives(text, &template)?;
             }
         }
-        Sheet::laid_out(Layout::Grid { rows_first }, Vec::new(), rows)
+        Ok::<_, SheetError>(Sheet::laid_out(Layout::Grid { rows_first }, Vec::new(), rows.done()))
     };
     // Which side comes first is told by what the algorithms do.
-    let (by_rows, by_columns) = (make(true), make(false));
+    let (by_rows, by_columns) = (make(true)?, make(false)?);
     let better = by_columns.check().right() > by_rows.check().right();
     Ok(Some(if better { by_columns } else { by_rows }))
-}
-/// A row for each algorithm of a cell: alternatives stand on lines of their own or between strokes; what follows `//` is a
-/// note.
-pub(super) fn alternatives(text: &str, template: &Row) -> Vec<Row> {
-    let with_note = |line: &str| {
-        let (algorithms, note) = line.split_once("//").unwrap_or((line, ""));
-        let note = note.trim().to_owned();
-        let parts: Vec<String> = algorithms.split(" / ").map(|part| part.trim().to_owned()).collect();
-        parts.into_iter().map(move |part| (part, note.clone()))
-    };
-    let parts: Vec<(String, String)> = text
-        .lines()
-        .flat_map(with_note)
-        .filter(|(part, note)| !part.is_empty() || !note.is_empty())
-        .collect();
-    if parts.is_empty() {
-        return vec![template.clone()];
-    }
-    parts
-        .into_iter()
-        .map(|(algorithm, note)| {
-            let notes: Vec<&str> =
-                [template.notes.as_str(), &note].into_iter().filter(|note| !note.is_empty()).collect();
-            Row { algorithm, notes: notes.join("; "), ..template.clone() }
-        })
-        .collect()
 }

@@ -36,8 +36,18 @@ no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser
 no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
 no-swap = Die Methode hat keinen Tausch für diese Art.
 not-text = Diese Zeile ist kein Text (UTF-8).
-file-too-long = Die Datei ist länger als { $most } Bytes.
-file-not-text = Die Datei ist kein Text (UTF-8).
+line-no-moves = In dieser Zeile stehen keine Züge.
+file-too-long = Das ist länger als { $most } Bytes; mehr wird nicht gelesen.
+file-not-text = Diese Datei ist kein Text.
+system-not-found = Diese Datei gibt es nicht.
+system-denied = Dieses System lässt das Programm nicht daran.
+system-directory = Das ist ein Verzeichnis; nötig ist eine Datei.
+system-no-directory = Ein Teil dieses Pfads ist eine Datei und kein Verzeichnis.
+system-full = Wo das hingeschrieben wird, ist kein Platz mehr.
+system-number = Das System verweigert es (Fehler { $number }).
+system-unknown = Das System verweigert es ohne einen Grund.
+output-closed = Die Ausgabe wurde geschlossen.
+standard-input = Standardeingabe
 held-no-rotation = { $turn } ist keine Drehung des Ganzen; --held nimmt nur x, y und z.
 
 setups-heading = { $algorithm }
@@ -59,6 +69,8 @@ picture-strip = Die Verfolgung, Buchstabe für Buchstabe
 picture-ending = { $file }: eine Bilddatei endet auf .svg oder .png.
 
 conventions-right = { $file } ist in Ordnung.
+conventions-sheet = die Tabelle der { $kinds }, die sie nennt, { $what }
+conventions-ease = die Kosten der Züge, die sie nennt, { $what }
 conventions-holding = Gehalten zum Lösen: { $up } oben, { $front } vorn.
 conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algorithm }
     Neue Zyklen beginnen { $breaks }.

@@ -36,8 +36,18 @@ no-such-target = “{ $text }” is neither a letter nor a { $kind } sticker, as
 no-such-sticker = “{ $text }” is no sticker of this puzzle.
 no-swap = The method has no swap for this kind.
 not-text = This line is no text (UTF-8).
-file-too-long = The file is longer than { $most } bytes.
-file-not-text = The file is no text (UTF-8).
+line-no-moves = There are no moves in this line.
+file-too-long = It is longer than { $most } bytes, which is the most that is read.
+file-not-text = This file is no text.
+system-not-found = There is no such file.
+system-denied = This system does not let the program use it.
+system-directory = This is a directory; a file is needed.
+system-no-directory = A part of this path is a file and no directory.
+system-full = There is no room left where this is written.
+system-number = The system refuses it (error { $number }).
+system-unknown = The system refuses it without a reason.
+output-closed = The output was closed.
+standard-input = standard input
 held-no-rotation = { $turn } is no rotation; --held takes x, y and z only.
 
 setups-heading = { $algorithm }
@@ -59,6 +69,8 @@ picture-strip = The trace, letter by letter
 picture-ending = { $file }: a picture file ends in .svg or .png.
 
 conventions-right = { $file } is in order.
+conventions-sheet = the sheet of the { $kinds } that it names, { $what }
+conventions-ease = the costs of turning that it names, { $what }
 conventions-holding = Held to solve: { $up } up, { $front } front.
 conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algorithm }
     New cycles begin { $breaks }.
