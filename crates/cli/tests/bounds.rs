@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{hoodwink, refused};
+use common::{hoodwink, json, refused};
 use predicates::prelude::PredicateBooleanExt;
 use predicates::str::{contains, starts_with};
 use std::fs;
@@ -152,6 +152,8 @@ fn signs_are_read_in_every_width() {
         .assert()
         .success()
         .stdout(plain.get_output().stdout.clone());
+    let seen = |moves| json(&["apply", "--json", moves])["facelets"].clone();
+    assert_eq!(seen("Ｒ２ ［Ｕ，Ｒ］"), seen("R2 [U,R]"));
     let plain = hoodwink().args(["check", "--corners", "AB", "R"]).assert();
     hoodwink()
         .args(["check", "--corners", "（ａＢ）", "R"])

@@ -312,7 +312,7 @@ fn mistakes_of_beginners_are_met_with_a_sentence() {
     refused(&["trace", "--puzzle", "2", "--facelets", &"W".repeat(54)], "the stickers of a 3x3");
     refused(&["trace", "--facelets", &"W".repeat(54)], "There are 54 white stickers");
     refused(&["trace", "--batch", "no/such/file"], "no/such/file");
-    refused(&["trace", "--language", "xx", "R"], "known are en, de");
+    refused(&["trace", "--language", "xx", "R"], "en and de are");
     refused(&["trace", "--conventions", "no/such/file", "R"], "no/such/file");
     refused(&["trace", "((((R U)999)999)999)999"], "more than 100000 moves");
     let long = "R ".repeat(40_000);

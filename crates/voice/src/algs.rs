@@ -11,6 +11,9 @@ use std::collections::BTreeMap;
 
 const MEBIBYTE: u64 = 1 << 20;
 
+/// What no machine has, in bytes: 16 TiB.
+const NO_MACHINE: u64 = 16 << 40;
+
 impl Voice {
     /// A case as people speak of it: its letters and stickers, `AB (UBL RDF)`.
     pub fn case(&self, case: CycleCase, conventions: &Conventions) -> String {
@@ -229,9 +232,18 @@ impl Voice {
     pub fn find_error(&self, error: &FindError) -> String {
         let mebibytes = |bytes: u64| bytes.div_ceil(MEBIBYTE);
         match error {
-            FindError::Memory { max_length, needed, allowed } => self.say(
+            FindError::Memory { max_length, needed, allowed, possible } if *needed >= NO_MACHINE => self.say(
+                "find-memory-any",
+                &[
+                    ("length", (*max_length).into()),
+                    ("allowed", (allowed / MEBIBYTE).into()),
+                    ("possible", (*possible).into()),
+                ],
+            ),
+            FindError::Memory { max_length, needed, allowed, possible } => self.say(
                 "find-memory",
                 &[
+                    ("possible", (*possible).into()),
                     ("length", (*max_length).into()),
                     ("needed", mebibytes(*needed).into()),
                     ("allowed", (allowed / MEBIBYTE).into()),
@@ -248,11 +260,11 @@ impl Voice {
     /// The same for someone before a page, who has other things to choose than a command has.
     pub fn page_find_error(&self, error: &FindError) -> String {
         match error {
-            FindError::Memory { max_length, needed, allowed } => self.say(
+            FindError::Memory { max_length, allowed, possible, .. } => self.say(
                 "page-find-memory",
                 &[
+                    ("possible", (*possible).into()),
                     ("length", (*max_length).into()),
-                    ("needed", needed.div_ceil(MEBIBYTE).into()),
                     ("allowed", (allowed / MEBIBYTE).into()),
                 ],
             ),

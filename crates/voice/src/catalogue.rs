@@ -120,19 +120,24 @@ pub struct Voice {
     bundle: FluentBundle<FluentResource>,
 }
 
+/// The messages of some files.
+pub(crate) fn bundle(language: Language, sources: &[&str]) -> FluentBundle<FluentResource> {
+    let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
+    // Sentences are plain text; marks for right-to-left names would only be in the way of copying.
+    bundle.set_use_isolating(false);
+    for source in sources {
+        let resource = match FluentResource::try_new((*source).to_owned()) {
+            Ok(resource) | Err((resource, _)) => resource,
+        };
+        bundle.add_resource_overriding(resource);
+    }
+    bundle
+}
+
 impl Voice {
     /// The voice of a language.
     pub fn new(language: Language) -> Self {
-        let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
-        // Sentences are plain text; marks for right-to-left names would only be in the way of copying.
-        bundle.set_use_isolating(false);
-        for source in language.sources() {
-            let resource = match FluentResource::try_new((*source).to_owned()) {
-                Ok(resource) | Err((resource, _)) => resource,
-            };
-            bundle.add_resource_overriding(resource);
-        }
-        Self { language, bundle }
+        Self { language, bundle: bundle(language, language.sources()) }
     }
 
     /// Its language.

@@ -19,6 +19,7 @@ mod check;
 mod conventions;
 mod documents;
 mod fault;
+mod help;
 mod method;
 mod notation;
 mod puzzle;
@@ -29,3 +30,4 @@ mod views;
 mod why;
 
 pub use catalogue::{Language, Voice, excerpt};
+pub use help::Help;

@@ -35,9 +35,6 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
     if options.question.lessons {
         return list_lessons(session, size, options.json);
     }
-    if options.count == 0 {
-        return Err(Failure::input(session.voice.word("scramble-count-zero")));
-    }
     let condition = condition(session, options, size)?;
     let mut generator = generator(options.seed)?;
     let lying = if options.blind { Lying::Anyhow } else { Lying::Scrambled };

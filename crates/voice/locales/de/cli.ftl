@@ -83,3 +83,24 @@ breaks-preference = beim ersten ungelösten von { $list }
 conventions-parity = Parität: { $algorithm }
 conventions-memo-order = Gemerkt in der Reihenfolge { $memo }.
 conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.
+usage-unknown-option = Eine Option „{ $text }“ gibt es hier nicht.
+usage-too-much = „{ $text }“ ist ein Wort zu viel; was Leerzeichen enthält, steht in Anführungszeichen.
+usage-unknown-command = Einen Befehl „{ $text }“ gibt es nicht.
+usage-no-value = { $option } braucht einen Wert.
+usage-no-value-of = { $option } braucht einen Wert: { $known }.
+usage-value = „{ $text }“ passt nicht zu { $option }; möglich ist { $known }.
+usage-number = „{ $text }“ passt nicht zu { $option }: nötig ist eine ganze Zahl, { $least } oder mehr.
+usage-number-between = „{ $text }“ passt nicht zu { $option }: nötig ist eine ganze Zahl von { $least } bis { $most }.
+usage-twice = { $option } darf nur einmal gegeben werden.
+usage-conflict = { $option } und { $other } gehen nicht zusammen.
+usage-missing = { $count ->
+    [one] { $options } fehlt.
+   *[other] { $options } fehlen.
+}
+usage-missing-command = Sag, was zu tun ist: { $known }.
+usage-values = { $option } hat zu viele oder zu wenige Werte.
+usage-not-text = Eine der Angaben ist kein Text (UTF-8).
+usage-other = Die Angaben sind nicht zu verstehen.
+usage-help = Wie man es aufruft: { $call } --help
+usage-language = „{ $text }“ ist hier keine Sprache; es gibt { $known }.
+no-such-command = Einen Befehl „{ $text }“ gibt es nicht; es gibt { $known }.

@@ -83,3 +83,24 @@ breaks-preference = at the first unsolved of { $list }
 conventions-parity = Parity: { $algorithm }
 conventions-memo-order = Memorised in the order { $memo }.
 conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.
+usage-unknown-option = There is no option “{ $text }” here.
+usage-too-much = “{ $text }” is one word too many; what has blanks in it stands in quotation marks.
+usage-unknown-command = There is no command “{ $text }”.
+usage-no-value = { $option } needs a value.
+usage-no-value-of = { $option } needs a value: { $known }.
+usage-value = “{ $text }” will not do for { $option }; { $known } will.
+usage-number = “{ $text }” will not do for { $option }: a whole number is needed, { $least } or more.
+usage-number-between = “{ $text }” will not do for { $option }: a whole number from { $least } to { $most } is needed.
+usage-twice = { $option } may be given only once.
+usage-conflict = { $option } and { $other } do not go together.
+usage-missing = { $count ->
+    [one] { $options } is missing.
+   *[other] { $options } are missing.
+}
+usage-missing-command = Say what to do: { $known }.
+usage-values = { $option } has too many values or too few.
+usage-not-text = One of the arguments is no text (UTF-8).
+usage-other = The arguments cannot be understood.
+usage-help = How to call it: { $call } --help
+usage-language = “{ $text }” is no language here; { $known } are.
+no-such-command = There is no command “{ $text }”; known are { $known }.
