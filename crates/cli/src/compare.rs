@@ -111,7 +111,7 @@ fn conventions_of(
         _ => return Err(unknown(text)),
     };
     if corners == MethodName::SliceSwap {
-        return Err(unknown(names[0]));
+        return Err(Failure::input(session.voice.say("compare-not-corners", &[("text", names[0].into())])));
     }
     let mut conventions = Conventions::default();
     for (orbit, method) in [(Orbit::Corner, corners), (Orbit::Midge, edges)] {

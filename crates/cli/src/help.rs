@@ -2,6 +2,7 @@
 
 use crate::arguments::Arguments;
 use clap::{Arg, ArgAction, Command, CommandFactory};
+use std::fmt::Write as _;
 use voice::{Help, Language};
 
 /// What the texts of the whole program are called.
@@ -49,7 +50,7 @@ fn in_words_of(help: &Help, command: Command, path: &str) -> Command {
         (true, "help-heading-options", "{options}"),
     ];
     for (_, heading, part) in parts.into_iter().filter(|(is_there, ..)| *is_there) {
-        template += &format!("\n{}:\n{part}\n", text(heading));
+        let _ = write!(template, "\n{}:\n{part}\n", text(heading));
     }
     command.override_usage(usage).help_template(template.trim_end().to_owned())
 }
@@ -161,7 +162,7 @@ mod tests {
     #[test]
     fn german_help_has_no_english_left() {
         let mut program = program(Language::German);
-        let mut see = |command: &mut Command| {
+        let see = |command: &mut Command| {
             for text in [command.render_help().to_string(), command.render_long_help().to_string()] {
                 for word in [
                     "Usage",

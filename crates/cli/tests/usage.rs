@@ -78,3 +78,58 @@ fn there_is_a_manual_page_for_every_command_in_every_language() {
     }
     hoodwink().args(["man", "algs find"]).assert().success().stdout(contains("hoodwink\\-algs\\-find"));
 }
+
+#[test]
+fn what_is_wrong_is_said_by_name() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, text).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let doubled = file("doubled.toml", "[breaks]\ncorner = [\"UFR\", \"UBL\", \"UFR\"]\n");
+    let white = file("white.toml", "[colours]\nU = \"white\"\nF = \"green\"\nD = \"white\"\n");
+    let default = file("default.toml", "[colours]\nF = \"White\"\n");
+    let all = [
+        &["trace", "U R'2"][..],
+        &["trace", "(R U)'3 F"],
+        &["trace", "R'2U"],
+        &["trace", "Ｒ'２"],
+        &["algs", "find", "--flip", "UF,UFR"],
+        &["algs", "find", "--flip", "UF,UX"],
+        &["algs", "find", "--twist", "UFR"],
+        &["algs", "find", "--exchange", "UFR,UF,UBR,UR"],
+        &["setups", "--kind", "corner", "--turns", "R,Q"],
+        &["setups", "--kind", "corner", "--turns", ""],
+        &["setups", "--kind", "edge", "--target", "UFR"],
+        &["compare", "slice-swap+one-swap", "one-swap"],
+        &["conventions", "check", &doubled],
+        &["conventions", "check", &white],
+        &["conventions", "check", &default],
+        &["trace", "--facelets", "WWWWWWWWW OOOOOOOOO GGGGGGGGG RRRRRRRRR BBBBBBBBB YYYYYYYYU"],
+    ];
+    let place = folder.path().to_str().unwrap();
+    insta::assert_snapshot!(all.map(said).join("\n").replace(place, "FOLDER"));
+}
+
+#[test]
+fn set_ups_use_the_amounts_that_are_named() {
+    let of = |turns| {
+        let object = json(&["setups", "--kind", "corner", "--target", "N", "--turns", turns, "--json"]);
+        object["targets"][0]["setups"].clone()
+    };
+    assert_eq!(of("R,F"), serde_json::json!(["R' F"]));
+    assert_eq!(of("R',F"), serde_json::json!(["R' F"]));
+    assert_ne!(of("R2,F"), serde_json::json!(["R' F"]));
+}
+
+#[test]
+fn moved_centres_are_told() {
+    hoodwink().args(["apply", "M"]).assert().success().stdout(contains("The centres have moved"));
+    hoodwink().args(["apply", "R"]).assert().success().stdout(contains("centres have moved").not());
+    hoodwink()
+        .args(["apply", "x"])
+        .assert()
+        .success()
+        .stdout(contains("solved").and(contains("centres have moved").not()));
+}

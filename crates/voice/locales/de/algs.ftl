@@ -54,6 +54,15 @@ grid-first-second = erstes ↓ zweites →
 
 find-one-or-all = Sag, welcher Fall: zwei Ziele, wie UBR RDF oder Buchstaben, oder --all.
 find-two-targets = „{ $text }“ sollten zwei Ziele sein, wie UBR,RDF.
+find-twist-takes = --twist nimmt zwei Ecken, wie UBL,DFR
+find-flip-takes = --flip nimmt zwei Kanten, wie UF,UB
+find-exchange-takes = --exchange nimmt zwei Ecken und zwei Kanten, wie UFR,UBR,UF,UR
+find-last-takes = --last nimmt zwei Ecken und zwei Kanten, wie UBR,DFR,UF,UR
+find-other-kind = { $text } ist eine { $kind ->
+    [corner] Ecke
+   *[edge] Kante
+}; { $takes }.
+find-other-count = { $takes }; „{ $text }“ hat { $count }.
 find-same-piece = { $first } und { $second } sind auf einem Teil ({ $kind }); nötig sind verschiedene.
 find-unreachable = Keine Züge tun das: { $what }
 find-only-on = Dreierzyklen werden für Ecken und Kanten des 2x2 und 3x3 gesucht.
@@ -108,6 +117,7 @@ solution-heading-methods = Ausgeführt:
 
 compare-two = Nenne mindestens zwei Methoden zum Vergleichen, wie: hoodwink compare one-swap three-cycle
 compare-unknown = „{ $text }“ ist keine Methode; bekannt sind one-swap, slice-swap, three-cycle, zwei davon mit + für Ecken und Kanten (wie three-cycle+slice-swap), gefolgt von ,least ,fewest ,exchange oder ,cycles, oder eine Datei mit Konventionen.
+compare-not-corners = „{ $text }“ ist eine Methode nur für Kanten; für Ecken gibt es one-swap und three-cycle, wie one-swap+{ $text }.
 compare-heading = { $count } gleichverteilt zufällige Zustände, Startwert { $seed }
 compare-letters = Buchstaben
 compare-algorithms = Algorithmen

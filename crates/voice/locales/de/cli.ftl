@@ -52,11 +52,14 @@ held-no-rotation = { $turn } ist keine Drehung des Ganzen; --held nimmt nur x, y
 
 setups-heading = { $algorithm }
     tauscht { $buffer } und { $target }. Ein Setup bringt den Sticker eines Ziels nach { $target } und lässt { $left } in Ruhe.
+setups-item = Angabe { $number } von --turns: { $what }
+setups-no-turns = In --turns stehen keine Züge; nenne welche, wie R,F,D oder R2,U.
 setup-none = keins
 setup-not-found = mit diesen Zügen nicht möglich
 setups-also = auch { $others }
 
 apply-solved = Jede Fläche zeigt eine Farbe: gelöst.
+apply-centres = Die Mitten sind gewandert; wo Teile sind, wird von ihnen aus gesagt.
 apply-kind-solved = Alle { $kinds } sind gelöst.
 apply-kind = { $kinds }: { $what }.
 apply-away = { $count } an anderen Plätzen, bei { $pieces }

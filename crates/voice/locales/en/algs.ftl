@@ -54,6 +54,15 @@ grid-first-second = first ↓ second →
 
 find-one-or-all = Say which case: two targets, as UBR RDF or letters, or --all.
 find-two-targets = “{ $text }” should be two targets, as UBR,RDF.
+find-twist-takes = --twist takes two corners, as UBL,DFR
+find-flip-takes = --flip takes two edges, as UF,UB
+find-exchange-takes = --exchange takes two corners and two edges, as UFR,UBR,UF,UR
+find-last-takes = --last takes two corners and two edges, as UBR,DFR,UF,UR
+find-other-kind = { $text } is { $kind ->
+    [corner] a corner
+   *[edge] an edge
+}; { $takes }.
+find-other-count = { $takes }; “{ $text }” has { $count }.
 find-same-piece = { $first } and { $second } are on one { $kind }; different ones are needed.
 find-unreachable = No turns do that: { $what }
 find-only-on = Three-cycles are searched for corners and edges of the 2x2 and 3x3.
@@ -108,6 +117,7 @@ solution-heading-methods = Carried out:
 
 compare-two = Name at least two methods to compare, as: hoodwink compare one-swap three-cycle
 compare-unknown = “{ $text }” is no method; known are one-swap, slice-swap, three-cycle, two of them joined by + for corners and edges (as three-cycle+slice-swap), followed by ,least ,fewest ,exchange or ,cycles, or a conventions file.
+compare-not-corners = “{ $text }” is a method for edges only; for corners there are one-swap and three-cycle, as one-swap+{ $text }.
 compare-heading = { $count } uniformly random states, seed { $seed }
 compare-letters = letters
 compare-algorithms = algorithms

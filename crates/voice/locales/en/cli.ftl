@@ -32,7 +32,10 @@ scramble-missing = There is no scramble. Write it behind the command in quotatio
 facelets-other-size = These are the stickers of a { $found }, but the puzzle is a { $size }; say --puzzle.
 no-such-kind = “{ $text }” is no kind of piece here; choose one of { $known }.
 kind-not-there = A { $size } has no { $kinds }.
-no-such-target = “{ $text }” is neither a letter nor a { $kind } sticker, as UFR or UF.
+no-such-target = “{ $text }” is neither a letter nor a sticker of { $kind ->
+    [edge] an edge
+   *[other] a { $kind }
+}, as UFR or UF.
 no-such-sticker = “{ $text }” is no sticker of this puzzle.
 no-swap = The method has no swap for this kind.
 not-text = This line is no text (UTF-8).
@@ -52,11 +55,14 @@ held-no-rotation = { $turn } is no rotation; --held takes x, y and z only.
 
 setups-heading = { $algorithm }
     exchanges { $buffer } and { $target }. A set-up brings a target's sticker to { $target } and leaves alone { $left }.
+setups-item = Item { $number } of --turns: { $what }
+setups-no-turns = There are no turns in --turns; name some, as R,F,D or R2,U.
 setup-none = none
 setup-not-found = not possible with these turns
 setups-also = also { $others }
 
 apply-solved = Every face shows one colour: solved.
+apply-centres = The centres have moved; where pieces are is told as seen from them.
 apply-kind-solved = All { $kinds } are solved.
 apply-kind = { $kinds }: { $what }.
 apply-away = { $count } in other places, at { $pieces }
