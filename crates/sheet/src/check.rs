@@ -2,7 +2,7 @@
 
 use super::{CycleCase, Row, SIZE, Sheet};
 use blind::moved_pieces;
-use cube::{Algorithm, Orbit, ParseError, Rotation, State, Sticker, plain_sign};
+use cube::{Algorithm, Orbit, OrbitMap, ParseError, Rotation, State, Sticker, plain_sign};
 
 /// What was found out about a row.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -115,6 +115,20 @@ fn is_empty(algorithm: &str) -> bool {
     let fills =
         |sign: char| sign.is_whitespace() || "-–—‐‑‒―−_./\\|*+=~#?!,;:•·…×✕✗".contains(plain_sign(sign));
     algorithm.chars().all(fills)
+}
+
+/// The kind of piece that most of some algorithms cycle; none where none cycles any, or two are as often.
+pub fn kind_cycled(algorithms: impl Iterator<Item = Algorithm>) -> Option<Orbit> {
+    let mut counts: OrbitMap<usize> = OrbitMap::default();
+    for algorithm in algorithms {
+        let state = State::solved(SIZE).after(&algorithm.flatten());
+        for &orbit in Orbit::of(SIZE) {
+            counts[orbit] += usize::from(ring(&state, orbit, None).is_some());
+        }
+    }
+    let most = Orbit::of(SIZE).iter().copied().max_by_key(|&orbit| counts[orbit])?;
+    let alone = Orbit::of(SIZE).iter().all(|&other| other == most || counts[other] < counts[most]);
+    alone.then_some(most)
 }
 
 /// What an algorithm does, measured against the case it is meant for.

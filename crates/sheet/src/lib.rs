@@ -24,7 +24,7 @@ mod check;
 mod fill;
 mod statistics;
 
-pub use check::{MOST_TURNS, Pattern, Report, Verdict, verdict_of};
+pub use check::{MOST_TURNS, Pattern, Report, Verdict, kind_cycled, verdict_of};
 pub use fill::{Filled, Known};
 pub use statistics::{Slow, Statistics};
 
@@ -84,7 +84,7 @@ pub enum Layout {
 }
 
 /// A row of a list, or a cell of a grid.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
 pub struct Row {
     /// The line in the source, from 1; 0 for what was filled in.
     pub line: u64,

@@ -177,6 +177,9 @@ impl Voice {
             SheetError::ColumnMissing(column) => {
                 self.say("sheet-column-missing", &[("column", (*column).into())])
             }
+            SheetError::OrderUnknown { right } => {
+                self.say("sheet-order-unknown", &[("right", (*right).into())])
+            }
             SheetError::KindUnknown => self.word("sheet-kind-unknown"),
             SheetError::NoBuffer { word, orbit } => self.say(
                 "sheet-no-buffer",

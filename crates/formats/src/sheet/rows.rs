@@ -2,6 +2,7 @@
 
 use super::SheetError;
 use super::read::{MOST_CELLS, MOST_TAKEN};
+use super::salvage::moves_and_note;
 use sheet::Row;
 
 /// Rows read so far.
@@ -28,8 +29,8 @@ impl Rows {
         Ok(())
     }
 
-    /// A row for each algorithm of a cell: alternatives stand on lines of their own or between strokes; what follows `//` is a
-    /// note.
+    /// A row for each algorithm of a cell: alternatives stand on lines of their own, between strokes or after a semicolon or
+    /// "or"; what follows `//` is a note. Of what is no moves as a whole, moves are told from remarks.
     ///
     /// # Errors
     /// As [`Rows::push`].
@@ -38,14 +39,17 @@ impl Rows {
         for line in text.lines() {
             let (algorithms, note) = line.split_once("//").unwrap_or((line, ""));
             let note = note.trim();
-            for algorithm in algorithms.split(" / ").map(str::trim) {
+            for algorithm in apart(algorithms) {
+                let algorithm = algorithm.trim();
                 if algorithm.is_empty() && note.is_empty() {
                     continue;
                 }
                 any = true;
-                let notes: Vec<&str> =
-                    [template.notes.as_str(), note].into_iter().filter(|note| !note.is_empty()).collect();
-                let (algorithm, notes) = (algorithm.to_owned(), notes.join("; "));
+                let (algorithm, remark) =
+                    moves_and_note(algorithm).unwrap_or_else(|| (algorithm.to_owned(), String::new()));
+                let notes =
+                    [template.notes.as_str(), &remark, note].into_iter().filter(|note| !note.is_empty());
+                let notes = notes.collect::<Vec<_>>().join("; ");
                 self.push(Row { algorithm, notes, ..template.clone() })?;
             }
         }
@@ -56,4 +60,14 @@ impl Rows {
     pub fn done(self) -> Vec<Row> {
         self.read
     }
+}
+
+/// The algorithms of a line.
+fn apart(line: &str) -> impl Iterator<Item = &str> {
+    let or = |part| {
+        ["| ", " or ", " oder "].iter().fold(vec![part], |parts: Vec<&str>, sign| {
+            parts.into_iter().flat_map(|part| part.split(sign)).collect()
+        })
+    };
+    line.split(" / ").flat_map(|part| part.split(';')).flat_map(or)
 }

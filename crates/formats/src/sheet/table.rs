@@ -48,7 +48,7 @@ pub(super) struct Table {
 }
 
 /// The lines above the head that a table may have, such as a title.
-pub(super) const MOST_ABOVE: usize = 4;
+pub(super) const MOST_ABOVE: usize = 20;
 
 impl Table {
     pub fn read(text: &str, delimiter: Delimiter) -> Result<Self, SheetError> {

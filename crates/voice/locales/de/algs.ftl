@@ -23,6 +23,7 @@ sheet-too-much = Zeile { $line }: bis hierher kommt die Tabelle auf mehr als { $
 sheet-no-header = Das ist weder eine Liste noch ein Gitter. Eine Liste beginnt mit den Namen der Spalten: first, second (oder pair) und algorithm, dazu vielleicht kind, buffer, notes. Ein Gitter hat Ziele am oberen und am linken Rand. Die erste Zeile ist hier: { $found }
 sheet-column-missing = Der Liste fehlt die Spalte „{ $column }“.
 sheet-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; sag --kind corner oder --kind edge.
+sheet-order-unknown = Es ist nicht zu erkennen, an welcher Seite des Gitters das erste Ziel steht: { $right } Zellen sind richtig, wenn es links steht, und ebenso viele, wenn es oben steht. Sag --first left oder --first top.
 sheet-no-buffer = „{ $text }“ ist kein Sticker dieser Art ({ $kind }) und kann nicht der Puffer sein.
 sheet-several = Die Tabelle hat Fälle mehrerer Arten oder Puffer: { $found }. Wähle mit --kind und --buffer.
 sheet-no-cases = Die Tabelle hat keinen lesbaren Fall.

@@ -23,6 +23,7 @@ sheet-too-much = Line { $line }: up to here the sheet comes to more than { $cell
 sheet-no-header = This is neither a list nor a grid. A list begins with a line of column names: first, second (or pair) and algorithm, and perhaps kind, buffer, notes. A grid has targets along the top and the left side. Here the first line is: { $found }
 sheet-column-missing = The list has no column “{ $column }”.
 sheet-kind-unknown = It cannot be told whether these are corners or edges; say --kind corner or --kind edge.
+sheet-order-unknown = It cannot be told which side of the grid has the first target: { $right } cells are right when it stands at the left, and as many when it stands at the top. Say --first left or --first top.
 sheet-no-buffer = “{ $text }” is no { $kind } sticker, so it cannot be the buffer.
 sheet-several = The sheet has cases of several kinds or buffers: { $found }. Choose with --kind and --buffer.
 sheet-no-cases = The sheet has no case that can be read.
