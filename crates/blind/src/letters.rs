@@ -2,7 +2,7 @@
 //!
 //! A letter is a text of one sign or a few, in any script: `A`, `Ж`, `か`, `ko`, `17`.
 
-use cube::Sticker;
+use cube::{Sticker, plain_sign};
 use std::sync::Arc;
 use thiserror::Error;
 
@@ -62,6 +62,9 @@ pub enum UnknownLetter {
         /// What stands there.
         found: char,
     },
+    /// More than [`LONGEST_MEMO`] bytes.
+    #[error("the text is {0} bytes long; at most {LONGEST_MEMO} are read")]
+    TooLong(usize),
     /// Signs that make letters in more than one way.
     #[error("column {column}: the letters can be read in more than one way")]
     Ambiguous {
@@ -78,16 +81,21 @@ fn folded(letter: &str) -> Vec<char> {
     letter.chars().map(folded_sign).collect()
 }
 
-/// A sign without its case, one for one: what would be two signs in capitals (ß) stays as it is, or a row of letters could be
+/// The longest text of letters that is read, in bytes: a memo of a 7x7 in long letters is many times below.
+pub const LONGEST_MEMO: usize = 16 << 10;
+
+/// A sign without its case and its width, one for one: what would be two signs in capitals (ß) stays as it is, or a row of letters could be
 /// read in another way than it was written.
 fn folded_sign(sign: char) -> char {
     let single = |mut signs: std::char::ToUppercase| signs.next().filter(|_| signs.next().is_none());
+    let sign = plain_sign(sign);
     let capital = single(sign.to_uppercase()).unwrap_or(sign);
     let mut small = capital.to_lowercase();
     small.next().filter(|_| small.next().is_none()).unwrap_or(capital)
 }
 
 fn separates(sign: char) -> bool {
+    let sign = plain_sign(sign);
     sign.is_whitespace() || SEPARATORS.contains(sign)
 }
 
@@ -173,8 +181,8 @@ impl Letters {
     /// Signs that stand together are one letter where there is such a letter, else they are taken apart into letters.
     ///
     /// # Errors
-    /// [`UnknownLetter`] for the first sign with which no letter can go on, and for signs that can be taken apart in
-    /// two ways.
+    /// [`UnknownLetter`] for the first sign with which no letter can go on, for signs that can be taken apart in
+    /// two ways, and for a text of more than [`LONGEST_MEMO`] bytes.
     ///
     /// ```
     /// use blind::Letters;
@@ -183,6 +191,9 @@ impl Letters {
     /// assert!(letters.read("HZ").is_err());
     /// ```
     pub fn read(&self, text: &str) -> Result<Vec<Sticker>, UnknownLetter> {
+        if text.len() > LONGEST_MEMO {
+            return Err(UnknownLetter::TooLong(text.len()));
+        }
         let folded_letters: Vec<Vec<char>> = self.all().map(folded).collect();
         let mut stickers = Vec::new();
         let mut run: Vec<char> = Vec::new();

@@ -32,7 +32,7 @@ pub use execution::{Action, ExecutionError, Solution};
 pub use holding::{Held, HoldChoice, solved_pieces};
 pub use kind::{kind_name, kind_named};
 pub use least_time::cheapest_breaks;
-pub use letters::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
+pub use letters::{LONGEST_LETTER, LONGEST_MEMO, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
 pub use method::{
     Carrier, Case, Costs, Cycles, Exchange, Group, Method, MethodError, Outfit, Parity, SliceLetter,

@@ -1,7 +1,7 @@
 //! Letters of any script and length: what is written is read back, however it is grouped and in whatever case, and what is no
 //! letter is named with its place.
 
-use blind::{LONGEST_LETTER, Letters, LettersError, SEPARATORS, UnknownLetter};
+use blind::{LONGEST_LETTER, LONGEST_MEMO, Letters, LettersError, SEPARATORS, UnknownLetter};
 use cube::Sticker;
 use proptest::prelude::*;
 use rand::prelude::*;
@@ -60,6 +60,13 @@ fn cased(text: &str, rng: &mut impl Rng) -> String {
         .collect()
 }
 
+#[test]
+fn a_memo_may_be_written_in_full_width_signs() {
+    let letters = Letters::default();
+    assert_eq!(letters.read("（ＡＢ） ｃ，Ｄ"), letters.read("(AB) c,D"));
+    assert_eq!(letters.read(&"A".repeat(LONGEST_MEMO + 1)), Err(UnknownLetter::TooLong(LONGEST_MEMO + 1)));
+}
+
 proptest! {
     #[test]
     fn what_is_spelt_is_read(texts in scheme(), row in row()) {
@@ -114,6 +121,8 @@ proptest! {
         let letters = Letters::new(&texts).unwrap();
         let found = sign.chars().next().unwrap();
         let part_of_a_letter = |letter: &String| letter.chars().any(|other| alike(&other.to_string(), &sign));
+        // Full-width signs are read as the plain ones (Unicode, Halfwidth and Fullwidth Forms).
+        prop_assume!(!('\u{ff01}'..='\u{ff5e}').contains(&found));
         prop_assume!(!texts.iter().any(part_of_a_letter) && !SEPARATORS.contains(found) && !found.is_whitespace());
         let mut words: Vec<&str> = row.iter().map(|sticker| texts[sticker.index()].as_str()).collect();
         let at = at.index(words.len() + 1);

@@ -5,7 +5,7 @@ use crate::failure::Failure;
 use crate::input::Session;
 use crate::{pictures, wire};
 use blind::kind_name;
-use cube::{Orbit, State, Sticker};
+use cube::{Orbit, Rotation, State, Sticker};
 use std::io::{self, Write};
 use std::process::ExitCode;
 
@@ -32,6 +32,8 @@ pub fn run(session: &Session, options: &ApplyOptions) -> Result<ExitCode, Failur
     writeln!(out, "{}  {}", voice.word("label-stickers"), session.stickers(&puzzle.state))?;
     if puzzle.state.solved_hold().is_some() {
         writeln!(out, "{}", voice.word("apply-solved"))?;
+    } else if puzzle.state.core() != Rotation::NONE {
+        writeln!(out, "{}", voice.word("apply-centres"))?;
     }
     for (orbit, kind) in Orbit::of(puzzle.size).iter().zip(&unsolved) {
         let kinds = voice.kinds(*orbit);

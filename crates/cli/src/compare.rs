@@ -38,7 +38,9 @@ pub fn run(session: &Session, options: &CompareOptions) -> Result<ExitCode, Fail
     for text in &options.methods {
         let (conventions, directory) = conventions_of(session, text)?;
         let solver = session.solver_of(SIZE, conventions, directory.as_deref(), Some(&model), true)?;
-        session.method(&solver).map_err(|failure| Failure::input(format!("{text}: {failure}")))?;
+        session
+            .method(&solver)
+            .map_err(|failure| Failure::input(format!("{text}: {}", failure.said(&session.voice))))?;
         solvers.push(solver);
     }
     let chunks = options.count.div_ceil(CHUNK);
@@ -62,8 +64,7 @@ pub fn run(session: &Session, options: &CompareOptions) -> Result<ExitCode, Fail
         )
         .map_err(|error| Failure::input(session.voice.no_solution(&error)))?;
     if let Some(path) = &options.svg {
-        let written = pictures(session, options, &compared, path);
-        written.map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        pictures(session, options, &compared, path).map_err(|error| Failure::file(path, error))?;
     }
     let mut out = io::BufWriter::new(io::stdout().lock());
     if options.json {
@@ -110,7 +111,7 @@ fn conventions_of(
         _ => return Err(unknown(text)),
     };
     if corners == MethodName::SliceSwap {
-        return Err(unknown(names[0]));
+        return Err(Failure::input(session.voice.say("compare-not-corners", &[("text", names[0].into())])));
     }
     let mut conventions = Conventions::default();
     for (orbit, method) in [(Orbit::Corner, corners), (Orbit::Midge, edges)] {

@@ -1,7 +1,7 @@
 //! `hoodwink conventions`: what is settled, and whether a file is in order.
 
 use crate::arguments::{ConventionsAction, ConventionsOptions};
-use crate::failure::Failure;
+use crate::failure::{self, Failure};
 use crate::input::Session;
 use crate::{pictures, wire};
 use blind::{BreakChoice, OrbitOrder};
@@ -14,12 +14,15 @@ pub fn run(session: &Session, options: &ConventionsOptions) -> Result<ExitCode, 
     match &options.action {
         ConventionsAction::Show { puzzle, toml, json } => show(session, puzzle, *toml, *json),
         ConventionsAction::Check { file, json } => {
-            let checked = Session::read_conventions(file, &session.voice);
+            let checked = Session::read_conventions(file, &session.voice).and_then(|conventions| {
+                session.check_named(&conventions, file)?;
+                Ok(conventions)
+            });
             let mut out = io::stdout().lock();
             if *json {
                 let (right, error, toml) = match checked {
                     Ok(conventions) => (true, None, Some(formats::conventions::write(&conventions))),
-                    Err(failure) => (false, Some(failure.to_string()), None),
+                    Err(failure) => (false, Some(failure.said(&session.voice)), None),
                 };
                 let object = wire::Conventions { version: wire::VERSION, right, error, toml };
                 serde_json::to_writer(&mut out, &object).map_err(io::Error::from)?;
@@ -27,7 +30,7 @@ pub fn run(session: &Session, options: &ConventionsOptions) -> Result<ExitCode, 
                 return Ok(ExitCode::from(if right { 0 } else { 2 }));
             }
             checked?;
-            let name = file.display().to_string();
+            let name = failure::named(file, &session.voice);
             writeln!(out, "{}", session.voice.say("conventions-right", &[("file", name.into())]))?;
             Ok(ExitCode::SUCCESS)
         }

@@ -7,18 +7,13 @@ use blind::{
     kind_name, kind_named, nearest,
 };
 use cube::{Facelets, Orbit, Size, State, Sticker, Turn};
+use formats::text::Written;
 use formats::{ease, sheet, state_text};
 use search::ease::Model;
 use std::fs;
 use std::io::{self, IsTerminal, Read};
 use std::path::{Path, PathBuf};
-use voice::{Language, Voice};
-
-/// The most bytes that are read of a conventions file.
-const LONGEST_CONVENTIONS: u64 = 1 << 20;
-
-/// The most bytes that are read of a sheet or a table of timings.
-const LONGEST_TABLE: u64 = 16 << 20;
+use voice::Voice;
 
 /// What every command has at hand.
 pub struct Session {
@@ -42,12 +37,7 @@ pub struct Puzzle {
 
 impl Session {
     /// Reads the conventions and chooses the language.
-    pub fn open(shared: &Shared) -> Result<Self, Failure> {
-        let language = Language::from_tag(&shared.language).ok_or_else(|| {
-            let known = Language::ALL.map(Language::tag).join(", ");
-            Failure::input(format!("--language {}: known are {known}", shared.language))
-        })?;
-        let voice = Voice::new(language);
+    pub fn open(shared: &Shared, voice: Voice) -> Result<Self, Failure> {
         let conventions = match &shared.conventions {
             None => Conventions::default(),
             Some(path) => Self::read_conventions(path, &voice)?,
@@ -58,48 +48,29 @@ impl Session {
 
     /// Reads a conventions file.
     pub fn read_conventions(path: &Path, voice: &Voice) -> Result<Conventions, Failure> {
-        let failed = |what: String| Failure::input(format!("{}: {what}", path.display()));
-        let length = fs::metadata(path).map_err(|error| failed(error.to_string()))?.len();
-        if length > LONGEST_CONVENTIONS {
-            return Err(failed(voice.say("file-too-long", &[("most", LONGEST_CONVENTIONS.into())])));
-        }
-        let text = fs::read_to_string(path).map_err(|error| failed(error.to_string()))?;
-        formats::conventions::read(&text).map_err(|error| failed(voice.conventions_error(&error)))
+        let text = read_text(path, formats::conventions::MOST_BYTES, voice)?;
+        formats::conventions::read(&text)
+            .map_err(|error| Failure::in_file(path, &voice.conventions_error(&error), voice))
     }
 
-    /// Reads a text, from standard input for `-`.
-    pub fn read(&self, path: &Path) -> Result<String, Failure> {
-        let text = String::from_utf8(self.bytes(path)?);
-        text.map_err(|_| Failure::input(format!("{}: {}", path.display(), self.voice.word("file-not-text"))))
+    /// Whether all is there that conventions name: their sheets and their costs of turning, beside their file.
+    pub fn check_named(&self, conventions: &Conventions, file: &Path) -> Result<(), Failure> {
+        let directory = file.parent();
+        let placed = |failure: Failure| Failure::in_file(file, &failure.said(&self.voice), &self.voice);
+        self.algorithms_of(::sheet::SIZE, conventions, directory).map_err(placed)?;
+        costs_named(&self.voice, conventions, directory).map(drop).map_err(placed)
     }
 
-    /// Reads a table. Programs for tables write files in the letters of the system that they were made for; what is no UTF-8
+    /// Reads a text of at most so many bytes, from standard input for `-`.
+    pub fn read(&self, path: &Path, most: usize) -> Result<String, Failure> {
+        read_text(path, most, &self.voice)
+    }
+
+    /// Reads a table. Programs for tables write files in the letters of the system that they were made for; what is no Unicode
     /// is read as Windows-1252, which has Latin-1 in it.
     pub fn read_table(&self, path: &Path) -> Result<String, Failure> {
-        String::from_utf8(self.bytes(path)?).or_else(|error| {
-            let (text, ..) = encoding_rs::WINDOWS_1252.decode(error.as_bytes());
-            Ok(text.into_owned())
-        })
-    }
-
-    fn bytes(&self, path: &Path) -> Result<Vec<u8>, Failure> {
-        let failed = |what: String| Failure::input(format!("{}: {what}", path.display()));
-        let mut text = Vec::new();
-        let read = if path == Path::new("-") {
-            io::stdin().lock().take(LONGEST_TABLE + 1).read_to_end(&mut text)
-        } else {
-            fs::File::open(path).and_then(|file| file.take(LONGEST_TABLE + 1).read_to_end(&mut text))
-        };
-        read.map_err(|error| failed(error.to_string()))?;
-        if text.len() as u64 > LONGEST_TABLE {
-            return Err(failed(self.voice.say("file-too-long", &[("most", LONGEST_TABLE.into())])));
-        }
-        Ok(text)
-    }
-
-    /// A file that the conventions name, found beside theirs.
-    pub fn beside(&self, place: &str) -> PathBuf {
-        self.directory.as_ref().map_or_else(|| PathBuf::from(place), |directory| directory.join(place))
+        let bytes = bytes(path, sheet::MOST_BYTES, &self.voice)?;
+        formats::text::read(&bytes).map(|(text, _)| text).ok_or_else(|| no_text(path, &self.voice))
     }
 
     /// The solver of a puzzle, made once a command: these conventions, the sheets and the costs of hands that they name.
@@ -155,9 +126,13 @@ impl Session {
             let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
             let mut reading = sheet::Reading::new(conventions);
             reading.kind = Some(orbit);
-            let sheet = sheet::read(&self.read_table(&path)?, &reading).map_err(|error| {
-                Failure::input(format!("{}: {}", path.display(), self.voice.sheet_error(&error)))
-            })?;
+            let failed = |what: String| {
+                let blanks = [("kinds", self.voice.kinds(orbit).into()), ("what", what.into())];
+                Failure::input(self.voice.say("conventions-sheet", &blanks))
+            };
+            let text = self.read_table(&path).map_err(|failure| failed(failure.said(&self.voice)))?;
+            let sheet = sheet::read(&text, &reading)
+                .map_err(|error| failed(format!("{}: {}", path.display(), self.voice.sheet_error(&error))))?;
             algorithms.extend(sheet.algorithms());
         }
         Ok(algorithms)
@@ -187,11 +162,12 @@ impl Session {
             let state = self.state_of_facelets(text, size)?;
             return Ok(Puzzle { size, scramble: None, state });
         }
-        if options.scramble.is_empty() {
+        let text = options.scramble.join(" ");
+        let turns = self.turns(&text, size)?;
+        if turns.is_empty() {
             return Err(Failure::input(self.voice.word("scramble-missing")));
         }
-        let text = options.scramble.join(" ");
-        let state = State::solved(size).after(&self.turns(&text, size)?);
+        let state = State::solved(size).after(&turns);
         Ok(Puzzle { size, scramble: Some(text.trim().to_owned()), state })
     }
 
@@ -272,9 +248,51 @@ pub fn in_colour() -> bool {
 
 /// The model of hands, with the costs of a file that `algs fit` wrote if one is named, here or in the conventions.
 pub fn model(session: &Session, costs: Option<&Path>) -> Result<Model, Failure> {
-    let model = Model::built_in();
-    let named = session.conventions.ease.as_deref().map(|place| session.beside(place));
-    let Some(path) = costs.map(Path::to_path_buf).or(named) else { return Ok(model) };
-    ease::read_costs(&session.read(&path)?, &model)
-        .map_err(|error| Failure::input(format!("{}: {}", path.display(), session.voice.ease_error(&error))))
+    match costs {
+        Some(path) => costs_of(&session.voice, path),
+        None => costs_named(&session.voice, &session.conventions, session.directory.as_deref()),
+    }
+}
+
+/// The model of hands with the costs of the file that conventions in a directory name, if they do.
+fn costs_named(voice: &Voice, conventions: &Conventions, directory: Option<&Path>) -> Result<Model, Failure> {
+    let Some(place) = conventions.ease.as_deref() else { return Ok(Model::built_in()) };
+    let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
+    costs_of(voice, &path).map_err(|failure| {
+        Failure::input(voice.say("conventions-ease", &[("what", failure.said(voice).into())]))
+    })
+}
+
+fn costs_of(voice: &Voice, path: &Path) -> Result<Model, Failure> {
+    let text = read_text(path, ease::MOST_BYTES, voice)?;
+    ease::read_costs(&text, &Model::built_in())
+        .map_err(|error| Failure::in_file(path, &voice.ease_error(&error), voice))
+}
+
+fn read_text(path: &Path, most: usize, voice: &Voice) -> Result<String, Failure> {
+    match formats::text::read(&bytes(path, most, voice)?) {
+        Some((text, Written::Utf8 | Written::Utf16)) => Ok(text),
+        Some((_, Written::Windows1252)) | None => Err(no_text(path, voice)),
+    }
+}
+
+fn no_text(path: &Path, voice: &Voice) -> Failure {
+    Failure::in_file(path, &voice.word("file-not-text"), voice)
+}
+
+/// The bytes of a file, or of standard input for `-`: what goes on without end, as a device may, is left where it is too long.
+fn bytes(path: &Path, most: usize, voice: &Voice) -> Result<Vec<u8>, Failure> {
+    let mut bytes = Vec::new();
+    let limit = most as u64 + 1;
+    let read = if path == Path::new("-") {
+        io::stdin().lock().take(limit).read_to_end(&mut bytes)
+    } else {
+        fs::File::open(path).and_then(|file| file.take(limit).read_to_end(&mut bytes))
+    };
+    read.map_err(|error| Failure::file(path, error))?;
+    if bytes.len() > most {
+        let said = voice.say("file-too-long", &[("most", most.into())]);
+        return Err(Failure::in_file(path, &said, voice));
+    }
+    Ok(bytes)
 }

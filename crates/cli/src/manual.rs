@@ -1,36 +1,44 @@
 //! `hoodwink completions` and `hoodwink man`, both made from the arguments themselves.
 
-use crate::arguments::Arguments;
 use crate::failure::Failure;
-use clap::CommandFactory;
+use crate::help;
 use clap_complete::Shell;
 use std::io::{self, Write};
 use std::process::ExitCode;
+use voice::{Help, Voice};
+
+/// The headings that a manual page has in English whatever language the rest is in.
+const HEADINGS: [&str; 4] = ["NAME", "SYNOPSIS", "DESCRIPTION", "VERSION"];
 
 /// Prints the completions for a shell.
-pub fn completions(shell: Shell) -> Result<ExitCode, Failure> {
+pub fn completions(shell: Shell, voice: &Voice) -> Result<ExitCode, Failure> {
     let mut text = Vec::new();
-    clap_complete::generate(shell, &mut Arguments::command(), "hoodwink", &mut text);
+    clap_complete::generate(shell, &mut help::program(voice.language()), "hoodwink", &mut text);
     io::stdout().lock().write_all(&text)?;
     Ok(ExitCode::SUCCESS)
 }
 
-/// Prints the manual page of the program, or of one command.
-pub fn page(name: Option<&str>) -> Result<ExitCode, Failure> {
-    let mut command = Arguments::command();
-    command.build();
-    let shown = match name {
-        None => command,
-        Some(name) => {
-            let names: Vec<&str> = command.get_subcommands().map(clap::Command::get_name).collect();
-            command
-                .find_subcommand(name)
-                .ok_or_else(|| Failure::input(format!("{name}: {}", names.join(", "))))?
-                .clone()
-        }
+/// Prints the manual page of the program, or of one command, as `trace` or `algs find`.
+pub fn page(path: &[String], voice: &Voice) -> Result<ExitCode, Failure> {
+    let program = help::program(voice.language());
+    let path: Vec<String> =
+        path.iter().flat_map(|words| words.split_whitespace()).map(str::to_owned).collect();
+    let Some(shown) = help::command(&program, &path) else {
+        let known = (1..path.len()).rev().find_map(|length| help::command(&program, &path[..length]));
+        let known = known.filter(|command| command.has_subcommands()).unwrap_or(&program);
+        let names: Vec<String> = known.get_subcommands().map(|below| below.get_name().to_owned()).collect();
+        let blanks = [("text", path.join(" ").into()), ("known", voice.list(&names).into())];
+        return Err(Failure::input(voice.say("no-such-command", &blanks)));
     };
     let mut text = Vec::new();
-    clap_mangen::Man::new(shown).render(&mut text)?;
-    io::stdout().lock().write_all(&text)?;
+    clap_mangen::Man::new(shown.clone()).render(&mut text)?;
+    let mut text = String::from_utf8_lossy(&text).into_owned();
+    if let Some(help) = Help::of(voice.language()) {
+        for heading in HEADINGS {
+            let own = help.text(&format!("man-{heading}"), &[]).unwrap_or_default();
+            text = text.replace(&format!("\n.SH {heading}\n"), &format!("\n.SH \"{own}\"\n"));
+        }
+    }
+    io::stdout().lock().write_all(text.as_bytes())?;
     Ok(ExitCode::SUCCESS)
 }

@@ -103,13 +103,26 @@ pub fn run(session: &Session, options: &SetupOptions) -> Result<ExitCode, Failur
     Ok(ExitCode::SUCCESS)
 }
 
-/// The blocks that were named, each with its three amounts.
+/// The turns that were named: `R` by any amount, `R2` and `R'` by their own.
 fn turns(session: &Session, names: &[String], size: Size) -> Result<Vec<Turn>, Failure> {
+    let voice = &session.voice;
     let mut turns = Vec::new();
-    for name in names {
-        for turn in session.turns(name, size)? {
-            turns.extend(Amount::ALL.map(|amount| Turn::new(turn.block, amount)));
+    for (number, name) in names.iter().enumerate() {
+        let read = session.conventions.moves(name, size).map_err(|error| {
+            let blanks = [("number", (number + 1).into()), ("what", voice.parse_problem(&error.kind).into())];
+            Failure::input(voice.say("setups-item", &blanks))
+        })?;
+        for turn in read.flatten() {
+            let amounts = match turn.amount {
+                Amount::Clockwise => &Amount::ALL[..],
+                Amount::Half => &[Amount::Half],
+                Amount::Counter => &[Amount::Counter],
+            };
+            turns.extend(amounts.iter().map(|&amount| Turn::new(turn.block, amount)));
         }
+    }
+    if turns.is_empty() {
+        return Err(Failure::input(voice.word("setups-no-turns")));
     }
     turns.sort_unstable();
     turns.dedup();

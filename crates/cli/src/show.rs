@@ -28,7 +28,7 @@ pub fn run(session: &Session, options: &ShowOptions) -> Result<ExitCode, Failure
         None => out.write_all(svg.to_file().as_bytes())?,
         Some(path) => {
             let bytes = bytes(session, options, path, &svg)?;
-            fs::write(path, bytes).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+            fs::write(path, bytes).map_err(|error| Failure::file(path, error))?;
         }
     }
     Ok(ExitCode::SUCCESS)

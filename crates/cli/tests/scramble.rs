@@ -171,7 +171,7 @@ fn conditions_on_the_4x4() {
 
 #[test]
 fn bad_input_is_met_with_a_sentence() {
-    refused(&["scramble", "--count", "0"], "ask for 1 or more");
+    refused(&["scramble", "--count", "0"], "a whole number is needed, 1 or more");
     refused(&["scramble", "--where", "corner.braeks = 1"], "Column 8");
     refused(&["scramble", "--where", "corner.braeks = 1"], "Did you mean breaks?");
     refused(&["scramble", "-p", "2", "--where", "edge.flips = 1"], "A 2x2 has no edges.");

@@ -50,7 +50,7 @@ pub use fault::{Fault, Physical, Unreachable};
 pub use metric::{Count, Metric, count};
 pub use notation::{
     Algorithm, Expected, Form, LowerCase, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,
-    display_turns,
+    display_turns, is_prime, plain_sign,
 };
 pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
 pub use orbit_map::OrbitMap;

@@ -351,7 +351,7 @@ impl Orbit {
         self.names().get(sticker.index()).map_or("", |names| names.name.as_str())
     }
 
-    /// The sticker with a name; the letters after the first may come in any order.
+    /// The sticker with a name; the letters after the first may come in any order. Full-width signs are read as plain ones.
     ///
     /// ```
     /// use cube::Orbit;
@@ -359,7 +359,7 @@ impl Orbit {
     /// assert_eq!(Orbit::Midge.sticker("UFR"), None);
     /// ```
     pub fn sticker(self, name: &str) -> Option<Sticker> {
-        let mut letters = name.chars().peekable();
+        let mut letters = name.chars().map(crate::plain_sign).peekable();
         let first = letters.next()?;
         let mut parts = Vec::new();
         while let Some(letter) = letters.next() {

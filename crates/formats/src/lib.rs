@@ -16,6 +16,7 @@ pub mod records;
 pub mod sheet;
 pub mod slips;
 pub mod state_text;
+pub mod text;
 pub mod timings;
 mod toml;
 

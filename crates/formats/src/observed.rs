@@ -1,7 +1,7 @@
 //! What is known of the puzzle after an attempt, as it is typed.
 
 use blind::{kind_name, kind_named};
-use cube::{Orbit, Sticker};
+use cube::{Orbit, Sticker, plain_sign};
 use diagnosis::{Observed, Seen};
 use std::fmt::Write as _;
 use thiserror::Error;
@@ -124,6 +124,8 @@ pub fn read(text: &str) -> Result<Observed, ObservedError> {
     if text.len() > MOST_BYTES {
         return Err(ObservedError::TooLong { bytes: text.len(), most: MOST_BYTES });
     }
+    // One sign for one, so that columns stay.
+    let text: &str = &text.chars().map(plain_sign).collect::<String>();
     let items = parts(text, &[';', ',', '\n']);
     let Some((_, first)) = items.first() else { return Err(ObservedError::Nothing) };
     if first.starts_with(|letter: char| letter.is_ascii_digit()) {

@@ -8,6 +8,9 @@ use thiserror::Error;
 /// The most bytes that are read.
 pub const MOST_BYTES: usize = 16 << 20;
 
+/// The most turns that all timings together may have, one added for each.
+pub const MOST_TURNS: usize = 1_000_000;
+
 /// The size whose notation the algorithms are in.
 const NOTATION: Size = Size::THREE;
 
@@ -24,6 +27,12 @@ pub enum TimingsError {
         line: u64,
         /// Why.
         what: String,
+    },
+    /// More than [`MOST_TURNS`] turns, up to this line.
+    #[error("line {line}: the timings come to more than {MOST_TURNS} turns")]
+    TooMuch {
+        /// The line, from 1.
+        line: u64,
     },
     /// No columns for algorithms and seconds.
     #[error("two columns are needed, `algorithm` and `seconds`")]
@@ -78,6 +87,7 @@ pub fn read(text: &str) -> Result<Vec<Timing>, TimingsError> {
     let no_columns = || TimingsError::NoColumns { found: head.iter().map(str::to_owned).collect() };
     let (algorithm, seconds) = columns.ok_or_else(no_columns)?;
     let mut timings = Vec::new();
+    let mut all = 0usize;
     for record in reader.records() {
         let record = record.map_err(no_table)?;
         let line = record.position().map_or(0, csv::Position::line);
@@ -85,7 +95,12 @@ pub fn read(text: &str) -> Result<Vec<Timing>, TimingsError> {
         let seconds = written.replace(',', ".").parse();
         let seconds = seconds.map_err(|_| TimingsError::NoNumber { line, text: written.to_owned() })?;
         let read = Algorithm::parse(record.get(algorithm).unwrap_or_default(), NOTATION);
-        let turns = read.map_err(|error| TimingsError::Algorithm { line, error })?.flatten();
+        let read = read.map_err(|error| TimingsError::Algorithm { line, error })?;
+        all = all.saturating_add(read.len() + 1);
+        if all > MOST_TURNS {
+            return Err(TimingsError::TooMuch { line });
+        }
+        let turns = read.flatten();
         timings.push(Timing { turns, seconds });
     }
     Ok(timings)
@@ -94,6 +109,12 @@ pub fn read(text: &str) -> Result<Vec<Timing>, TimingsError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn timings_have_a_bound_in_turns() {
+        let text = format!("algorithm,seconds\n{}", "(R U)50000,1\n".repeat(20));
+        assert_eq!(read(&text).unwrap_err(), TimingsError::TooMuch { line: 11 });
+    }
 
     #[test]
     fn a_table_is_read_in_whatever_form_it_has() {

@@ -300,7 +300,7 @@ fn too_little_memory_is_told_beforehand() {
     let told =
         Finder::prepare(set, Limits { max_length: 12, memory: 1000 }, &mut |_| panic!("no work is begun"));
     assert!(
-        matches!(told, Err(FindError::Memory { needed, allowed: 1000, max_length: 12 }) if needed == least)
+        matches!(told, Err(FindError::Memory { needed, allowed: 1000, max_length: 12, possible }) if needed == least && possible < 12)
     );
     let set = TurnSet::faces(Size::THREE).unwrap();
     let told = Finder::prepare(set, Limits { max_length: 1000, memory: u64::MAX / 4 }, &mut |_| {

@@ -2,7 +2,7 @@
 
 use super::{CycleCase, Row, SIZE, Sheet};
 use blind::moved_pieces;
-use cube::{Algorithm, Orbit, ParseError, Rotation, State, Sticker};
+use cube::{Algorithm, Orbit, OrbitMap, ParseError, Rotation, State, Sticker, plain_sign};
 
 /// What was found out about a row.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -32,6 +32,8 @@ pub enum Verdict {
     DoesNothing,
     /// The algorithm cannot be read; where and why.
     Unreadable(ParseError),
+    /// It has more than [`MOST_TURNS`] turns, so many.
+    TooLong(usize),
     /// The case cannot be read: no such targets, or two on one piece.
     NoCase,
 }
@@ -105,9 +107,28 @@ pub(super) fn ring(state: &State, orbit: Orbit, from: Option<Sticker>) -> Option
     (apart && goes.at(second) == buffer).then_some([buffer, first, second])
 }
 
+/// The most turns that an algorithm of a sheet may have. The longest three-cycle with its set-ups undone has fewer than fifty.
+pub const MOST_TURNS: usize = 500;
+
 /// Whether a cell has an algorithm at all: people fill empty cells with dashes and the like.
 fn is_empty(algorithm: &str) -> bool {
-    !algorithm.chars().any(char::is_alphanumeric)
+    let fills =
+        |sign: char| sign.is_whitespace() || "-–—‐‑‒―−_./\\|*+=~#?!,;:•·…×✕✗".contains(plain_sign(sign));
+    algorithm.chars().all(fills)
+}
+
+/// The kind of piece that most of some algorithms cycle; none where none cycles any, or two are as often.
+pub fn kind_cycled(algorithms: impl Iterator<Item = Algorithm>) -> Option<Orbit> {
+    let mut counts: OrbitMap<usize> = OrbitMap::default();
+    for algorithm in algorithms {
+        let state = State::solved(SIZE).after(&algorithm.flatten());
+        for &orbit in Orbit::of(SIZE) {
+            counts[orbit] += usize::from(ring(&state, orbit, None).is_some());
+        }
+    }
+    let most = Orbit::of(SIZE).iter().copied().max_by_key(|&orbit| counts[orbit])?;
+    let alone = Orbit::of(SIZE).iter().all(|&other| other == most || counts[other] < counts[most]);
+    alone.then_some(most)
 }
 
 /// What an algorithm does, measured against the case it is meant for.
@@ -127,6 +148,7 @@ pub fn verdict_of(case: CycleCase, algorithm: &str) -> Verdict {
     }
     match Algorithm::parse(algorithm, SIZE) {
         Err(error) => Verdict::Unreadable(error),
+        Ok(read) if read.len() > MOST_TURNS => Verdict::TooLong(read.len()),
         Ok(read) => verdict(case, &State::solved(SIZE).after(&read.flatten())),
     }
 }

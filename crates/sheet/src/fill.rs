@@ -6,7 +6,7 @@ use blind::{letters_state, milliseconds};
 use cube::{Algorithm, Axis, Orbit, Rotation, State, Sticker, display_turns, simplified};
 use search::conjugate::{Conjugates, Sort};
 use search::ease::Model;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// An algorithm that is known for a case.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -28,7 +28,31 @@ pub struct Filled {
     pub by_origin: BTreeMap<Origin, usize>,
 }
 
-/// All right algorithms of a sheet for a buffer, and what inverting, mirroring and turning them gives, by case; for
+/// How many algorithms of a case are inverted, mirrored and turned: the easiest, each once however often the sheet has it.
+const MOST_OF_CASE: usize = 16;
+
+/// The easiest right algorithms of each case of a kind, and where they come from.
+fn easiest(sheet: &Sheet, orbit: Orbit, model: &Model) -> Vec<(Algorithm, Origin)> {
+    let mut written: BTreeSet<(CycleCase, &str)> = BTreeSet::new();
+    let mut of_case: BTreeMap<CycleCase, Vec<(u32, Algorithm, Origin)>> = BTreeMap::new();
+    for row in sheet.rows() {
+        let Some(case) = row.case.filter(|case| case.orbit == orbit) else { continue };
+        if !written.insert((case, row.algorithm.as_str())) || row.verdict() != Verdict::Right {
+            continue;
+        }
+        let Ok(algorithm) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
+        let time = milliseconds(model, &simplified(&algorithm.flatten()));
+        let kept = of_case.entry(case).or_default();
+        let at = kept.partition_point(|(other, ..)| *other <= time);
+        if at < MOST_OF_CASE {
+            kept.insert(at, (time, algorithm, row.origin));
+            kept.truncate(MOST_OF_CASE);
+        }
+    }
+    of_case.into_values().flatten().map(|(_, algorithm, origin)| (algorithm, origin)).collect()
+}
+
+/// The right algorithms of a sheet for a buffer, and what inverting, mirroring and turning them gives, by case; for
 /// each case and origin the easiest.
 pub(super) fn known(
     sheet: &Sheet,
@@ -50,13 +74,12 @@ pub(super) fn known(
             place.insert(origin, known);
         }
     };
-    for row in sheet.rows().iter().filter(|row| row.verdict() == Verdict::Right) {
-        let Ok(algorithm) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
+    for (algorithm, origin) in easiest(sheet, orbit, model) {
         for rotation in Rotation::all() {
             let turned = algorithm.rotated(rotation);
             let mirrored = algorithm.mirrored(Axis::X).rotated(rotation);
             if rotation == Rotation::NONE {
-                offer(&turned, row.origin);
+                offer(&turned, origin);
                 offer(&turned.inverse(), Origin::Inverse);
             } else {
                 for made in [turned.inverse(), turned] {

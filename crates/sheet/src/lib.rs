@@ -24,7 +24,7 @@ mod check;
 mod fill;
 mod statistics;
 
-pub use check::{Pattern, Report, Verdict, verdict_of};
+pub use check::{MOST_TURNS, Pattern, Report, Verdict, kind_cycled, verdict_of};
 pub use fill::{Filled, Known};
 pub use statistics::{Slow, Statistics};
 
@@ -84,7 +84,7 @@ pub enum Layout {
 }
 
 /// A row of a list, or a cell of a grid.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
 pub struct Row {
     /// The line in the source, from 1; 0 for what was filled in.
     pub line: u64,
@@ -132,10 +132,11 @@ impl Sheet {
         &self.rows
     }
 
-    /// Its algorithms that can be read, with their cases. Whether they are right is for whoever uses them to find out.
+    /// Its algorithms that can be read and have no more than [`MOST_TURNS`] turns, with their cases. Whether they are right is for whoever uses them to find out.
     pub fn algorithms(&self) -> Vec<CycleAlgorithm> {
         let read = |row: &Row| {
             let algorithm = Algorithm::parse(&row.algorithm, SIZE).ok()?;
+            (algorithm.len() <= MOST_TURNS).then_some(())?;
             Some(CycleAlgorithm { case: row.case?, algorithm })
         };
         self.rows.iter().filter_map(read).collect()

@@ -3,13 +3,16 @@
 use crate::Voice;
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
-use formats::sheet::SheetError;
+use formats::sheet::{MOST_CELLS, MOST_TAKEN, SheetError};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
-use sheet::{CycleCase, Origin, Pattern, Report, Row, Verdict};
+use sheet::{CycleCase, MOST_TURNS, Origin, Pattern, Report, Row, Verdict};
 use std::collections::BTreeMap;
 
 const MEBIBYTE: u64 = 1 << 20;
+
+/// What no machine has, in bytes: 16 TiB.
+const NO_MACHINE: u64 = 16 << 40;
 
 impl Voice {
     /// A case as people speak of it: its letters and stickers, `AB (UBL RDF)`.
@@ -64,6 +67,9 @@ impl Voice {
                 // A cell has one line; its own place in the table is said before.
                 let what = self.parse_problem(&error.kind);
                 self.say("verdict-unreadable", &[("at", error.column.into()), ("what", what.into())])
+            }
+            Verdict::TooLong(turns) => {
+                self.say("verdict-too-long", &[("turns", (*turns).into()), ("most", MOST_TURNS.into())])
             }
             Verdict::NoCase => self.say("verdict-no-case", &[("named", row.named.as_str().into())]),
         }
@@ -153,6 +159,14 @@ impl Voice {
             SheetError::NotATable { line, what } => {
                 self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])
             }
+            SheetError::TooMuch { line } => self.say(
+                "sheet-too-much",
+                &[
+                    ("line", (*line).into()),
+                    ("cells", MOST_CELLS.into()),
+                    ("bytes", (MOST_TAKEN >> 20).into()),
+                ],
+            ),
             SheetError::NoHeader { found, meant } => {
                 let mut said = self.say("sheet-no-header", &[("found", found.join(" | ").into())]);
                 if let Some((_, meant)) = meant {
@@ -162,6 +176,9 @@ impl Voice {
             }
             SheetError::ColumnMissing(column) => {
                 self.say("sheet-column-missing", &[("column", (*column).into())])
+            }
+            SheetError::OrderUnknown { right } => {
+                self.say("sheet-order-unknown", &[("right", (*right).into())])
             }
             SheetError::KindUnknown => self.word("sheet-kind-unknown"),
             SheetError::NoBuffer { word, orbit } => self.say(
@@ -218,9 +235,18 @@ impl Voice {
     pub fn find_error(&self, error: &FindError) -> String {
         let mebibytes = |bytes: u64| bytes.div_ceil(MEBIBYTE);
         match error {
-            FindError::Memory { max_length, needed, allowed } => self.say(
+            FindError::Memory { max_length, needed, allowed, possible } if *needed >= NO_MACHINE => self.say(
+                "find-memory-any",
+                &[
+                    ("length", (*max_length).into()),
+                    ("allowed", (allowed / MEBIBYTE).into()),
+                    ("possible", (*possible).into()),
+                ],
+            ),
+            FindError::Memory { max_length, needed, allowed, possible } => self.say(
                 "find-memory",
                 &[
+                    ("possible", (*possible).into()),
                     ("length", (*max_length).into()),
                     ("needed", mebibytes(*needed).into()),
                     ("allowed", (allowed / MEBIBYTE).into()),
@@ -237,11 +263,11 @@ impl Voice {
     /// The same for someone before a page, who has other things to choose than a command has.
     pub fn page_find_error(&self, error: &FindError) -> String {
         match error {
-            FindError::Memory { max_length, needed, allowed } => self.say(
+            FindError::Memory { max_length, allowed, possible, .. } => self.say(
                 "page-find-memory",
                 &[
+                    ("possible", (*possible).into()),
                     ("length", (*max_length).into()),
-                    ("needed", needed.div_ceil(MEBIBYTE).into()),
                     ("allowed", (allowed / MEBIBYTE).into()),
                 ],
             ),

@@ -1,5 +1,7 @@
 //! The catalogues: one language's messages, found by name.
 
+use std::borrow::Cow;
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use num_format::Locale;
@@ -79,25 +81,53 @@ impl Language {
     }
 }
 
+/// The blanks that have what a person typed, however long that is.
+const ECHOES: [&str; 6] = ["found", "text", "word", "key", "named", "seen"];
+
+/// The most signs of what a person typed that a sentence says again: what is longer nobody compares sign by sign.
+const LONGEST_ECHO: usize = 120;
+
+/// The beginning of a text that is too long to be said again, on one line.
+///
+/// ```
+/// use voice::excerpt;
+/// assert_eq!(excerpt("R U R'"), "R U R'");
+/// assert_eq!(excerpt(&"R ".repeat(9999)).chars().count(), 121);
+/// assert_eq!(excerpt("R\nU"), "R U");
+/// ```
+pub fn excerpt(text: &str) -> Cow<'_, str> {
+    let is_long = text.chars().nth(LONGEST_ECHO).is_some();
+    if !is_long && !text.contains(char::is_control) {
+        return Cow::Borrowed(text);
+    }
+    let signs = text.chars().take(LONGEST_ECHO).map(|sign| if sign.is_control() { ' ' } else { sign });
+    Cow::Owned(signs.chain(is_long.then_some('…')).collect())
+}
+
 /// Says things in one language.
 pub struct Voice {
     language: Language,
     bundle: FluentBundle<FluentResource>,
 }
 
+/// The messages of some files.
+pub(crate) fn bundle(language: Language, sources: &[&str]) -> FluentBundle<FluentResource> {
+    let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
+    // Sentences are plain text; marks for right-to-left names would only be in the way of copying.
+    bundle.set_use_isolating(false);
+    for source in sources {
+        let resource = match FluentResource::try_new((*source).to_owned()) {
+            Ok(resource) | Err((resource, _)) => resource,
+        };
+        bundle.add_resource_overriding(resource);
+    }
+    bundle
+}
+
 impl Voice {
     /// The voice of a language.
     pub fn new(language: Language) -> Self {
-        let mut bundle = FluentBundle::new_concurrent(vec![language.identifier()]);
-        // Sentences are plain text; marks for right-to-left names would only be in the way of copying.
-        bundle.set_use_isolating(false);
-        for source in language.sources() {
-            let resource = match FluentResource::try_new((*source).to_owned()) {
-                Ok(resource) | Err((resource, _)) => resource,
-            };
-            bundle.add_resource_overriding(resource);
-        }
-        Self { language, bundle }
+        Self { language, bundle: bundle(language, language.sources()) }
     }
 
     /// Its language.
@@ -118,7 +148,12 @@ impl Voice {
         };
         let mut args = FluentArgs::with_capacity(blanks.len());
         for (name, value) in blanks {
-            args.set(*name, value.clone());
+            match value {
+                FluentValue::String(text) if ECHOES.contains(name) => {
+                    args.set(*name, FluentValue::from(excerpt(text).into_owned()));
+                }
+                _ => args.set(*name, value.clone()),
+            }
         }
         let mut errors = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()

@@ -2,7 +2,7 @@
 
 use crate::Voice;
 use crate::puzzle::sort;
-use blind::{Conventions, Letters, UnknownLetter};
+use blind::{Conventions, LONGEST_MEMO, Letters, UnknownLetter};
 use cube::{Orbit, Sticker, display_turns};
 use diagnosis::{ActionStep, Deviation, How, KindCheck, MemoError, MemoFault, MemoSlip, ParityFault, Part};
 
@@ -148,6 +148,9 @@ impl Voice {
                     ("letters", letters.all().collect::<Vec<_>>().join(" ").into()),
                 ],
             ),
+            UnknownLetter::TooLong(bytes) => {
+                self.say("moves-too-long", &[("bytes", (*bytes).into()), ("most", LONGEST_MEMO.into())])
+            }
             UnknownLetter::Ambiguous { column } => {
                 self.say("memo-ambiguous-letters", &[("column", (*column).into())])
             }

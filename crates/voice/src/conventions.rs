@@ -62,6 +62,7 @@ impl Voice {
             }
             Problem::Swap { orbit, error } => self.swap_error(*orbit, error),
             Problem::NotOnSize { orbit, size, error } => self.cannot_be_made(*orbit, *size, *error),
+            Problem::StickerTwice(word) => self.say("toml-sticker-twice", &[("word", word.as_str().into())]),
             Problem::KindsOnce(key) => self.say("toml-kinds-once", &[("key", key.as_str().into())]),
         }
     }

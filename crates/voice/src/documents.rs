@@ -8,7 +8,7 @@ use diagnosis::CatalogueError;
 use formats::ease::EaseError;
 use formats::slips::SlipsError;
 use formats::state_text::{ColourNames, Spot, StateTextError};
-use formats::timings::TimingsError;
+use formats::timings::{self, TimingsError};
 use formats::{Document, DocumentError, KeyProblem, Needs};
 use search::ease::ModelError;
 
@@ -97,6 +97,9 @@ impl Voice {
             TimingsError::Document(error) => self.document_error(error),
             TimingsError::NotATable { line, what } => {
                 self.say("sheet-no-table", &[("line", (*line).into()), ("what", what.as_str().into())])
+            }
+            TimingsError::TooMuch { line } => {
+                row(*line, self.say("fit-too-much", &[("most", timings::MOST_TURNS.into())]))
             }
             TimingsError::NoColumns { found } => {
                 self.say("fit-columns", &[("found", found.join(" | ").into())])

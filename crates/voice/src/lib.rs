@@ -19,6 +19,7 @@ mod check;
 mod conventions;
 mod documents;
 mod fault;
+mod help;
 mod method;
 mod notation;
 mod puzzle;
@@ -28,4 +29,5 @@ mod screens;
 mod views;
 mod why;
 
-pub use catalogue::{Language, Voice};
+pub use catalogue::{Language, Voice, excerpt};
+pub use help::Help;

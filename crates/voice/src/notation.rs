@@ -36,6 +36,9 @@ impl Voice {
                     None => self.say("moves-unexpected-end", &[("expected", expected.into())]),
                 }
             }
+            ParseErrorKind::NumberAfterPrime { rather } => {
+                self.say("moves-number-after-prime", &[("rather", rather.as_str().into())])
+            }
             ParseErrorKind::WrongCase { found, rather } => self.say(
                 "moves-wrong-case",
                 &[("found", found.to_string().into()), ("rather", rather.to_string().into())],

@@ -145,6 +145,9 @@ methods! { rest, REST, visit_rest;
     "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }
 
+/// The most bytes of a request: a stored record that is to be renewed, as JSON in JSON, with its marks doubled.
+const MOST_ARGUMENTS: usize = 2 * formats::records::MOST_BYTES + (1 << 20);
+
 fn answer<A, V>(
     method: impl FnOnce(&mut Call<'_>, A) -> Result<V, Failure>,
     call: &mut Call<'_>,
@@ -154,6 +157,10 @@ where
     A: for<'de> Deserialize<'de>,
     V: Serialize,
 {
+    if arguments.len() > MOST_ARGUMENTS {
+        let blanks = [("bytes", arguments.len().into()), ("most", MOST_ARGUMENTS.into())];
+        return Err(Failure::new(call.voice.say("document-too-long", &blanks)));
+    }
     let arguments = serde_json::from_str(arguments)
         .map_err(|error| Failure::new(format!("The request is not in the expected form: {error}.")))?;
     let view = method(call, arguments)?;

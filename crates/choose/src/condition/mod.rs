@@ -238,9 +238,8 @@ impl Condition {
         if let Some(orbit) = named().find(|orbit| !kinds.contains(orbit)) {
             return Err(ConditionError::KindMissing { orbit, size: self.size });
         }
-        // One place is kept for parity and one for the targets that `letters` adds up.
         let too_many = |&orbit: &Orbit| {
-            features.iter().filter(|feature| of(feature) == Some(orbit)).count() + 1 > MOST_FEATURES
+            features.iter().filter(|feature| of(feature) == Some(orbit)).count() > MOST_FEATURES
                 || tests.iter().filter(|test| test.orbit == orbit).count() > MOST_FEATURES
         };
         if kinds.iter().any(too_many) { Err(ConditionError::TooManyFeatures) } else { Ok(()) }

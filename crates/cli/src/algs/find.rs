@@ -98,10 +98,35 @@ impl Search<'_> {
         self.session.sticker(text.trim(), orbit, &self.session.conventions.kind(orbit).letters)
     }
 
+    /// So many pieces, separated by commas or blanks, that an option takes.
+    fn pieces<const N: usize>(
+        &self,
+        option: &'static str,
+        text: &str,
+        orbits: [Orbit; N],
+    ) -> Result<[Sticker; N], Failure> {
+        let voice = &self.session.voice;
+        let words = words(text);
+        let takes = voice.word(&format!("{option}-takes"));
+        if words.len() != N {
+            let blanks = [("takes", takes.into()), ("count", words.len().into()), ("text", text.into())];
+            return Err(Failure::input(voice.say("find-other-count", &blanks)));
+        }
+        for (word, orbit) in words.iter().zip(orbits) {
+            let of = |orbit: Orbit| self.target(orbit, word).ok();
+            let other = Orbit::of(self.size).iter().find(|&&other| other != orbit && of(other).is_some());
+            if let (None, Some(&other)) = (of(orbit), other) {
+                let blanks =
+                    [("text", (*word).into()), ("kind", kind_name(other).into()), ("takes", takes.into())];
+                return Err(Failure::input(voice.say("find-other-kind", &blanks)));
+            }
+        }
+        self.targets(text, orbits)
+    }
+
     /// So many targets of a kind, separated by commas or blanks.
     fn targets<const N: usize>(&self, text: &str, orbits: [Orbit; N]) -> Result<[Sticker; N], Failure> {
-        let words: Vec<&str> =
-            text.split([',', ' ', '-']).map(str::trim).filter(|word| !word.is_empty()).collect();
+        let words = words(text);
         if words.len() != N {
             return Err(Failure::input(self.session.voice.say("find-two-targets", &[("text", text.into())])));
         }
@@ -119,15 +144,15 @@ impl Search<'_> {
         let failed = |error| Failure::input(voice.effect_error(&error, &session.conventions));
         let (corner, midge) = (Orbit::Corner, Orbit::Midge);
         if let Some(text) = &options.twist {
-            let [clockwise, counter] = self.targets(text, [corner; 2])?;
+            let [clockwise, counter] = self.pieces("find-twist", text, [corner; 2])?;
             return Ok(vec![Effect::twist_pair(size, clockwise, counter).map_err(failed)?]);
         }
         if let Some(text) = &options.flip {
-            let [one, other] = self.targets(text, [midge; 2])?;
+            let [one, other] = self.pieces("find-flip", text, [midge; 2])?;
             return Ok(vec![Effect::flip_pair(size, one, other).map_err(failed)?]);
         }
         if let Some(text) = &options.exchange {
-            let [a, b, c, d] = self.targets(text, [corner, corner, midge, midge])?;
+            let [a, b, c, d] = self.pieces("find-exchange", text, [corner, corner, midge, midge])?;
             return Ok(vec![Effect::two_swaps(size, [a, b], [c, d]).map_err(failed)?]);
         }
         let orbit = session.kind(&options.kind, size)?;
@@ -137,7 +162,7 @@ impl Search<'_> {
         };
         if let Some(text) = &options.last {
             let midges = if Orbit::of(size).contains(&midge) {
-                let [_, _, one, other] = self.targets(text, [corner, corner, midge, midge])?;
+                let [_, _, one, other] = self.pieces("find-last", text, [corner, corner, midge, midge])?;
                 Some([one, other])
             } else {
                 None
@@ -299,6 +324,11 @@ impl Search<'_> {
         }
         Ok(())
     }
+}
+
+/// What stands between commas, blanks or hyphens.
+fn words(text: &str) -> Vec<&str> {
+    text.split([',', ' ', '-']).map(str::trim).filter(|word| !word.is_empty()).collect()
 }
 
 fn rounded(seconds: f64) -> f64 {

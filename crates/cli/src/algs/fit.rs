@@ -12,15 +12,14 @@ use std::process::ExitCode;
 
 /// Runs the command.
 pub fn run(session: &Session, options: &FitOptions) -> Result<ExitCode, Failure> {
-    let timings = timings::read(&session.read(&options.file)?)
+    let timings = timings::read(&session.read(&options.file, timings::MOST_BYTES)?)
         .map_err(|error| Failure::input(session.voice.timings_error(&error)))?;
     let model = model(session, options.ease.as_deref())?;
     let mut generator = search::random::seeded(options.seed);
     let fitted = fit(&model, &timings, Plan::default(), &mut generator)
         .map_err(|error| Failure::input(session.voice.fit_error(&error)))?;
     if let Some(path) = &options.out {
-        fs::write(path, costs_file(&fitted))
-            .map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        fs::write(path, costs_file(&fitted)).map_err(|error| Failure::file(path, error))?;
     }
     let mut out = io::stdout().lock();
     if options.json {

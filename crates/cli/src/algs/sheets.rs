@@ -13,19 +13,20 @@ use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
+use voice::excerpt;
 
 /// Sheets have three-cycles of the 3x3 so far.
 const SIZE: Size = Size::THREE;
 
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
     let text = session.read_table(&options.file)?;
-    let place = |what: String| Failure::input(format!("{}: {what}", options.file.display()));
     let mut reading = sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
         reading.kind = Some(session.kind(kind, SIZE)?);
     }
     reading.buffer.clone_from(&options.buffer);
-    sheet::read(&text, &reading).map_err(|error| place(session.voice.sheet_error(&error)))
+    sheet::read(&text, &reading)
+        .map_err(|error| Failure::in_file(&options.file, &session.voice.sheet_error(&error), &session.voice))
 }
 
 /// The kind and buffer that were asked for, or the only ones that the sheet is about.
@@ -68,7 +69,7 @@ fn write_out(session: &Session, out: Option<&Path>, text: &str) -> Result<(), Fa
         return Ok(());
     };
     let file = path.display().to_string();
-    fs::write(path, text).map_err(|error| Failure::input(format!("{file}: {error}")))?;
+    fs::write(path, text).map_err(|error| Failure::file(path, error))?;
     eprintln!("{}", session.voice.say("sheet-wrote", &[("file", file.into())]));
     Ok(())
 }
@@ -85,6 +86,7 @@ const fn verdict_name(verdict: &Verdict) -> &'static str {
         Verdict::NotAThreeCycle { .. } => "not-a-three-cycle",
         Verdict::DoesNothing => "does-nothing",
         Verdict::Unreadable(_) => "unreadable",
+        Verdict::TooLong(_) => "too-long",
         Verdict::NoCase => "no-case",
     }
 }
@@ -94,7 +96,7 @@ fn row_line(session: &Session, row: &Row, verdict: &Verdict) -> String {
     let place = voice.say("verdict-place", &[("line", row.line.into()), ("column", row.column.into())]);
     let case = row.case.map_or(row.named.clone(), |case| voice.case(case, &session.conventions));
     let said = voice.verdict(row, verdict, &session.conventions);
-    format!("{place}: {case}  {}  {said}", row.algorithm)
+    format!("{place}: {}  {}  {said}", excerpt(&case), excerpt(&row.algorithm))
 }
 
 /// Accounts for every row; exit code 1 when one is not right.

@@ -1,5 +1,6 @@
 //! Options of algorithms and sheets.
 
+use super::whole;
 use clap::{Args, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
@@ -144,13 +145,13 @@ pub struct FindOptions {
     pub shortest: bool,
     /// The greatest length to search; without it 12 with --shortest, which every three-cycle of corners keeps within,
     /// and 10 otherwise
-    #[arg(long, short, value_name = "TURNS")]
+    #[arg(long, short, value_name = "NUMBER", allow_negative_numbers = true, value_parser = whole::<usize>(1, u64::MAX))]
     pub longest: Option<usize>,
     /// In which order
     #[arg(long, value_enum, default_value = "length")]
     pub by: Order,
     /// How many to show of one case, or to look for by ease
-    #[arg(long, value_name = "COUNT", default_value = "20")]
+    #[arg(long, value_name = "NUMBER", default_value = "20", allow_negative_numbers = true, value_parser = whole::<usize>(1, 100_000))]
     pub count: usize,
     /// Memory that the search may take, as 4G or 512M
     #[arg(long, value_name = "BYTES", default_value = "4G")]
@@ -179,7 +180,7 @@ pub struct FitOptions {
     #[arg(long, value_name = "FILE")]
     pub ease: Option<PathBuf>,
     /// The seed for dividing and redrawing the timings
-    #[arg(long, default_value = "1")]
+    #[arg(long, default_value = "1", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
     pub seed: u64,
     /// JSON
     #[arg(long)]

@@ -28,7 +28,7 @@ pub enum ConventionsAction {
     },
     /// Check a conventions file
     Check {
-        /// The file
+        /// The file, or - for standard input
         file: PathBuf,
         /// JSON
         #[arg(long)]

@@ -5,6 +5,7 @@ mod apply;
 mod check;
 mod compare;
 mod conventions;
+mod number;
 mod scramble;
 mod serve;
 mod setups;
@@ -18,6 +19,7 @@ pub use apply::ApplyOptions;
 pub use check::CheckOptions;
 pub use compare::CompareOptions;
 pub use conventions::{ConventionsAction, ConventionsOptions};
+pub use number::{NoNumber, whole};
 pub use scramble::ScrambleOptions;
 pub use serve::ServeOptions;
 pub use setups::SetupOptions;
@@ -30,9 +32,9 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
 use std::path::PathBuf;
 
-/// From a scramble to a memo to a verified blindfolded solution, with the reason for every letter.
+/// From a scramble to a memo to a verified blindfolded solution, with the reason for every letter
 #[derive(Debug, Parser)]
-#[command(name = "hoodwink", version, about, max_term_width = 100)]
+#[command(name = "hoodwink", version, max_term_width = 100)]
 pub struct Arguments {
     /// What holds for every command.
     #[command(flatten)]
@@ -45,7 +47,7 @@ pub struct Arguments {
 /// Options of every command.
 #[derive(Debug, Args)]
 pub struct Shared {
-    /// The file with your letters, buffers, colours and so on (TOML); without it the usual ones hold
+    /// The file with your letters, buffers, colours and so on (TOML), or - for standard input; without it the usual ones hold
     #[arg(long, global = true, value_name = "FILE", env = "HOODWINK_CONVENTIONS")]
     pub conventions: Option<PathBuf>,
     /// The language of all sentences: en or de
@@ -91,8 +93,8 @@ pub enum Command {
     },
     /// Print the manual page, in the format of man(1): of the whole program, or of one command
     Man {
-        /// The command
-        command: Option<String>,
+        /// The command, as trace or algs find
+        command: Vec<String>,
     },
 }
 

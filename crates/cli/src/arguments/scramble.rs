@@ -1,6 +1,6 @@
 //! Options of scrambles.
 
-use super::Hold;
+use super::{Hold, whole};
 use clap::Args;
 use std::path::PathBuf;
 
@@ -11,7 +11,7 @@ pub struct ScrambleOptions {
     #[arg(long, short, default_value = "3", value_name = "SIZE")]
     pub puzzle: String,
     /// How many
-    #[arg(long, short = 'n', default_value = "1", value_name = "NUMBER")]
+    #[arg(long, short = 'n', default_value = "1", value_name = "NUMBER", allow_negative_numbers = true, value_parser = whole::<u64>(1, u64::MAX))]
     pub count: u64,
     /// Only scrambles that meet a condition on their memo, as "corner.breaks = 1 and edge.flips = 0"; each of them is
     /// as likely as any other
@@ -31,7 +31,7 @@ pub struct ScrambleOptions {
     #[arg(long)]
     pub blind: bool,
     /// The same number gives the same scrambles
-    #[arg(long, value_name = "NUMBER")]
+    #[arg(long, value_name = "NUMBER", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
     pub seed: Option<u64>,
     /// Write a page to print: scrambles with pictures, then answers with memo and reasons (HTML)
     #[arg(long, value_name = "FILE", conflicts_with = "json")]
@@ -45,9 +45,9 @@ pub struct ScrambleOptions {
 #[derive(Debug, Args)]
 pub struct ScrambleQuestion {
     /// List the lessons there are for the puzzle
-    #[arg(long, conflicts_with_all = ["condition", "lesson", "how_rare", "sheet"])]
+    #[arg(long, conflicts_with_all = ["condition", "lesson", "how_rare", "sheet", "count", "blind", "seed"])]
     pub lessons: bool,
     /// Count how many states meet the condition, and make no scramble
-    #[arg(long, conflicts_with = "sheet")]
+    #[arg(long, conflicts_with_all = ["sheet", "count"])]
     pub how_rare: bool,
 }

@@ -14,7 +14,7 @@ pub struct SetupOptions {
     /// Only this target, by letter or sticker
     #[arg(long, short, value_name = "TARGET")]
     pub target: Option<String>,
-    /// Use only these turns, as R,F,D or R,Lw,M; by default faces, wide turns and slices
+    /// Use only these turns, as R,F,D or R,Lw,M in every amount, R2 or R' in this one; by default faces, wide turns and slices
     #[arg(long, value_name = "TURNS", value_delimiter = ',')]
     pub turns: Vec<String>,
     /// JSON

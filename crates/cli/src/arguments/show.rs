@@ -1,6 +1,6 @@
 //! Options of pictures.
 
-use super::StateOptions;
+use super::{StateOptions, whole};
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
 
@@ -44,7 +44,7 @@ pub struct ShowOptions {
     #[arg(long, short, value_name = "FILE")]
     pub out: Option<PathBuf>,
     /// Width of a PNG in pixels
-    #[arg(long, default_value = "800", value_parser = clap::value_parser!(u32).range(16..=8000))]
+    #[arg(long, default_value = "800", allow_negative_numbers = true, value_parser = whole::<u32>(16, 8000))]
     pub width: u32,
     /// Leave the letters away
     #[arg(long)]

@@ -1,6 +1,6 @@
 //! Options of looking for what went wrong.
 
-use super::{MemoOptions, StateOptions};
+use super::{MemoOptions, StateOptions, whole};
 use clap::Args;
 
 /// Options of `why`.
@@ -26,10 +26,10 @@ pub struct WhyOptions {
     #[arg(long)]
     pub deep: bool,
     /// Stop looking for three slips after so many seconds, and tell what was found so far
-    #[arg(long, value_name = "SECONDS", default_value = "10", requires = "deep")]
+    #[arg(long, value_name = "SECONDS", default_value = "10", requires = "deep", allow_negative_numbers = true, value_parser = whole::<u64>(1, 86_400))]
     pub seconds: u64,
     /// How many explanations to tell at most
-    #[arg(long, value_name = "NUMBER", default_value = "5", value_parser = clap::value_parser!(u16).range(1..=100))]
+    #[arg(long, value_name = "NUMBER", default_value = "5", allow_negative_numbers = true, value_parser = whole::<u16>(1, 100))]
     pub most: u16,
     /// One JSON object
     #[arg(long)]

@@ -42,9 +42,6 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
         let said = session.voice.say("hold-best-odd", &[("size", size.to_string().into())]);
         return Err(Failure::input(said));
     }
-    if options.count == 0 {
-        return Err(Failure::input(session.voice.word("scramble-count-zero")));
-    }
     let condition = condition(session, options, size)?;
     let mut generator = generator(options.seed)?;
     let lying = if options.blind { Lying::Anyhow } else { Lying::Scrambled };
@@ -338,7 +335,7 @@ fn many(
         }
         let page = sheet::page(session, solver, condition, options, &all)?;
         progress.end();
-        fs::write(path, page).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        fs::write(path, page).map_err(|error| Failure::file(path, error))?;
         return Ok(ExitCode::SUCCESS);
     }
     let mut out = io::stdout().lock();

@@ -4,7 +4,7 @@ use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::wire;
 use blind::{HoldChoice, Solver, kind_name};
-use cube::{Orbit, State, display_turns};
+use cube::{MAX_TEXT, Orbit, ParseError, ParseErrorKind, State, display_turns};
 use rayon::prelude::*;
 use std::fs::File;
 use std::io::{self, BufRead, BufReader, Write};
@@ -21,8 +21,11 @@ const TASKS: usize = 32;
 /// How many bytes of them are read at most, but for what the last line has.
 const LONGEST_CHUNK: usize = 1 << 20;
 
-/// The longest line that is read; anything longer is no scramble.
-const LONGEST_LINE: u64 = 1 << 20;
+/// The most that is kept of a line: one byte more than the longest scramble, and its end.
+const LONGEST_LINE: u64 = MAX_TEXT as u64 + 2;
+
+/// The mark that some programs put before UTF-8.
+const MARK: &[u8] = b"\xef\xbb\xbf";
 
 /// How the lines are answered.
 struct Answering<'a> {
@@ -36,7 +39,17 @@ struct Answering<'a> {
 #[derive(Default)]
 struct Chunk {
     text: Vec<u8>,
-    lines: Vec<(usize, Range<usize>)>,
+    lines: Vec<Line>,
+}
+
+/// A line.
+struct Line {
+    /// From 1.
+    number: usize,
+    /// Where it stands in the text.
+    place: Range<usize>,
+    /// How many bytes it has in all, its end not counted; more than are kept where it is too long.
+    bytes: usize,
 }
 
 /// Runs a batch. Blank lines are passed over. A bad line is answered by an object with `error` and `line`.
@@ -50,8 +63,7 @@ pub fn run(
     let mut input: Box<dyn BufRead> = if path == Path::new("-") {
         Box::new(io::stdin().lock())
     } else {
-        let open =
-            File::open(path).map_err(|error| Failure::input(format!("{}: {error}", path.display())))?;
+        let open = File::open(path).map_err(|error| Failure::file(path, error))?;
         Box::new(BufReader::new(open))
     };
     let answering = Answering { session, solver, choice, short };
@@ -61,7 +73,7 @@ pub fn run(
     let mut number = 0;
     let mut chunk = Chunk::default();
     loop {
-        chunk.read(&mut *input, most, &mut number)?;
+        chunk.read(&mut *input, most, &mut number).map_err(|error| Failure::file(path, error))?;
         if chunk.lines.is_empty() {
             break;
         }
@@ -83,26 +95,39 @@ impl Chunk {
         self.lines.clear();
         while self.lines.len() < most && self.text.len() < LONGEST_CHUNK {
             let start = self.text.len();
-            let length = io::Read::take(&mut *input, LONGEST_LINE).read_until(b'\n', &mut self.text)?;
-            if length == 0 {
+            let mut bytes = io::Read::take(&mut *input, LONGEST_LINE).read_until(b'\n', &mut self.text)?;
+            if bytes == 0 {
                 break;
             }
             *number += 1;
-            let line = &self.text[start..];
-            if length as u64 == LONGEST_LINE && line.last() != Some(&b'\n') {
-                pass_over_line(input)?;
+            if *number == 1 && self.text.starts_with(MARK) {
+                self.text.drain(..MARK.len());
+                bytes -= MARK.len();
             }
-            if line.trim_ascii().is_empty() {
+            if self.text.ends_with(b"\n") {
+                self.text.pop();
+                bytes -= 1;
+            } else if bytes + MARK.len() >= LONGEST_LINE as usize {
+                bytes += pass_over_line(input)?;
+            }
+            let line = &self.text[start..];
+            if bytes > MAX_TEXT {
+                // Nothing of it can be used.
+                self.text.truncate(start);
+                self.lines.push(Line { number: *number, place: start..start, bytes });
+            } else if line.trim_ascii().is_empty() {
                 self.text.truncate(start);
             } else {
-                self.lines.push((*number, start..self.text.len()));
+                self.lines.push(Line { number: *number, place: start..self.text.len(), bytes });
             }
         }
         Ok(())
     }
 }
 
-fn pass_over_line(input: &mut dyn BufRead) -> io::Result<()> {
+/// The rest of a line: how many bytes it has, its end not counted.
+fn pass_over_line(input: &mut dyn BufRead) -> io::Result<usize> {
+    let mut bytes = 0;
     loop {
         let seen = input.fill_buf()?;
         let (length, end) = match seen.iter().position(|&byte| byte == b'\n') {
@@ -110,37 +135,49 @@ fn pass_over_line(input: &mut dyn BufRead) -> io::Result<()> {
             None => (seen.len(), seen.is_empty()),
         };
         input.consume(length);
+        bytes += length;
         if end {
-            return Ok(());
+            return Ok(bytes - usize::from(length > 0));
         }
     }
 }
 
 impl Answering<'_> {
     /// The objects of some lines, and whether all of these were right.
-    fn answer(&self, text: &[u8], lines: &[(usize, Range<usize>)]) -> (Vec<u8>, bool) {
+    fn answer(&self, text: &[u8], lines: &[Line]) -> (Vec<u8>, bool) {
         let mut out = Vec::new();
         let mut right = true;
-        for (number, place) in lines {
-            if let Err(failure) = self.line(*number, &text[place.clone()], &mut out) {
+        for line in lines {
+            if let Err(failure) = self.line(line, &text[line.place.clone()], &mut out) {
                 right = false;
-                let error = failure.to_string();
-                put(&mut out, &wire::LineError { version: wire::VERSION, error, line: *number });
+                let error = failure.said(&self.session.voice);
+                put(&mut out, &wire::LineError { version: wire::VERSION, error, line: line.number });
             }
         }
         (out, right)
     }
 
-    fn line(&self, number: usize, bytes: &[u8], out: &mut Vec<u8>) -> Result<(), Failure> {
-        let text = std::str::from_utf8(bytes)
-            .map_err(|_| Failure::input(self.session.voice.word("not-text")))?
-            .trim();
-        let size = self.solver.size();
-        let state = State::solved(size).after(&self.session.turns(text, size)?);
-        if self.short {
-            return self.brief(number, &state, out);
+    fn line(&self, line: &Line, bytes: &[u8], out: &mut Vec<u8>) -> Result<(), Failure> {
+        let voice = &self.session.voice;
+        if line.bytes > MAX_TEXT {
+            let problem = ParseErrorKind::TooLong(line.bytes);
+            return Err(Failure::input(voice.placed(line.number, 1, &voice.parse_problem(&problem))));
         }
-        let puzzle = Puzzle { size, scramble: Some(text.to_owned()), state };
+        let text = std::str::from_utf8(bytes).map_err(|_| Failure::input(voice.word("not-text")))?;
+        let size = self.solver.size();
+        let read = self.session.conventions.moves(text, size).map_err(|error| {
+            // A line has one line, and the reader of the file knows it by its number there.
+            Failure::input(voice.parse_error(&ParseError { line: line.number, ..error }))
+        })?;
+        let turns = read.flatten();
+        if turns.is_empty() {
+            return Err(Failure::input(voice.word("line-no-moves")));
+        }
+        let state = State::solved(size).after(&turns);
+        if self.short {
+            return self.brief(line.number, &state, out);
+        }
+        let puzzle = Puzzle { size, scramble: Some(text.trim().to_owned()), state };
         let traced = super::traced(self.session, self.solver, &puzzle, self.choice)?;
         put(out, &super::to_wire(self.session, self.solver, &puzzle, &traced));
         Ok(())

@@ -1,5 +1,6 @@
 //! Reading algorithms. The reader keeps its own stack, so that no text can exhaust the program's.
 
+use super::signs::{is_prime, plain_sign as plain};
 use super::{Algorithm, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node};
 use crate::{Amount, Axis, Block, Face, NoSuchTurn, Size, Slice, Turn};
 use std::fmt;
@@ -63,6 +64,12 @@ pub enum ParseErrorKind {
         found: Option<char>,
         /// What would do.
         expected: Expected,
+    },
+    /// An amount, or a number of repeats, behind a prime.
+    #[error("the number stands before the prime: `{rather}`")]
+    NumberAfterPrime {
+        /// How it is written.
+        rather: String,
     },
     /// A letter in the wrong case for what it seems to mean.
     #[error("`{found}` is no turn; `{rather}` is")]
@@ -226,14 +233,6 @@ enum Layers {
     Range(u8, u8),
 }
 
-/// A full-width sign as the plain one (Unicode, Halfwidth and Fullwidth Forms: U+FF01 to U+FF5E in the order of ASCII).
-const fn plain(letter: char) -> char {
-    match letter {
-        '\u{ff01}'..='\u{ff5e}' => (letter as u32 - 0xff01 + 0x21) as u8 as char,
-        _ => letter,
-    }
-}
-
 impl Reader {
     fn new(text: &str, lower_is_inner: bool) -> Self {
         Self { letters: text.chars().collect(), at: 0, lower_is_inner }
@@ -364,13 +363,22 @@ impl Reader {
         (self.at > start).then_some(number)
     }
 
-    fn prime(&mut self) -> Result<bool, ParseError> {
-        let found =
-            self.peek().is_some_and(|letter| matches!(letter, '\'' | '’' | '‘' | '′' | 'ʹ' | '´' | '`'));
+    /// A prime, if one stands here; `what` it is made of, for the one who put a number behind it.
+    fn prime(&mut self, what: &str) -> Result<bool, ParseError> {
+        let found = self.peek().is_some_and(is_prime);
         if found {
             self.at += 1;
-            if self.peek().is_some_and(|letter| letter.is_ascii_digit()) {
-                return Err(self.unexpected(Expected::Space));
+            let at = self.at;
+            if let Some(number) = self.number() {
+                // A face or a range goes on from a number of layers.
+                let goes_on = self.peek().is_some_and(|next| next.is_ascii_alphabetic() || next == '-');
+                self.at = at;
+                return Err(if goes_on {
+                    self.unexpected(Expected::Space)
+                } else {
+                    let rather = format!("{what}{number}'");
+                    self.error(at, ParseErrorKind::NumberAfterPrime { rather })
+                });
             }
         }
         Ok(found)
@@ -383,7 +391,7 @@ impl Reader {
             self.at = start;
             return Err(self.unexpected(Expected::Repeats));
         }
-        Ok((times, self.prime()?))
+        Ok((times, self.prime("(…)")?))
     }
 
     /// A number of layers, or the number of a layer, if one stands here.
@@ -476,7 +484,9 @@ impl Reader {
     }
 
     fn turn(&mut self, expected: Expected) -> Result<Turn, ParseError> {
+        let start = self.at;
         let block = self.block(expected)?;
+        let written: String = self.letters[start..self.at].iter().copied().map(plain).collect();
         let amount_at = self.at;
         let quarters = self.number().unwrap_or(1);
         let amount = if quarters <= 3 { Amount::from_quarters(i64::from(quarters)) } else { None };
@@ -484,7 +494,7 @@ impl Reader {
             self.at = amount_at;
             return Err(self.unexpected(Expected::Quarters));
         };
-        let amount = if self.prime()? { amount.inverse() } else { amount };
+        let amount = if self.prime(&written)? { amount.inverse() } else { amount };
         Ok(Turn::new(block, amount))
     }
 }

@@ -3,14 +3,14 @@
 use super::error::{ConditionProblem, ConditionTextError, ExpectedPart};
 use blind::{Conventions, Letters, UnknownLetter, kind_name, kind_named, nearest};
 use choose::{Against, Aspect, Clause, Condition, ConditionError, Feature, Occurs, Relation, Term, Wanted};
-use cube::{Orbit, Size, Sticker};
+use cube::{Orbit, Size, Sticker, plain_sign};
 
 /// How deep brackets and `not` may be nested.
 const DEPTH: usize = 64;
 
 /// Reads a condition.
 pub(super) fn parse(text: &str, size: Size, conventions: &Conventions) -> Parsed<Condition> {
-    let text: Vec<char> = text.chars().collect();
+    let text: Vec<char> = text.chars().map(plain_sign).collect();
     let mut parser = Parser { text, at: 0, depth: 0, size, conventions };
     // What no condition can be set for is said before any slip.
     Condition::written(size, Condition::any(size).root().clone()).map_err(|error| parser.refused(error))?;

@@ -118,6 +118,9 @@ pub enum Problem {
         /// Why not.
         error: NoSuchTurn,
     },
+    /// A sticker named twice where each may stand once.
+    #[error("`{0}` stands there twice")]
+    StickerTwice(String),
     /// A kind named twice.
     #[error("`{0}` names a kind twice")]
     KindsOnce(String),

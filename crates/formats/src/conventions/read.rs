@@ -247,14 +247,23 @@ impl Reader<'_> {
     fn colours(&self, entry: &Entry<'_>, conventions: &mut Conventions) -> Result<(), ConventionsError> {
         let faces = Face::ALL.map(|face| face.letter().to_string());
         let known: Vec<&str> = faces.iter().map(String::as_str).collect();
+        let mut named: Vec<(Face, Span)> = Vec::new();
         for inner in self.table(entry, &known)? {
             let Some(face) = inner.key.chars().next().and_then(Face::from_letter) else { continue };
             conventions.colours[face.index()] = self.colour(&inner)?;
+            named.push((face, inner.span.clone()));
         }
-        for (at, colour) in conventions.colours.iter().enumerate() {
-            let same = |other: &Colour| other.name.to_lowercase() == colour.name.to_lowercase();
-            if conventions.colours[..at].iter().any(same) {
-                return Err(self.at(entry.key_span.clone(), Problem::ColourTwice(colour.name.clone())));
+        // Only what stands here can be a colour twice, the later of two, or the one of them that stands here.
+        for (at, (face, span)) in named.iter().enumerate() {
+            let colour = &conventions.colours[face.index()];
+            let later = |other: &Face| named[at + 1..].iter().any(|(later, _)| later == other);
+            let same = |other: &Face| {
+                other != face
+                    && !later(other)
+                    && conventions.colours[other.index()].name.to_lowercase() == colour.name.to_lowercase()
+            };
+            if Face::ALL.iter().any(same) {
+                return Err(self.at(span.clone(), Problem::ColourTwice(colour.name.clone())));
             }
         }
         Ok(())
@@ -477,9 +486,10 @@ impl Reader<'_> {
             let mut list = Vec::new();
             for (word, span) in entry.texts(self, Wants::Breaks)? {
                 let sticker = self.sticker(orbit, word, &span)?;
-                if !list.contains(&sticker) {
-                    list.push(sticker);
+                if list.contains(&sticker) {
+                    return Err(self.at(span, Problem::StickerTwice(word.to_owned())));
                 }
+                list.push(sticker);
             }
             kind.breaks = BreakChoice::Preference(list);
             return Ok(());

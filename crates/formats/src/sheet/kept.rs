@@ -1,5 +1,6 @@
 //! The form in which a sheet is kept.
 
+use super::rows::Rows;
 use super::{MOST_BYTES, Reading, SheetError, read};
 use crate::document::{Document, DocumentError, Twin, Version, from_json, to_json};
 use blind::{Conventions, kind_name, kind_named};
@@ -166,6 +167,7 @@ pub fn kept(text: &str) -> Result<Sheet, SheetError> {
         LayoutTwin::GridByRows => Layout::Grid { rows_first: true },
         LayoutTwin::GridByColumns => Layout::Grid { rows_first: false },
     };
-    let rows = twin.rows.into_iter().map(Row::try_from).collect::<Result<Vec<Row>, _>>()?;
-    Ok(Sheet::laid_out(layout, twin.more, rows))
+    let mut rows = Rows::default();
+    twin.rows.into_iter().try_for_each(|row| rows.push(Row::try_from(row)?))?;
+    Ok(Sheet::laid_out(layout, twin.more, rows.done()))
 }

@@ -1,7 +1,7 @@
 //! Sheets as CSV lists with a head of their own, which are read back as they were.
 
 use super::SheetError;
-use super::read::alternatives;
+use super::rows::Rows;
 use super::table::{Line, records};
 use blind::{Conventions, kind_name, kind_named};
 use cube::Sticker;
@@ -71,7 +71,7 @@ fn rows_of(
     head: &[String],
     records: impl Iterator<Item = Result<Line, SheetError>>,
 ) -> Result<Sheet, SheetError> {
-    let mut rows = Vec::new();
+    let mut rows = Rows::default();
     for record in records {
         let (line, mut cells) = record?;
         if cells.len() < HEAD.len() {
@@ -101,7 +101,7 @@ fn rows_of(
             origin: Origin::named(origin).unwrap_or_default(),
             more,
         };
-        rows.extend(alternatives(algorithm, &template));
+        rows.alternatives(algorithm, &template)?;
     }
-    Ok(Sheet::laid_out(Layout::List, head[HEAD.len()..].to_vec(), rows))
+    Ok(Sheet::laid_out(Layout::List, head[HEAD.len()..].to_vec(), rows.done()))
 }

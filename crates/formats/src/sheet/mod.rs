@@ -13,13 +13,18 @@
 //! assert_eq!(kept(&keep(&sheet)).unwrap(), sheet);
 //! ```
 
+mod columns;
+mod grid;
 mod kept;
 mod list;
+mod listed;
 mod markdown;
 mod read;
+mod rows;
+mod salvage;
 mod table;
 
 pub use kept::{VERSION, keep, kept};
 pub use list::to_csv;
 pub use markdown::to_markdown;
-pub use read::{MOST_BYTES, Reading, SheetError, read};
+pub use read::{MOST_BYTES, MOST_CELLS, MOST_TAKEN, Reading, Remark, SheetError, TakenIn, read, take_in};

@@ -1,6 +1,7 @@
 //! Tables as text: what sets their cells apart, and their lines.
 
 use super::SheetError;
+use super::read::MOST_CELLS;
 
 /// How cells are set apart.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -28,8 +29,12 @@ pub(super) fn records(text: &str, sign: u8) -> impl Iterator<Item = Result<Line,
             line: error.position().map_or(0, csv::Position::line),
             what: error.to_string(),
         })?;
+        let line = record.position().map_or(0, csv::Position::line);
+        if record.len() > MOST_CELLS {
+            return Err(SheetError::TooMuch { line });
+        }
         let cells: Vec<String> = record.iter().map(str::to_owned).collect();
-        Ok((record.position().map_or(0, csv::Position::line), cells))
+        Ok((line, cells))
     };
     let has_text = |record: &Result<Line, SheetError>| {
         record.as_ref().map_or(true, |(_, cells)| cells.iter().any(|cell| !cell.trim().is_empty()))
@@ -43,7 +48,7 @@ pub(super) struct Table {
 }
 
 /// The lines above the head that a table may have, such as a title.
-pub(super) const MOST_ABOVE: usize = 4;
+pub(super) const MOST_ABOVE: usize = 20;
 
 impl Table {
     pub fn read(text: &str, delimiter: Delimiter) -> Result<Self, SheetError> {
@@ -55,7 +60,17 @@ impl Table {
         let whole = |(line, cells): Line| {
             (line, if delimiter == Delimiter::Comma { rejoined(&cells) } else { cells })
         };
-        let lines: Vec<_> = records(text, sign).map(|record| record.map(whole)).collect::<Result<_, _>>()?;
+        let mut lines: Vec<Line> = Vec::new();
+        let mut widest = 0;
+        for record in records(text, sign) {
+            let line = whole(record?);
+            widest = widest.max(line.1.len());
+            // Short lines count as much as the longest, for a grid has all its cells.
+            if widest.saturating_mul(lines.len() + 1) > MOST_CELLS {
+                return Err(SheetError::TooMuch { line: line.0 });
+            }
+            lines.push(line);
+        }
         if lines.is_empty() { Err(SheetError::Empty) } else { Ok(Self { lines }) }
     }
 
@@ -83,20 +98,34 @@ impl Table {
 /// cell closes tore nothing: it is a slip, and the cells beside it are other cells.
 fn rejoined(cells: &[String]) -> Vec<String> {
     let depth = |text: &str| text.matches('[').count() as i64 - text.matches(']').count() as i64;
-    let mut whole = Vec::new();
-    let mut rest = cells;
-    while let Some(cell) = rest.first() {
-        let mut open = 0;
-        let closing = rest.iter().position(|cell| {
+    // How many brackets are open after each cell, and for each cell the next one after which no more are open than before it: found
+    // from behind in one pass, the cells in question on a stack.
+    let mut open = 0;
+    let after: Vec<i64> = cells
+        .iter()
+        .map(|cell| {
             open += depth(cell);
-            open <= 0
-        });
-        let torn = match closing {
-            Some(last) if depth(cell) > 0 && open == 0 => last + 1,
-            _ => 1,
-        };
-        whole.push(rest[..torn].join(","));
-        rest = &rest[torn..];
+            open
+        })
+        .collect();
+    let mut closing = vec![None; cells.len()];
+    let mut stack: Vec<usize> = Vec::new();
+    for at in (0..cells.len()).rev() {
+        stack.push(at);
+        let before = if at == 0 { 0 } else { after[at - 1] };
+        // What is deeper than this one's outside is deeper than that of every cell before it that could ask, or comes behind a nearer one.
+        while stack.last().is_some_and(|&last| after[last] > before) {
+            stack.pop();
+        }
+        closing[at] = stack.last().copied();
+    }
+    let mut whole = Vec::new();
+    let mut at = 0;
+    while at < cells.len() {
+        let before = if at == 0 { 0 } else { after[at - 1] };
+        let last = closing[at].filter(|&last| after[last] == before && last > at).unwrap_or(at);
+        whole.push(cells[at..=last].join(","));
+        at = last + 1;
     }
     whole
 }

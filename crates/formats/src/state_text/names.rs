@@ -1,6 +1,6 @@
 //! What the six colours are called in a text.
 
-use cube::Face;
+use cube::{Face, plain_sign};
 
 /// Other ways to write a letter, where a keyboard has it not, or a system takes it apart.
 const SPELLINGS: [(char, [&str; 2]); 4] =
@@ -18,8 +18,9 @@ pub struct ColourNames {
     forms: Vec<(Vec<char>, Face)>,
 }
 
-/// A character as it is compared.
+/// A character as it is compared: without its case and its width.
 pub(super) fn folded(sign: char) -> char {
+    let sign = plain_sign(sign);
     // A character whose small letter is several is compared by the first of them.
     sign.to_lowercase().next().unwrap_or(sign)
 }

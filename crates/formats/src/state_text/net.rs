@@ -3,7 +3,7 @@
 use super::names::{ColourNames, folded, lettered};
 use super::words::is_separator;
 use super::{Alphabet, Place, Spot, StateTextError, no_colour};
-use cube::{Face, Facelets, Size, State};
+use cube::{Face, Facelets, Size, State, plain_sign};
 
 /// Signs beside a sticker that is marked.
 const MARKS: [char; 7] = ['[', ']', '{', '}', '<', '>', '!'];
@@ -37,7 +37,7 @@ fn lines(text: &str, mut take: impl FnMut(&mut Vec<(usize, String)>, usize, char
         let mut cells = Vec::new();
         let mut apart = true;
         for (column, sign) in line.chars().enumerate() {
-            if is_separator(sign) || MARKS.contains(&sign) {
+            if is_separator(sign) || MARKS.contains(&plain_sign(sign)) {
                 apart = true;
                 continue;
             }

@@ -2,10 +2,11 @@
 
 use super::names::{ColourNames, folded, lettered};
 use super::{Alphabet, Cell, Place};
-use cube::Face;
+use cube::{Face, plain_sign};
 
 /// Whether a sign only sets colours apart.
 pub(super) fn is_separator(sign: char) -> bool {
+    let sign = plain_sign(sign);
     sign.is_whitespace() || matches!(sign, ',' | ';' | '/' | '|')
 }
 

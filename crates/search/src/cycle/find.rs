@@ -30,6 +30,8 @@ pub enum FindError {
         needed: u64,
         /// Bytes allowed.
         allowed: u64,
+        /// The greatest length for which these are enough; 0 if there is none.
+        possible: usize,
     },
     /// The system did not give the memory.
     #[error("the system did not give the {needed} bytes that the search needs")]
@@ -160,7 +162,9 @@ impl Finder {
             Some(radius) if max_length <= 2 * half => (bytes(&set, radius), radius),
             _ => {
                 let needed = bytes(&set, half.saturating_sub(1));
-                return Err(FindError::Memory { max_length, needed, allowed: memory });
+                let fits = |&radius: &usize| bytes(&set, radius) <= memory;
+                let possible = (0..super::table::MOST_LENGTHS - 1).take_while(fits).count() * 2;
+                return Err(FindError::Memory { max_length, needed, allowed: memory, possible });
             }
         };
         let table = Table::build(&set, radius, &mut |length, states| {

@@ -13,14 +13,17 @@ verdict-not-a-three-cycle = ist kein Dreierzyklus; bewegt werden { $moved }
 verdict-turned = ist kein Dreierzyklus; bewegt werden { $moved }, und das Puzzle bleibt um { $rotation } gedreht
 verdict-does-nothing = tut nichts
 verdict-unreadable = ist nicht lesbar, Zeichen { $at }: { $what }
+verdict-too-long = hat { $turns } Züge; ausgeführt werden höchstens { $most }
 verdict-no-case = der Fall „{ $named }“ ist nicht lesbar: nötig sind zwei Ziele auf zwei verschiedenen Teilen, keines davon das des Puffers
 verdict-place = Zeile { $line }, Spalte { $column }
 
 sheet-empty = Die Tabelle ist leer.
 sheet-no-table = Zeile { $line }: das ist nicht als Tabelle lesbar. { $what }
+sheet-too-much = Zeile { $line }: bis hierher kommt die Tabelle auf mehr als { $cells } Zellen oder { $bytes } MB; mehr wird nicht gelesen. Lass weg, was zu keinem Fall gehört, oder teile sie in mehrere Dateien.
 sheet-no-header = Das ist weder eine Liste noch ein Gitter. Eine Liste beginnt mit den Namen der Spalten: first, second (oder pair) und algorithm, dazu vielleicht kind, buffer, notes. Ein Gitter hat Ziele am oberen und am linken Rand. Die erste Zeile ist hier: { $found }
 sheet-column-missing = Der Liste fehlt die Spalte „{ $column }“.
 sheet-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; sag --kind corner oder --kind edge.
+sheet-order-unknown = Es ist nicht zu erkennen, an welcher Seite des Gitters das erste Ziel steht: { $right } Zellen sind richtig, wenn es links steht, und ebenso viele, wenn es oben steht. Sag --first left oder --first top.
 sheet-no-buffer = „{ $text }“ ist kein Sticker dieser Art ({ $kind }) und kann nicht der Puffer sein.
 sheet-several = Die Tabelle hat Fälle mehrerer Arten oder Puffer: { $found }. Wähle mit --kind und --buffer.
 sheet-no-cases = Die Tabelle hat keinen lesbaren Fall.
@@ -52,10 +55,20 @@ grid-first-second = erstes ↓ zweites →
 
 find-one-or-all = Sag, welcher Fall: zwei Ziele, wie UBR RDF oder Buchstaben, oder --all.
 find-two-targets = „{ $text }“ sollten zwei Ziele sein, wie UBR,RDF.
+find-twist-takes = --twist nimmt zwei Ecken, wie UBL,DFR
+find-flip-takes = --flip nimmt zwei Kanten, wie UF,UB
+find-exchange-takes = --exchange nimmt zwei Ecken und zwei Kanten, wie UFR,UBR,UF,UR
+find-last-takes = --last nimmt zwei Ecken und zwei Kanten, wie UBR,DFR,UF,UR
+find-other-kind = { $text } ist eine { $kind ->
+    [corner] Ecke
+   *[edge] Kante
+}; { $takes }.
+find-other-count = { $takes }; „{ $text }“ hat { $count }.
 find-same-piece = { $first } und { $second } sind auf einem Teil ({ $kind }); nötig sind verschiedene.
 find-unreachable = Keine Züge tun das: { $what }
 find-only-on = Dreierzyklen werden für Ecken und Kanten des 2x2 und 3x3 gesucht.
-find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; erlaubt sind { $allowed } MiB. Nimm weniger Züge (--moves), ein kürzeres --longest oder mehr --memory.
+find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; erlaubt sind { $allowed } MiB. Mit diesen Zügen reicht das für --longest { $possible }. Nimm das, weniger Züge (--moves) oder mehr --memory.
+find-memory-any = Den Speicher für Folgen bis { $length } Züge hat kein Rechner; erlaubt sind { $allowed } MiB, was mit diesen Zügen für --longest { $possible } reicht.
 find-no-memory = Das System gab die { $needed } MiB Speicher nicht her, die die Suche braucht.
 find-stopped = Die Suche wurde abgebrochen.
 find-fault = Eine gefundene Folge tut, ausgeführt, etwas anderes. Nichts wurde ausgegeben; das ist ein Fehler des Programms.
@@ -81,6 +94,7 @@ metric-unknown = „{ $text }“ ist keine Metrik; bekannt sind half, quarter, s
 fit-columns = Die Zeiten brauchen zwei Spalten, algorithm und seconds; die erste Zeile ist hier: { $found }
 fit-row = Zeile { $line }: { $what }
 fit-no-number = „{ $text }“ ist keine Zahl von Sekunden.
+fit-too-much = bis hierher haben die Zeiten zusammen mehr als { $most } Züge; gib weniger davon.
 fit-too-few = { $given } Zeiten sind zu wenige für { $costs } Kosten; nötig sind mindestens { $needed }.
 fit-bad-time = Zeit { $place }: { $seconds } ist keine Zeit; nötig sind mehr als null Sekunden.
 fit-no-turns = Zeit { $place } hat keine Züge.
@@ -104,6 +118,7 @@ solution-heading-methods = Ausgeführt:
 
 compare-two = Nenne mindestens zwei Methoden zum Vergleichen, wie: hoodwink compare one-swap three-cycle
 compare-unknown = „{ $text }“ ist keine Methode; bekannt sind one-swap, slice-swap, three-cycle, zwei davon mit + für Ecken und Kanten (wie three-cycle+slice-swap), gefolgt von ,least ,fewest ,exchange oder ,cycles, oder eine Datei mit Konventionen.
+compare-not-corners = „{ $text }“ ist eine Methode nur für Kanten; für Ecken gibt es one-swap und three-cycle, wie one-swap+{ $text }.
 compare-heading = { $count } gleichverteilt zufällige Zustände, Startwert { $seed }
 compare-letters = Buchstaben
 compare-algorithms = Algorithmen
@@ -148,7 +163,7 @@ cases-matching = { $count ->
 }
 case-meaning = Das Teil im Puffer { $buffer } geht nach { $first }, das von dort nach { $second }, das von dort in den Puffer.
 page-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; wähle es, bevor du die Datei öffnest.
-page-find-memory = Folgen bis { $length } Züge brauchen { $needed } MiB Speicher; eine Seite darf { $allowed } MiB nehmen. Nimm weniger Züge oder eine kürzere Länge.
+page-find-memory = Folgen bis { $length } Züge brauchen mehr Speicher als die { $allowed } MiB, die eine Seite nehmen darf; mit diesen Zügen reicht das für { $possible }. Nimm weniger Züge oder eine kürzere Länge.
 buffer-follows = Der Puffer ist nun { $buffer }, wie die Methode ihn braucht oder üblicherweise hat.
 order-follows = Die { $kinds } werden nun zuerst ausgeführt, damit die mittlere Schicht vor dem Paritätsalgorithmus wieder stimmt.
 sheet-unused = „Verfolgen“ und „Abspielen“ nutzen diese Algorithmen nicht: Wähle dafür in den Festlegungen Dreierzyklen und den Puffer { $buffer } für die { $kinds }.

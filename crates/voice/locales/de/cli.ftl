@@ -36,12 +36,24 @@ no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser
 no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
 no-swap = Die Methode hat keinen Tausch für diese Art.
 not-text = Diese Zeile ist kein Text (UTF-8).
-file-too-long = Die Datei ist länger als { $most } Bytes.
-file-not-text = Die Datei ist kein Text (UTF-8).
+line-no-moves = In dieser Zeile stehen keine Züge.
+file-too-long = Das ist länger als { $most } Bytes; mehr wird nicht gelesen.
+file-not-text = Diese Datei ist kein Text.
+system-not-found = Diese Datei gibt es nicht.
+system-denied = Dieses System lässt das Programm nicht daran.
+system-directory = Das ist ein Verzeichnis; nötig ist eine Datei.
+system-no-directory = Ein Teil dieses Pfads ist eine Datei und kein Verzeichnis.
+system-full = Wo das hingeschrieben wird, ist kein Platz mehr.
+system-number = Das System verweigert es (Fehler { $number }).
+system-unknown = Das System verweigert es ohne einen Grund.
+output-closed = Die Ausgabe wurde geschlossen.
+standard-input = Standardeingabe
 held-no-rotation = { $turn } ist keine Drehung des Ganzen; --held nimmt nur x, y und z.
 
 setups-heading = { $algorithm }
     tauscht { $buffer } und { $target }. Ein Setup bringt den Sticker eines Ziels nach { $target } und lässt { $left } in Ruhe.
+setups-item = Angabe { $number } von --turns: { $what }
+setups-no-turns = In --turns stehen keine Züge; nenne welche, wie R,F,D oder R2,U.
 setup-none = keins
 setup-not-found = mit diesen Zügen nicht möglich
 setups-also = auch { $others }
@@ -56,6 +68,7 @@ shortest-size = Kürzeste Lösungen werden für 2x2 und 3x3 gesucht, nicht für 
 shortest-progress = mindestens { $least } Züge, höchstens { $found }
 
 apply-solved = Jede Fläche zeigt eine Farbe: gelöst.
+apply-centres = Die Mitten sind gewandert; wo Teile sind, wird von ihnen aus gesagt.
 apply-kind-solved = Alle { $kinds } sind gelöst.
 apply-kind = { $kinds }: { $what }.
 apply-away = { $count } an anderen Plätzen, bei { $pieces }
@@ -68,6 +81,8 @@ picture-strip = Die Verfolgung, Buchstabe für Buchstabe
 picture-ending = { $file }: eine Bilddatei endet auf .svg oder .png.
 
 conventions-right = { $file } ist in Ordnung.
+conventions-sheet = die Tabelle der { $kinds }, die sie nennt, { $what }
+conventions-ease = die Kosten der Züge, die sie nennt, { $what }
 conventions-holding = Gehalten zum Lösen: { $up } oben, { $front } vorn.
 conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algorithm }
     Neue Zyklen beginnen { $breaks }.
@@ -80,3 +95,24 @@ breaks-preference = beim ersten ungelösten von { $list }
 conventions-parity = Parität: { $algorithm }
 conventions-memo-order = Gemerkt in der Reihenfolge { $memo }.
 conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.
+usage-unknown-option = Eine Option „{ $text }“ gibt es hier nicht.
+usage-too-much = „{ $text }“ ist ein Wort zu viel; was Leerzeichen enthält, steht in Anführungszeichen.
+usage-unknown-command = Einen Befehl „{ $text }“ gibt es nicht.
+usage-no-value = { $option } braucht einen Wert.
+usage-no-value-of = { $option } braucht einen Wert: { $known }.
+usage-value = „{ $text }“ passt nicht zu { $option }; möglich ist { $known }.
+usage-number = „{ $text }“ passt nicht zu { $option }: nötig ist eine ganze Zahl, { $least } oder mehr.
+usage-number-between = „{ $text }“ passt nicht zu { $option }: nötig ist eine ganze Zahl von { $least } bis { $most }.
+usage-twice = { $option } darf nur einmal gegeben werden.
+usage-conflict = { $option } und { $other } gehen nicht zusammen.
+usage-missing = { $count ->
+    [one] { $options } fehlt.
+   *[other] { $options } fehlen.
+}
+usage-missing-command = Sag, was zu tun ist: { $known }.
+usage-values = { $option } hat zu viele oder zu wenige Werte.
+usage-not-text = Eine der Angaben ist kein Text (UTF-8).
+usage-other = Die Angaben sind nicht zu verstehen.
+usage-help = Wie man es aufruft: { $call } --help
+usage-language = „{ $text }“ ist hier keine Sprache; es gibt { $known }.
+no-such-command = Einen Befehl „{ $text }“ gibt es nicht; es gibt { $known }.

@@ -8,6 +8,7 @@ moves-too-many = Das steht für mehr als { $most } Züge.
 moves-too-deep = Klammern sind mehr als { $most } tief verschachtelt.
 moves-unexpected = Hier steht „{ $found }“; erwartet wird { $expected }.
 moves-unexpected-end = Hier endet der Text; erwartet wird { $expected }.
+moves-number-after-prime = Hinter einem Strich kann keine Zahl stehen; schreib sie davor: { $rather }.
 moves-wrong-case = „{ $found }“ ist kein Zug; „{ $rather }“ ist einer.
 moves-no-such-turn = { $turn } geht nicht: { $reason }
 
@@ -107,6 +108,7 @@ toml-holding-same = { $up } kann nicht zugleich oben und vorn sein.
 toml-holding-opposite = { $up } und { $front } liegen gegenüber; sie können nicht oben und vorn sein.
 toml-algorithm = Der Algorithmus ist nicht lesbar. { $what }
 toml-kinds-once = „{ $key }“ nennt eine Art zweimal; jede darf dort einmal stehen.
+toml-sticker-twice = „{ $word }“ steht hier zweimal; jeder Sticker darf hier einmal stehen.
 
 letters-count = { $count } Buchstaben für die 24 Sticker dieser Art ({ $kind }).
 letters-twice = Der Buchstabe { $letter } steht für zwei Sticker, { $first } und { $second }.

@@ -55,7 +55,6 @@ lesson-long-memo = Ein langes Memo
 share-exact = { $matching } von { $total } Zuständen: 1 von { $ratio }
 share-estimated = Das lässt sich nicht zählen, also wurde probiert: von { $tried } Zuständen erfüllen es { $share } %; in 95 von 100 solchen Versuchen liegt der wahre Anteil in den Grenzen, hier { $low } % bis { $high } %.
 
-scramble-count-zero = --count 0 verlangt keinen Scramble; verlange 1 oder mehr.
 scramble-progress = { $done } von { $count } Scrambles
 scramble-tries = { $tries } Zustände für einen Scramble probiert
 scramble-tables = Tabellen für den 4x4, einmal angelegt: { $done } %

@@ -13,14 +13,17 @@ verdict-not-a-three-cycle = is not a three-cycle; it moves { $moved }
 verdict-turned = is not a three-cycle; it moves { $moved } and leaves the puzzle turned by { $rotation }
 verdict-does-nothing = does nothing
 verdict-unreadable = cannot be read, sign { $at }: { $what }
+verdict-too-long = has { $turns } moves; at most { $most } are applied
 verdict-no-case = the case “{ $named }” cannot be read: two targets are needed, on two different pieces, neither of them the buffer's
 verdict-place = line { $line }, column { $column }
 
 sheet-empty = The sheet is empty.
 sheet-no-table = Line { $line }: this cannot be read as a table. { $what }
+sheet-too-much = Line { $line }: up to here the sheet comes to more than { $cells } cells or { $bytes } MB, which is the most that is read. Leave out what belongs to no case, or divide it into several files.
 sheet-no-header = This is neither a list nor a grid. A list begins with a line of column names: first, second (or pair) and algorithm, and perhaps kind, buffer, notes. A grid has targets along the top and the left side. Here the first line is: { $found }
 sheet-column-missing = The list has no column “{ $column }”.
 sheet-kind-unknown = It cannot be told whether these are corners or edges; say --kind corner or --kind edge.
+sheet-order-unknown = It cannot be told which side of the grid has the first target: { $right } cells are right when it stands at the left, and as many when it stands at the top. Say --first left or --first top.
 sheet-no-buffer = “{ $text }” is no { $kind } sticker, so it cannot be the buffer.
 sheet-several = The sheet has cases of several kinds or buffers: { $found }. Choose with --kind and --buffer.
 sheet-no-cases = The sheet has no case that can be read.
@@ -52,10 +55,20 @@ grid-first-second = first ↓ second →
 
 find-one-or-all = Say which case: two targets, as UBR RDF or letters, or --all.
 find-two-targets = “{ $text }” should be two targets, as UBR,RDF.
+find-twist-takes = --twist takes two corners, as UBL,DFR
+find-flip-takes = --flip takes two edges, as UF,UB
+find-exchange-takes = --exchange takes two corners and two edges, as UFR,UBR,UF,UR
+find-last-takes = --last takes two corners and two edges, as UBR,DFR,UF,UR
+find-other-kind = { $text } is { $kind ->
+    [corner] a corner
+   *[edge] an edge
+}; { $takes }.
+find-other-count = { $takes }; “{ $text }” has { $count }.
 find-same-piece = { $first } and { $second } are on one { $kind }; different ones are needed.
 find-unreachable = No turns do that: { $what }
 find-only-on = Three-cycles are searched for corners and edges of the 2x2 and 3x3.
-find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; { $allowed } MiB are allowed. Take fewer turns (--moves), a shorter --longest, or more --memory.
+find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; { $allowed } MiB are allowed. With these turns that is enough for --longest { $possible }. Take that, fewer turns (--moves), or more --memory.
+find-memory-any = No machine has the memory for sequences up to { $length } turns; { $allowed } MiB are allowed, which with these turns is enough for --longest { $possible }.
 find-no-memory = The system did not give the { $needed } MiB of memory that the search needs.
 find-stopped = The search was stopped.
 find-fault = A sequence that was found does something else when it is applied. Nothing was given out; this is a fault of the program.
@@ -81,6 +94,7 @@ metric-unknown = “{ $text }” is no metric; known are half, quarter, slice, e
 fit-columns = The timings need two columns, algorithm and seconds; here the first line is: { $found }
 fit-row = Line { $line }: { $what }
 fit-no-number = “{ $text }” is no number of seconds.
+fit-too-much = up to here the timings have more than { $most } moves in all; give fewer of them.
 fit-too-few = { $given } timings are too few for { $costs } costs; at least { $needed } are needed.
 fit-bad-time = Timing { $place }: { $seconds } is no time; more than zero seconds are needed.
 fit-no-turns = Timing { $place } has no turns.
@@ -104,6 +118,7 @@ solution-heading-methods = Carried out:
 
 compare-two = Name at least two methods to compare, as: hoodwink compare one-swap three-cycle
 compare-unknown = “{ $text }” is no method; known are one-swap, slice-swap, three-cycle, two of them joined by + for corners and edges (as three-cycle+slice-swap), followed by ,least ,fewest ,exchange or ,cycles, or a conventions file.
+compare-not-corners = “{ $text }” is a method for edges only; for corners there are one-swap and three-cycle, as one-swap+{ $text }.
 compare-heading = { $count } uniformly random states, seed { $seed }
 compare-letters = letters
 compare-algorithms = algorithms
@@ -148,7 +163,7 @@ cases-matching = { $count ->
 }
 case-meaning = The piece in the buffer { $buffer } goes to { $first }, the one there to { $second }, the one there into the buffer.
 page-kind-unknown = It cannot be told whether these are corners or edges; choose it before you open the file.
-page-find-memory = Sequences up to { $length } turns need { $needed } MiB of memory; a page may take { $allowed } MiB. Take fewer turns, or a shorter length.
+page-find-memory = Sequences up to { $length } turns need more memory than the { $allowed } MiB that a page may take; with these turns that is enough for { $possible }. Take fewer turns, or a shorter length.
 buffer-follows = The buffer is now { $buffer }, as the method needs it or usually has it.
 order-follows = The { $kinds } are now carried out first, so that the slice is put right before the parity algorithm.
 sheet-unused = Trace and Play do not use these algorithms: for that, choose three-cycles and the buffer { $buffer } for the { $kinds } in Conventions.

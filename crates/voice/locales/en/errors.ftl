@@ -8,6 +8,7 @@ moves-too-many = This stands for more than { $most } moves.
 moves-too-deep = Brackets are nested more than { $most } deep.
 moves-unexpected = “{ $found }” stands here; expected is { $expected }.
 moves-unexpected-end = The text ends here; expected is { $expected }.
+moves-number-after-prime = Behind a prime no number can stand; write it first: { $rather }.
 moves-wrong-case = “{ $found }” is no move; “{ $rather }” is.
 moves-no-such-turn = { $turn } cannot be made: { $reason }
 
@@ -107,6 +108,7 @@ toml-holding-same = { $up } cannot be up and front at once.
 toml-holding-opposite = { $up } and { $front } are opposite; they cannot be up and front.
 toml-algorithm = The algorithm cannot be read. { $what }
 toml-kinds-once = “{ $key }” names a kind twice; each may stand there once.
+toml-sticker-twice = “{ $word }” stands here twice; each sticker may stand here once.
 
 letters-count = { $count } letters for the 24 { $kind } stickers.
 letters-twice = The letter { $letter } stands for two stickers, { $first } and { $second }.

@@ -55,7 +55,6 @@ lesson-long-memo = A long memo
 share-exact = { $matching } of { $total } states: 1 in { $ratio }
 share-estimated = This cannot be counted, so it was tried: of { $tried } states { $share } % meet it; in 95 of 100 such trials the true share lies within the bounds, here { $low } % to { $high } %.
 
-scramble-count-zero = --count 0 asks for no scramble; ask for 1 or more.
 scramble-progress = { $done } of { $count } scrambles
 scramble-tries = { $tries } states tried for one scramble
 scramble-tables = Tables for the 4x4, made once: { $done } %
