@@ -26,7 +26,7 @@ fn set_ups_are_listed_and_found_by_search() {
     refused(&["setups", "--kind", "corners"], "Did you mean corner?");
     refused(&["setups", "--kind", "edge", "--puzzle", "2"], "A 2x2 has no edges.");
     refused(&["setups", "--kind", "corner", "--target", "E"], "on the buffer's own piece");
-    refused(&["setups", "--kind", "corner", "--target", "ZZ"], "neither a letter nor a corner sticker");
+    refused(&["setups", "--kind", "corner", "--target", "ZZ"], "neither a letter nor a sticker of a corner");
 }
 
 #[test]
@@ -65,7 +65,7 @@ fn the_fewest_turns_are_found_and_what_is_open_is_said() {
     let said = contains("not proven to be a shortest one").and(contains("No solution takes fewer than"));
     hoodwink().args(["shortest", "--positions", "1000", flipped]).assert().success().stdout(said);
     refused(&["shortest", "-p", "4", "Rw"], "not for a 4x4");
-    refused(&["shortest", "--seconds", "0", "R"], "0 is not in 1..=604800");
+    refused(&["shortest", "--seconds", "0", "R"], "a whole number from 1 to 604800 is needed");
 }
 
 #[test]

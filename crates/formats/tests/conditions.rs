@@ -107,13 +107,13 @@ fn parts_stand_where_they_are_written() {
 
 #[test]
 fn too_many_features_are_refused_and_too_long_a_text() {
-    let many: Vec<String> = (1..=24).map(|number| format!("corner.cycles({number}) = 0")).collect();
+    let many: Vec<String> = (1..=25).map(|number| format!("corner.cycles({number}) = 0")).collect();
     let refused = |text: &str| {
         conditions::read(text, Size::THREE, &Conventions::default())
             .map(|_| ())
             .map_err(|error| error.problem)
     };
-    assert_eq!(refused(&many[..23].join(" and ")), Ok(()));
+    assert_eq!(refused(&many[..24].join(" and ")), Ok(()));
     assert_eq!(refused(&many.join(" and ")), Err(ConditionProblem::TooManyFeatures));
     let long = format!("parity = odd{}", " ".repeat(16 << 10));
     assert!(matches!(refused(&long), Err(ConditionProblem::TooLong { .. })));

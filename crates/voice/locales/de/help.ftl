@@ -24,6 +24,7 @@ help-hoodwink-trace = Einen Scramble verfolgen: das Memo mit dem Grund für jede
 help-hoodwink-scramble = Scrambles machen: gleichmäßig zufällige oder solche, die eine Bedingung erfüllen; zählen, wie selten eine Bedingung ist
 help-hoodwink-check = Ein Memo prüfen oder die Züge eines Versuchs, wie sie gemacht wurden: richtig, oder wo es falsch wird und warum
 help-hoodwink-why = Einen Versuch erklären, der nicht aufging: die Fehler, die zu dem führen, was du siehst, die wahrscheinlichsten zuerst
+help-hoodwink-shortest = Eine Lösung in so wenigen Zügen wie möglich suchen, und sagen, ob das bewiesen ist
 help-hoodwink-setups = Die kürzesten Set-up-Züge jedes Ziels aufzählen, durch Suche gefunden
 help-hoodwink-apply = Züge auf ein gelöstes Puzzle anwenden: sein Bild, seine Sticker, was ungelöst ist
 help-hoodwink-show = Ein Puzzle als Bilddatei zeichnen (SVG oder PNG)
@@ -62,7 +63,6 @@ help-any-out = Wohin geschrieben wird; sonst auf die Standardausgabe
 help-any-file = Die Tabelle (CSV, Semikolons oder Tabulatoren), oder - für die Standardeingabe
 help-any-kind = Die Art der Teile, wo die Tabelle sie nicht sagt: corner oder edge
 help-any-buffer = Der Puffer, wo die Tabelle ihn nicht sagt; sonst der deiner Konventionen
-help-any-command = Der Befehl
 
 help-hoodwink-trace-short = Nur das Memo, ohne Gründe und Lösung; bei einem Stapel Buchstaben, Parität und Haltung, was viel schneller geht
 help-hoodwink-trace-batch = Aus einer Datei, oder mit - von der Standardeingabe, einen Scramble je Zeile lesen und je Zeile ein JSON-Objekt schreiben
@@ -72,6 +72,7 @@ help-hoodwink-scramble-condition = Nur Scrambles, deren Memo eine Bedingung erf�
 help-hoodwink-scramble-lesson = Die Bedingung einer Lektion; siehe --lessons
 help-hoodwink-scramble-lessons = Die Lektionen aufzählen, die es für das Puzzle gibt
 help-hoodwink-scramble-how_rare = Zählen, wie viele Zustände die Bedingung erfüllen, und keinen Scramble machen
+help-hoodwink-scramble-hold = Wie das Puzzle für sein Memo aufgenommen wird: wie deine Konventionen es sagen, oder die beste aller Arten (gerade Größen; solche Bedingungen werden probiert und nicht gezählt)
 help-hoodwink-scramble-blind = Das Puzzle zufällig gedreht lassen, wie es bei blinden Disziplinen ist
 help-hoodwink-scramble-seed = Dieselbe Zahl gibt dieselben Scrambles
 help-hoodwink-scramble-sheet = Eine Seite zum Drucken schreiben: Scrambles mit Bildern, danach Antworten mit Memo und Gründen (HTML)
@@ -89,6 +90,10 @@ help-hoodwink-why-answer = Eine Antwort auf eine Frage eines früheren Laufs, wi
 help-hoodwink-why-deep = Auch nach drei Fehlern suchen
 help-hoodwink-why-seconds = Die Suche nach drei Fehlern nach so vielen Sekunden beenden und sagen, was bis dahin gefunden wurde
 help-hoodwink-why-most = Wie viele Erklärungen höchstens gesagt werden
+
+help-hoodwink-shortest-seconds = Wie lange gesucht wird; gesagt wird, was bis dahin bekannt ist
+help-hoodwink-shortest-positions = Wie viele Stellungen höchstens betrachtet werden, für eine Antwort, die nicht vom Rechner abhängt
+help-hoodwink-shortest-json = JSON
 
 help-hoodwink-setups-puzzle = Das Puzzle: 2 oder 3
 help-hoodwink-setups-kind = Die Art der Teile: corner oder edge
