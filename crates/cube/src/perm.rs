@@ -106,3 +106,23 @@ impl fmt::Debug for Perm {
         write!(f, "Perm{:?}", self.0)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_exchange_is_odd_and_two_of_them_are_not() {
+        let exchanged = |pairs: &[(usize, usize)]| {
+            let mut table = *Perm::IDENTITY.table();
+            pairs.iter().for_each(|&(a, b)| table.swap(a, b));
+            Perm::new(table).expect("a permutation")
+        };
+        assert!(Perm::IDENTITY.is_identity() && !Perm::IDENTITY.is_odd());
+        let (one, two) = (exchanged(&[(3, 17)]), exchanged(&[(3, 17), (17, 23)]));
+        assert!(!one.is_identity() && one.is_odd());
+        assert!(!two.is_identity() && !two.is_odd());
+        assert!(one.then(&one).is_identity() && two.then(&two.inverse()).is_identity());
+        assert!(one.then(&two).is_odd());
+    }
+}
