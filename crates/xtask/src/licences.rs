@@ -1,4 +1,5 @@
-//! `cargo xtask licences`: whether every dependency may be used, found out without a network.
+//! `cargo xtask licences`: whether every dependency may be used, found out without a network: its licence, where it comes from, and
+//! whether it is one that we refuse.
 
 use crate::layering::metadata;
 use crate::process::root;
@@ -42,6 +43,11 @@ pub fn run() -> Result<()> {
         let place = format!("{} {}", package.name, package.version);
         if let Err(problem) = licence(package.license.as_deref()) {
             findings.push(format!("{place}: {problem}"));
+        }
+        if package.source.as_ref().is_some_and(|source| !source.is_crates_io()) {
+            findings.push(format!(
+                "{place}: comes from elsewhere than the usual registry, which not everyone can read"
+            ));
         }
         if let Some(why) = refused.why(&package.name, &package.version) {
             findings.push(format!("{place}: refused: {why}"));

@@ -4,6 +4,20 @@
 //! element: what stands before the stretch, the other turns, and what follows, carried to the end. One slip is then
 //! a look-up of the difference between what should have come out and what did; two are a product of two such
 //! elements, found by looking up what is left after each first one.
+//!
+//! The words that the files below share:
+//!
+//! - *course*: the attempt as it was planned, laid out as one *tape* of turns from the scramble to the last letter, with a *span*
+//!   of it for each letter (`course.rs`); what turns before and after a place of the tape do to the end is *carried* there.
+//! - *craft*: what slips are drawn from: the solver's letters, algorithms and set-ups, and the catalogue (`craft.rs`).
+//! - *candidate*: a slip at its place, with its *edits*, stretches of the tape and what was turned instead (`hands.rs` for
+//!   the hands, `memo_slips.rs` for letters); all of them are the *space* (`space.rs`).
+//! - *class*: candidates that change the outcome by the same element of the group. Elements that differ only in how the puzzle
+//!   is held in the end share one *key up to hold*.
+//! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
+//!   after the first: in letters that it brought in, the *zone* (`search.rs`), in what it made instead (`within.rs`), or since both
+//!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part is met by `partial.rs`.
+//! - *group*: stories whose slips act alike, one by one; the best is told (`told.rs`), the others are its variants.
 
 mod by_hand;
 mod course;
