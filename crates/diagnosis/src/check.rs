@@ -4,6 +4,7 @@
 //! not solve is compared with the puzzle letter by letter, and then against every memo that would do: at each letter the
 //! check keeps to what the solver evidently meant, so that one slip does not mark all that follows.
 
+mod alike;
 mod walk;
 
 use blind::{Action, Solver, exchanged};
@@ -88,8 +89,8 @@ pub struct KindCheck {
     pub right: bool,
     /// What is wrong, in order; nothing where it is right.
     pub slips: Vec<MemoSlip>,
-    /// Pieces that are unsolved after the letters are carried out, by their reference stickers; letters of the
-    /// buffer's own piece do nothing.
+    /// Pieces that are unsolved after the letters are carried out, by their reference stickers (of pieces that look alike the places
+    /// with another colour); letters of the buffer's own piece do nothing.
     pub unsolved: Vec<Sticker>,
 }
 
@@ -160,13 +161,17 @@ pub enum MemoError {
 pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> KindCheck {
     let outcome = exchanged(seen, orbit, buffer, letters.iter().copied());
     let executable = !letters.iter().any(|&letter| orbit.same_piece(letter, buffer));
-    let right = executable && outcome.is_identity();
-    let slips = if right { Vec::new() } else { walk::slips(orbit, seen, buffer, letters) };
-    let unsolved = orbit
-        .all_pieces()
-        .map(|piece| orbit.reference(piece))
-        .filter(|&sticker| outcome.at(sticker) != sticker)
-        .collect();
+    let right = executable && blind::is_right(orbit, &outcome);
+    let slips = match (right, orbit.looks_alike()) {
+        (true, _) => Vec::new(),
+        (false, true) => alike::slips(orbit, seen, buffer, letters),
+        (false, false) => walk::slips(orbit, seen, buffer, letters),
+    };
+    let is_wrong = |&place: &Sticker| {
+        let there = outcome.at(place);
+        there != place && !(orbit.looks_alike() && there.face() == place.face())
+    };
+    let unsolved = orbit.all_pieces().map(|piece| orbit.reference(piece)).filter(is_wrong).collect();
     KindCheck { orbit, letters: letters.to_vec(), right, slips, unsolved }
 }
 

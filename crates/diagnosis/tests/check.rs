@@ -282,3 +282,88 @@ fn steps_are_named_when_they_are_left_out_or_not_undone() {
     assert_eq!(make(&undone_wrong), How::UndoneWrongWay);
     assert_eq!(make(&no_algorithm), How::StepLeftOut);
 }
+
+/// What lies where after letters, worked out by hand: colours only, exchanged with the buffer's.
+fn colours_after(seen: &[usize; 24], buffer: usize, letters: &[usize]) -> Vec<usize> {
+    let mut faces: Vec<usize> = seen.iter().map(|sticker| sticker / 4).collect();
+    for &letter in letters {
+        faces.swap(buffer, letter);
+    }
+    faces
+}
+
+fn all_right(faces: &[usize]) -> bool {
+    faces.iter().enumerate().all(|(place, &colour)| place / 4 == colour)
+}
+
+/// Letters that solve centres, each chosen at random among those that do some good: mostly not the fewest.
+fn some_letters(seen: &[usize; 24], buffer: usize, choose: &mut impl FnMut(usize) -> usize) -> Vec<usize> {
+    let mut letters = Vec::new();
+    loop {
+        let faces = colours_after(seen, buffer, &letters);
+        if all_right(&faces) {
+            return letters;
+        }
+        let wrong: Vec<usize> =
+            (0..24).filter(|&place| place != buffer && faces[place] != place / 4).collect();
+        let fitting: Vec<usize> = wrong.iter().copied().filter(|place| place / 4 == faces[buffer]).collect();
+        let from = if fitting.is_empty() { &wrong } else { &fitting };
+        letters.push(from[choose(from.len())]);
+    }
+}
+
+proptest! {
+    #[test]
+    fn letters_of_centres_are_right_where_every_face_has_its_colour(
+        order in Just((0..24usize).collect::<Vec<_>>()).prop_shuffle(),
+        buffer in 0..24usize,
+        layers in 4..8u8,
+        choices in proptest::collection::vec(any::<usize>(), 64),
+        way in 0..4usize,
+        at in any::<prop::sample::Index>(),
+        other in 0..24usize,
+    ) {
+        let seen: [usize; 24] = order.try_into().unwrap();
+        let mut number = 0;
+        let mut choose = |count: usize| {
+            number += 1;
+            choices[number % choices.len()] % count
+        };
+        let good = some_letters(&seen, buffer, &mut choose);
+        prop_assume!(!good.is_empty());
+        let at = at.index(good.len());
+        let mut letters = good.clone();
+        match way {
+            0 => {}
+            1 => letters[at] = other,
+            2 => drop(letters.remove(at)),
+            _ => letters.insert(at, other),
+        }
+        let right = all_right(&colours_after(&seen, buffer, &letters)) && !letters.contains(&buffer);
+        let sticker = |number: usize| Sticker::new(number as u8).unwrap();
+        let perm = cube::Perm::new(seen.map(|number| number as u8)).unwrap();
+        let memo: Vec<Sticker> = letters.iter().map(|&number| sticker(number)).collect();
+        for &orbit in Orbit::of(Size::new(layers).unwrap()).iter().filter(|orbit| orbit.looks_alike()) {
+            let check = check_letters(orbit, &perm, sticker(buffer), &memo);
+            prop_assert_eq!(check.right, right);
+            prop_assert_eq!(check.slips.is_empty(), right, "{:?}", check.slips);
+            let wrong = colours_after(&seen, buffer, &letters);
+            let unsolved = (0..24).filter(|&place| wrong[place] != place / 4).count();
+            prop_assert_eq!(check.unsolved.len(), unsolved);
+            if let Some(first) = check.slips.first() {
+                // What was right before the slip is not blamed, and one slip is not told as many.
+                prop_assert!(first.position >= at, "{} before {at}: {:?}", first.position, check.slips);
+                // A letter that was no slip where it stands, but led another way, is not blamed: what no longer fits after it is.
+                prop_assert!(first.position > at || check.slips.len() == 1, "{:?}", check.slips);
+                prop_assert!(check.slips.len() <= 4, "{:?}", check.slips);
+                // What would have been right there brings the colour in the buffer home, or begins a new part.
+                let before = colours_after(&seen, buffer, &letters[..first.position]);
+                let begins = before[buffer] == buffer / 4;
+                for expected in &first.expected {
+                    let place = expected.index();
+                    prop_assert!(before[place] != place / 4 && (begins || place / 4 == before[buffer]));
+                }
+            }
+        }
+    }
+}
