@@ -62,16 +62,30 @@ struct Slip {
 /// The letters of each kind.
 type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
-/// The letters of both kinds as they were given; `None` when none were.
+/// The letters of each kind as they were given; `None` when none were.
 pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Option<Letters>, Failure> {
-    let given = [(Orbit::Corner, &options.corners), (Orbit::Midge, &options.edges)];
-    if given.iter().all(|(_, text)| text.is_none()) {
+    let mut given: Vec<(Orbit, &str)> = Vec::new();
+    for (orbit, text) in [(Orbit::Corner, &options.corners), (Orbit::Midge, &options.edges)] {
+        if let Some(text) = text {
+            given.push((session.kind(kind_name(orbit), size)?, text));
+        }
+    }
+    for other in &options.others {
+        let (kind, text) = other.split_once('=').ok_or_else(|| {
+            Failure::input(session.voice.say("check-no-kind", &[("text", other.as_str().into())]))
+        })?;
+        let orbit = session.kind(kind.trim(), size)?;
+        if given.iter().any(|(known, _)| *known == orbit) {
+            let blanks = [("kinds", session.voice.kinds(orbit).into())];
+            return Err(Failure::input(session.voice.say("check-kind-twice", &blanks)));
+        }
+        given.push((orbit, text));
+    }
+    if given.is_empty() {
         return Ok(None);
     }
     let mut memo = Vec::new();
     for (orbit, text) in given {
-        let Some(text) = text else { continue };
-        session.kind(kind_name(orbit), size)?;
         let letters = &session.conventions.kind(orbit).letters;
         let read = letters
             .read(text)
@@ -85,10 +99,10 @@ pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Opti
 pub fn run(session: &Session, options: &CheckOptions) -> Result<ExitCode, Failure> {
     let puzzle = session.puzzle(&options.state)?;
     let solver = session.solver(puzzle.size)?;
-    session.method(&solver)?;
     let held = Held::new(&puzzle.state, session.conventions.holding);
     let given = memo(session, &options.memo, puzzle.size)?;
     let checked = if let Some(text) = &options.moves {
+        session.method(&solver)?;
         let moves = session.turns(text, puzzle.size)?;
         moves_checked(session, &solver, &held.state, given, &moves)?
     } else {
@@ -146,14 +160,16 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
             expected: Vec::new(),
         }
     }));
+    // What was not checked is not spoken of as left.
+    let checked = |orbit: &Orbit| check.kinds.iter().any(|kind| kind.orbit == *orbit);
     let unsolved: Letters = match &check.outcome {
-        Some(outcome) => unsolved(outcome),
+        Some(outcome) => unsolved(outcome).into_iter().filter(|(orbit, _)| checked(orbit)).collect(),
         None => check.kinds.iter().map(|kind| (kind.orbit, kind.unsolved.clone())).collect(),
     };
     let unsolved = names(&unsolved);
     let right = check.right();
     let mut lines: Vec<String> = Vec::new();
-    if right {
+    if right && check.unchecked.is_empty() {
         lines.push(voice.word("check-right"));
     } else {
         for kind in &check.kinds {
@@ -163,10 +179,14 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
             );
         }
         lines.extend(check.parity.map(|fault| voice.parity_fault(fault)));
-        if check.moves.is_none() {
+        if check.kinds.iter().any(|kind| !kind.executable) {
             lines.push(voice.word("check-cannot-be-carried-out"));
         } else if !unsolved.is_empty() {
             lines.push(voice.say("check-leads-to", &[("pieces", voice.list(&unsolved).into())]));
+        }
+        if !check.unchecked.is_empty() {
+            let kinds = voice.kinds_listed(&check.unchecked);
+            lines.push(voice.say("check-unchecked", &[("kinds", kinds.into())]));
         }
     }
     Checked {
@@ -212,7 +232,11 @@ fn unsolved(state: &State) -> Letters {
     let state = state.after(state.core().inverse().turns());
     let of = |orbit: Orbit| {
         let places = orbit.all_pieces().map(|piece| orbit.reference(piece));
-        places.filter(|&place| state.at(orbit, place) != place).collect()
+        let is_wrong = |&place: &Sticker| {
+            let there = state.at(orbit, place);
+            if orbit.looks_alike() { there.face() != place.face() } else { there != place }
+        };
+        places.filter(is_wrong).collect()
     };
     Orbit::of(state.size()).iter().map(|&orbit| (orbit, of(orbit))).collect()
 }

@@ -85,6 +85,8 @@ pub struct KindCheck {
     pub orbit: Orbit,
     /// The letters, by their stickers.
     pub letters: Vec<Sticker>,
+    /// Whether they can be carried out at all: none is on the buffer's own piece.
+    pub executable: bool,
     /// Whether carrying them out solves the kind.
     pub right: bool,
     /// What is wrong, in order; nothing where it is right.
@@ -106,8 +108,10 @@ pub enum ParityFault {
 /// A memo checked.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct MemoCheck {
-    /// Kind by kind, in the order in which they are memorised.
+    /// The kinds of which letters were given, in the order in which they are memorised.
     pub kinds: Vec<KindCheck>,
+    /// The others, as far as they are not right as the puzzle was picked up: nothing is known of their letters.
+    pub unchecked: Vec<Orbit>,
     /// What is wrong about parity, if the memo says anything about it.
     pub parity: Option<ParityFault>,
     /// The moves that the memo leads to; none if a letter cannot be carried out.
@@ -117,7 +121,7 @@ pub struct MemoCheck {
 }
 
 impl MemoCheck {
-    /// Whether carrying the memo out solves the puzzle.
+    /// Whether carrying the letters out solves the kinds of which they are.
     pub fn right(&self) -> bool {
         self.parity.is_none() && self.kinds.iter().all(|kind| kind.right)
     }
@@ -172,10 +176,11 @@ pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stic
         there != place && !(orbit.looks_alike() && there.face() == place.face())
     };
     let unsolved = orbit.all_pieces().map(|piece| orbit.reference(piece)).filter(is_wrong).collect();
-    KindCheck { orbit, letters: letters.to_vec(), right, slips, unsolved }
+    KindCheck { orbit, letters: letters.to_vec(), executable, right, slips, unsolved }
 }
 
-/// Checks a memo against a state named in the hold (see [`blind::Held`]). Kinds that are not given count as empty.
+/// Checks a memo against a state named in the hold (see [`blind::Held`]), on any size: letters need no method. Kinds that are not
+/// given are not checked.
 ///
 /// `parity` is what the memo says about the parity algorithm, if it says anything.
 ///
@@ -194,16 +199,17 @@ pub fn check_memo(
     if memo.iter().all(|(_, letters)| letters.is_empty()) && !state.is_solved() {
         return Err(MemoError::Empty);
     }
-    let letters_of = |orbit: Orbit| {
-        memo.iter().find(|(other, _)| *other == orbit).map_or_else(Vec::new, |(_, letters)| letters.clone())
-    };
+    let given = |orbit: Orbit| memo.iter().find(|(other, _)| *other == orbit).map(|(_, letters)| letters);
     let kinds: Vec<KindCheck> = solver
         .memo_order()
-        .map(|orbit| {
+        .filter_map(|orbit| {
+            let letters = given(orbit)?;
             let seen = solver.tracing().seen(state, orbit);
-            check_letters(orbit, &seen, solver.conventions().kind(orbit).buffer, &letters_of(orbit))
+            Some(check_letters(orbit, &seen, solver.conventions().kind(orbit).buffer, letters))
         })
         .collect();
+    let is_open = |orbit: &Orbit| given(*orbit).is_none() && !blind::is_right(*orbit, state.orbit(*orbit));
+    let unchecked = solver.memo_order().filter(is_open).collect();
     let odd = state.orbit(Orbit::Corner).is_odd();
     let fault = match (parity, odd) {
         (Some(false), true) => Some(ParityFault::Overlooked),
@@ -221,5 +227,5 @@ pub fn check_memo(
     });
     let has_algorithm = solver.method().is_ok_and(|method| method.parity().is_some());
     let outcome = moves.as_ref().map(|moves| state.after(moves));
-    Ok(MemoCheck { kinds, parity: fault.filter(|_| has_algorithm), moves, outcome })
+    Ok(MemoCheck { kinds, unchecked, parity: fault.filter(|_| has_algorithm), moves, outcome })
 }

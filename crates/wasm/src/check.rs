@@ -49,12 +49,13 @@ pub struct Checked {
 /// The letters of each kind of a puzzle.
 pub(crate) type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
-/// Reads what was written for the kinds that the puzzle has, in the order in which they are memorised.
+/// Reads what was written for the kinds that the puzzle has, in the order in which they are memorised. Nothing is known of a kind for
+/// which nothing was written.
 pub(crate) fn letters(voice: &Voice, solver: &Solver, written: &Written) -> Result<Letters, Failure> {
     let mut read: OrbitMap<Option<Vec<Sticker>>> = OrbitMap::default();
     for (name, text) in written {
         let orbit = kind(voice, name)?;
-        if Orbit::of(solver.size()).contains(&orbit) {
+        if Orbit::of(solver.size()).contains(&orbit) && !text.trim().is_empty() {
             let letters = &solver.conventions().kind(orbit).letters;
             let stickers = letters
                 .read(text)
@@ -69,7 +70,6 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let voice = call.voice;
     let situation = call.desk.situation(voice, &asked.source)?;
     let solver = &situation.solver;
-    solver.method().map_err(|error| Failure::new(voice.method_error(error)))?;
     let given = letters(voice, solver, &asked.memo)?;
     if !asked.moves.trim().is_empty() {
         return made(voice, &situation, given, &asked.moves);
@@ -78,7 +78,7 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let check = check_memo(&situation.solve.held.state, &given, asked.parity, solver)
         .map_err(|error| Failure::new(voice.memo_error(&error)))?;
     let mut sentences = Vec::new();
-    if check.right() {
+    if check.right() && check.unchecked.is_empty() {
         sentences.push(voice.word("check-right"));
     } else {
         for kind in &check.kinds {
@@ -86,8 +86,12 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
             sentences.extend(kind.slips.iter().map(|slip| voice.memo_slip(slip, kind.orbit, conventions)));
         }
         sentences.extend(check.parity.map(|fault| voice.parity_fault(fault)));
-        if check.moves.is_none() {
+        if check.kinds.iter().any(|kind| !kind.executable) {
             sentences.push(voice.word("check-cannot-be-carried-out"));
+        }
+        if !check.unchecked.is_empty() {
+            let kinds = voice.kinds_listed(&check.unchecked);
+            sentences.push(voice.say("check-unchecked", &[("kinds", kinds.into())]));
         }
     }
     let is_wrong = |orbit: Orbit, at: usize| {

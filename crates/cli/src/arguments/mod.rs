@@ -131,6 +131,9 @@ pub struct MemoOptions {
     /// The letters of the edges
     #[arg(long, value_name = "LETTERS")]
     pub edges: Option<String>,
+    /// The letters of another kind of piece, as wing=KDVA or x-centre=QC; once for each kind
+    #[arg(long = "letters", value_name = "KIND=LETTERS")]
+    pub others: Vec<String>,
 }
 
 /// Yes or no.

@@ -214,7 +214,7 @@ pub enum WhyError {
 }
 
 impl<'a> Plan<'a> {
-    /// The plan of an attempt: the memo that was carried out, or ours if none is given.
+    /// The plan of an attempt: the memo that was carried out, or ours if none is given, or none of a kind.
     ///
     /// # Errors
     /// [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the buffer's own piece;
@@ -233,7 +233,13 @@ impl<'a> Plan<'a> {
         let held = Held::new(&start, solver.conventions().holding);
         let ours = solver.memo(&held.state)?;
         let (memo, traces) = match memo {
-            Some(memo) => (memo, Vec::new()),
+            // Of kinds that nothing was said of, what should have been memorised.
+            Some(mut memo) => {
+                let unsaid = |(orbit, _): &(Orbit, Vec<Sticker>)| memo.iter().all(|(said, _)| said != orbit);
+                let unsaid: Vec<_> = ours.targets().into_iter().filter(unsaid).collect();
+                memo.extend(unsaid);
+                (memo, Vec::new())
+            }
             None => (ours.targets(), ours.parts().to_vec()),
         };
         if let Parity::Exchange(_) = method.parity_is() {

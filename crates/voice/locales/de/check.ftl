@@ -8,6 +8,7 @@ check-kind-wrong = { $kinds }: { $count ->
 }
 check-leads-to = So ausgeführt, wie es dasteht, lässt das Memo { $pieces } ungelöst.
 check-cannot-be-carried-out = So, wie es dasteht, lässt sich das Memo nicht ausführen.
+check-unchecked = Nicht geprüft: { $kinds }.
 
 check-letter = Buchstabe { $position } der { $kinds }, { $letter }: { $what }
 check-end = Nach dem letzten Buchstaben der { $kinds }: { $what }
@@ -67,4 +68,6 @@ how-otherwise-nothing = { $where }: { $planned } wurde nicht gemacht.
 memo-unknown-letter = Spalte { $column }: „{ $found }“ ist kein Buchstabe des Schemas ({ $kind }); seine Buchstaben sind { $letters }.
 memo-ambiguous-letters = Spalte { $column }: diese Zeichen lassen sich auf mehr als eine Weise als Buchstaben lesen; setze Leerzeichen zwischen die Buchstaben.
 memo-empty = Das Memo ist leer, und der Würfel ist nicht gelöst.
-check-no-memo = Es gibt kein Memo zu prüfen. Gib die Buchstaben mit --corners und --edges an, oder die Züge mit --moves.
+check-no-kind = Welche Buchstaben sind „{ $text }“? Schreib die Art und ihre Buchstaben, wie wing=KDVA.
+check-kind-twice = Die Buchstaben der { $kinds } wurden zweimal genannt.
+check-no-memo = Es gibt kein Memo zu prüfen. Gib die Buchstaben mit --corners und --edges an (andere Arten wie --letters wing=KDVA), oder die Züge mit --moves.

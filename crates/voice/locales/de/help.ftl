@@ -55,6 +55,7 @@ help-any-scramble = Der Scramble, gemacht mit dem Puzzle so gehalten, wie die Fa
 help-any-json = Ein JSON-Objekt
 help-any-corners = Die Buchstaben der Ecken, gruppiert und getrennt, wie du magst
 help-any-edges = Die Buchstaben der Kanten
+help-any-others = Die Buchstaben einer anderen Art von Teilen, wie wing=KDVA oder x-centre=QC; einmal je Art
 help-any-hold = Wie das Puzzle aufgenommen wird
 help-any-hold-conventions = Wie deine Konventionen sagen
 help-any-hold-best = Bei einem Puzzle ohne feste Mitten wie dem 2x2: so von allen 24, dass das Memo am kürzesten ist

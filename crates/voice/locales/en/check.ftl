@@ -8,6 +8,7 @@ check-kind-wrong = { $kinds }: { $count ->
 }
 check-leads-to = Carried out as it stands, the memo leaves { $pieces } unsolved.
 check-cannot-be-carried-out = As it stands the memo cannot be carried out.
+check-unchecked = Not checked: { $kinds }.
 
 check-letter = Letter { $position } of the { $kinds }, { $letter }: { $what }
 check-end = After the last letter of the { $kinds }: { $what }
@@ -67,4 +68,6 @@ how-otherwise-nothing = { $where }: { $planned } was not made.
 memo-unknown-letter = Column { $column }: “{ $found }” is no letter of the { $kind } scheme; its letters are { $letters }.
 memo-ambiguous-letters = Column { $column }: these signs can be read as letters in more than one way; put a blank between the letters.
 memo-empty = The memo is empty, and the puzzle is not solved.
-check-no-memo = There is no memo to check. Give the letters with --corners and --edges, or the moves with --moves.
+check-no-kind = Which letters are “{ $text }”? Write the kind and its letters, as wing=KDVA.
+check-kind-twice = The letters of the { $kinds } were given twice.
+check-no-memo = There is no memo to check. Give the letters with --corners and --edges (other kinds as --letters wing=KDVA), or the moves with --moves.
