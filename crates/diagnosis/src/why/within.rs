@@ -1,7 +1,7 @@
 //! A slip of one turn within what another slip made instead of a whole step: in the algorithm made once more, in another letter's
 //! set-up.
 
-use super::hands::{self, Edit};
+use super::hands::{self, Edit, Made};
 use super::search::{Found, Story};
 use super::space::{Candidate, Space};
 use crate::slip::{ActionStep, Change, Slip};
@@ -9,8 +9,15 @@ use cube::{Element, Turn};
 
 /// The step of a slip that replaces a whole one, and what it makes instead.
 fn made_whole(candidate: &Candidate) -> Option<(ActionStep, &[Turn])> {
-    let Change::Whole { step, made, .. } = &candidate.slip.change else { return None };
-    (!made.is_empty()).then_some((*step, made))
+    let step = match candidate.slip.change {
+        Change::Whole { step, .. } => step,
+        Change::Parity { made: true } => ActionStep::Parity,
+        _ => return None,
+    };
+    match candidate.edits.first().map(|edit| &edit.made) {
+        Some(Made::Many(turns)) => Some((step, turns)),
+        _ => None,
+    }
 }
 
 /// Calls for each slip of one turn in `turns` with its place among them, and its share among the slips of its kind there.
