@@ -190,6 +190,9 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     let (late, early) = (stretch(from, at), stretch(alike, alike));
     let (from, at, until, missed, instead) =
         if alike < at && length(&early) <= length(&late) { early } else { late };
+    let (from, at, until) =
+        if instead.is_empty() { whole_step(&planned, from, at, until) } else { (from, at, until) };
+    let missed: Vec<Turn> = planned[from..until].iter().map(|planned| planned.turn).collect();
     let step = planned.get(from).map(|planned| planned.step);
     let how = if from == planned.len() {
         How::GoneOn
@@ -200,6 +203,28 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     };
     let deviation = Deviation { step, turn: at, planned: missed, made: instead.to_vec(), how };
     MovesCheck { deviation: Some(deviation), solves, outcome }
+}
+
+/// Where turns were left out, and the turn before them is that with which they end, the same is left out one turn earlier: of all
+/// such places the one that is a whole step, if there is one.
+fn whole_step(planned: &[Planned], from: usize, at: usize, until: usize) -> (usize, usize, usize) {
+    let is_whole = |from: usize, until: usize| {
+        let Some(step) = planned.get(from).map(|planned| planned.step) else { return false };
+        let same = |planned: &Planned| planned.step == step;
+        planned[from..until].iter().all(same)
+            && !planned[..from].last().is_some_and(same)
+            && !planned[until..].first().is_some_and(same)
+    };
+    let mut back = 0;
+    while !is_whole(from - back, until - back) {
+        let earlier = back + 1;
+        let moved = from.checked_sub(earlier).zip(until.checked_sub(earlier)).zip(at.checked_sub(earlier));
+        match moved {
+            Some(((first, last), _)) if planned[first].turn == planned[last].turn => back = earlier,
+            _ => return (from, at, until),
+        }
+    }
+    (from - back, at - back, until - back)
 }
 
 /// How far moves keep to a plan from its first state on, as places in the plan and in the moves: along the chain of common

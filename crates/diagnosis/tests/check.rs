@@ -251,12 +251,8 @@ fn steps_are_named_when_they_are_left_out_or_not_undone() {
     let state = state(Size::THREE, &scramble);
     let memo = solver.memo(&state).unwrap();
     let plan = solver.plan(&state, &memo).unwrap();
-    // Where the next set-up begins on the face that this one ends on, the two run together and it is not told apart.
-    let apart = |pair: &[Action]| {
-        matches!(&pair[0], Action::Letter { setup, .. } if setup.len() == 2)
-            && pair[0].turns().last().map(|turn| turn.block) != pair[1].turns().first().map(|turn| turn.block)
-    };
-    let number = plan.actions().windows(2).position(apart).unwrap();
+    let with_setup = |action: &Action| matches!(action, Action::Letter { setup, .. } if setup.len() == 2);
+    let number = plan.actions().iter().position(with_setup).unwrap();
     let make = |change: &dyn Fn(&Action) -> Vec<Turn>| -> How {
         let moves: Vec<Turn> = plan
             .actions()
