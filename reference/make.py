@@ -1,6 +1,7 @@
 """Writes the vectors that the tests of the Rust crates compare with: `python make.py FOLDER`.
 
-The generators come from geometry.py, the orders of groups from SymPy, for our own tables (ours/*.txt) as well.
+The generators come from geometry.py, the orders of groups from SymPy, for our own tables (ours/move_tables.txt) as well;
+our own scrambles (ours/scrambles.txt) are carried out.
 Everything that is random is seeded, so a second run writes the same bytes.
 """
 
@@ -85,6 +86,20 @@ def parities():
     return "\n".join(lines) + "\n"
 
 
+def scrambles(text):
+    """The text of scrambles.txt: our own scrambles and the facelets that they lead to."""
+    lines = [
+        "# Source: geometry.py applied by SymPy permutations to the moves of ours/scrambles.txt.",
+        "# size<TAB>moves<TAB>facelets after them, from the solved cube",
+    ]
+    cubes = {size: Cube(size) for size in SIZES}
+    for line in text.splitlines():
+        if line and not line.startswith("#"):
+            size, _, _, moves = line.split("\t")
+            lines.append(f"{size}\t{moves}\t{cubes[int(size)].apply(moves)}")
+    return "\n".join(lines) + "\n"
+
+
 def read_tables(text):
     """Permutations by size and turn, from the text of a file of generators."""
     tables = {}
@@ -114,14 +129,12 @@ def main():
     folder = pathlib.Path(sys.argv[1])
     folder.mkdir(parents=True, exist_ok=True)
     standard = generators()
-    ours = "".join(path.read_text() for path in sorted((HERE / "ours").glob("*.txt")))
-    tables = {"standard": read_tables(standard)}
-    if ours:
-        tables["ours"] = read_tables(ours)
+    tables = {"standard": read_tables(standard), "ours": read_tables((HERE / "ours" / "move_tables.txt").read_text())}
     written = {
         "generators.txt": standard,
         "sequences.txt": sequences(),
         "parities.txt": parities(),
+        "scrambles.txt": scrambles((HERE / "ours" / "scrambles.txt").read_text()),
         "orders.txt": orders(tables),
     }
     for name, text in written.items():

@@ -1,4 +1,4 @@
-//! The first scramble or solution of a process, tables and all: `cold_start 2`, `cold_start 3`, `cold_start table`.
+//! The first scramble or solution of a process, tables and all: `cold_start 2`, `3` or `4`, `cold_start table`.
 //!
 //! Prints how long it took inside the process; many starts give the spread.
 #![expect(
@@ -10,7 +10,7 @@
 
 use cube::Size;
 use search::scramble::{Event, scramble};
-use search::{random, solve2};
+use search::{random, solve2, solve4};
 use std::time::Instant;
 
 fn main() {
@@ -19,13 +19,14 @@ fn main() {
     let size = match std::env::args().nth(1).as_deref() {
         Some("2") => Size::TWO,
         Some("3") => Size::THREE,
+        Some("4") => solve4::SIZE,
         Some("table") => {
             solve2::prepare();
             println!("{}", begun.elapsed().as_micros());
             return;
         }
         _ => {
-            eprintln!("usage: cold_start 2|3|table [SEED]");
+            eprintln!("usage: cold_start 2|3|4|table [SEED]");
             std::process::exit(2);
         }
     };

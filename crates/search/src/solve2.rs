@@ -6,6 +6,8 @@
 //! makes the table of all distances first. Both ways give the same solution: the first of the shortest ones when
 //! turns are tried in the order U U2 U' R R2 R' F F2 F'.
 
+use crate::solve::distances::{Distances, Space};
+use crate::solve::rank::{order_rank, orders, turning_rank, turnings};
 use cube::{Amount, Claim, Corners, Face, NotProven, Orbit, Rotation, Size, State, Sticker, Turn};
 use std::sync::{LazyLock, OnceLock};
 use thiserror::Error;
@@ -102,20 +104,15 @@ impl Tables {
     fn make_orders(&mut self, quarters: &[Corners; 3]) {
         let pulls = quarters
             .map(|quarter| self.free.map(|place| self.number[quarter.pieces()[place as usize] as usize]));
-        let mut order = [0, 1, 2, 3, 4, 5, 6];
-        loop {
-            self.orders.push(pulls.map(|pull| rank(pull.map(|from| order[from as usize]))));
-            if !next_order(&mut order) {
-                break;
-            }
-        }
+        let after = |order: [u8; 7]| pulls.map(|pull| rank(pull.map(|from| order[from as usize])));
+        self.orders.extend(orders().map(after));
     }
 
     fn make_twists(&mut self, quarters: &[Corners; 3]) {
         for index in 0..TWISTS {
-            let twists = twists_of(index);
+            let twists = turnings::<7, 3>(index);
             self.twists.push(quarters.map(|quarter| {
-                twist_index(self.free.map(|place| {
+                turning_rank::<7, 3>(self.free.map(|place| {
                     let from = quarter.pieces()[place as usize];
                     (twists[self.number[from as usize] as usize] + quarter.turned()[place as usize]) % 3
                 }))
@@ -164,7 +161,7 @@ impl Tables {
     fn position(&self, corners: &Corners) -> Position {
         Position {
             order: rank(self.free.map(|place| self.number[corners.pieces()[place as usize] as usize])),
-            twist: twist_index(self.free.map(|place| corners.turned()[place as usize])),
+            twist: turning_rank::<7, 3>(self.free.map(|place| corners.turned()[place as usize])),
         }
     }
 
@@ -230,45 +227,6 @@ fn turn(mover: usize, quarters: u8) -> Turn {
     Turn::face(MOVERS[mover], amount)
 }
 
-/// The number of an order among all 5,040 in lexicographic order.
-fn rank(order: [u8; 7]) -> u16 {
-    // One nibble for each number: how many smaller ones have not occurred yet.
-    let mut smaller: u32 = 0x0654_3210;
-    let mut rank = 0;
-    for (at, number) in order.into_iter().enumerate() {
-        let shift = 4 * u32::from(number);
-        rank = rank * (7 - at as u32) + ((smaller >> shift) & 15);
-        smaller = smaller.wrapping_sub(0x1111_1110 << shift);
-    }
-    rank as u16
-}
-
-/// Goes on to the next order in lexicographic order; `false` after the last.
-fn next_order(order: &mut [u8; 7]) -> bool {
-    let Some(rise) = (0..6).rfind(|&at| order[at] < order[at + 1]) else { return false };
-    if let Some(larger) = (rise + 1..7).rfind(|&at| order[at] > order[rise]) {
-        order.swap(rise, larger);
-    }
-    order[rise + 1..].reverse();
-    true
-}
-
-/// The first six twists as digits of base three; the seventh follows from them.
-fn twist_index(twists: [u8; 7]) -> u16 {
-    twists[..6].iter().fold(0, |index, &twist| index * 3 + u16::from(twist))
-}
-
-fn twists_of(index: usize) -> [u8; 7] {
-    let mut twists = [0; 7];
-    let mut rest = index;
-    for twist in twists[..6].iter_mut().rev() {
-        *twist = (rest % 3) as u8;
-        rest /= 3;
-    }
-    twists[6] = (3 - twists[..6].iter().sum::<u8>() % 3) % 3;
-    twists
-}
-
 /// The states near the solved one and their distances, in a table with open addressing.
 struct Ball {
     /// Index plus one and four bits of distance; 0 is a free slot.
@@ -306,13 +264,20 @@ impl Ball {
     }
 }
 
-/// The distance of every state, four bits each: 1.8 MB.
-struct Distances {
-    pairs: Vec<u8>,
+fn rank(order: [u8; 7]) -> u16 {
+    order_rank(order) as u16
 }
 
-impl Distances {
-    const UNKNOWN: u8 = 15;
+/// All states, by their indices.
+struct States {
+    orders: Vec<[u16; 9]>,
+    twists: Vec<[u16; 9]>,
+}
+
+impl States {
+    fn new(tables: &Tables) -> Self {
+        Self { orders: Self::nine(&tables.orders), twists: Self::nine(&tables.twists) }
+    }
 
     /// All nine turns of an order or a twist.
     fn nine(quarters: &[[u16; 3]]) -> Vec<[u16; 9]> {
@@ -320,50 +285,29 @@ impl Distances {
         let turns = |from| std::array::from_fn(|at| (0..=at % 3).fold(from, |to, _| turned(to, at / 3)));
         (0..quarters.len() as u16).map(turns).collect()
     }
+}
 
-    /// Depth by depth: while few states are known it goes on from those, and when few are left it looks which of them have
-    /// a known neighbour.
-    fn make(tables: &Tables) -> Self {
-        let orders = Self::nine(&tables.orders);
-        let twists = Self::nine(&tables.twists);
-        let mut found = vec![Self::UNKNOWN; STATES];
-        found[tables.solved.index()] = 0;
-        for depth in 1..=MOST_TURNS {
-            let onwards = depth <= 9;
-            let wanted = if onwards { depth - 1 } else { Self::UNKNOWN };
-            for (order, turned_orders) in orders.iter().enumerate() {
-                for (twist, turned_twists) in twists.iter().enumerate() {
-                    let from = order * TWISTS + twist;
-                    if found[from] != wanted {
-                        continue;
-                    }
-                    let mut around = turned_orders
-                        .iter()
-                        .zip(turned_twists)
-                        .map(|(&order, &twist)| order as usize * TWISTS + twist as usize);
-                    if onwards {
-                        for to in around {
-                            found[to] = if found[to] == Self::UNKNOWN { depth } else { found[to] };
-                        }
-                    } else if around.any(|to| found[to] == depth - 1) {
-                        found[from] = depth;
-                    }
-                }
-            }
-        }
-        Self { pairs: found.chunks_exact(2).map(|pair| pair[0] | pair[1] << 4).collect() }
+impl Space for States {
+    fn count(&self) -> usize {
+        STATES
     }
 
-    fn get(&self, index: usize) -> u8 {
-        self.pairs[index / 2] >> (index % 2 * 4) & 15
+    fn around(&self, from: usize, mut each: impl FnMut(usize) -> bool) -> bool {
+        let (orders, twists) = (&self.orders[from / TWISTS], &self.twists[from % TWISTS]);
+        orders.iter().zip(twists).any(|(&order, &twist)| each(order as usize * TWISTS + twist as usize))
     }
+}
+
+/// The distance of every state: 1.8 MB.
+fn distances(tables: &Tables) -> Distances {
+    Distances::new(&States::new(tables), [tables.solved.index()])
 }
 
 /// Makes the table of all distances (1.8 MB), so that each solution after it takes about a microsecond.
 ///
 /// Worth it from some thousands of states on; what [`solve`] answers does not depend on it.
 pub fn prepare() {
-    DISTANCES.get_or_init(|| Distances::make(&TABLES));
+    DISTANCES.get_or_init(|| distances(&TABLES));
 }
 
 /// How many states with one corner fixed are how many turns from solved; makes the table of all distances.
@@ -372,7 +316,7 @@ pub fn prepare() {
 /// assert_eq!(search::solve2::histogram()[..4], [1, 9, 54, 321]);
 /// ```
 pub fn histogram() -> [u32; MOST_TURNS as usize + 1] {
-    let distances = DISTANCES.get_or_init(|| Distances::make(&TABLES));
+    let distances = DISTANCES.get_or_init(|| distances(&TABLES));
     let mut counts = [0; MOST_TURNS as usize + 1];
     for index in 0..STATES {
         counts[distances.get(index) as usize] += 1;

@@ -60,13 +60,11 @@ fn as_far_as_breadth_first_search_says() {
 fn what_is_not_proven_is_not_called_proven() {
     let text = "R L U2 F U' D F2 R2 B2 L U2 F' B' U R2 D F2 U R2 U";
     let state = State::solved(Size::THREE).after(&Algorithm::parse(text, Size::THREE).unwrap().flatten());
-    for most in [0, 300_000] {
-        let found = optimum(&state, most, &mut |_| true).unwrap();
-        assert!(!found.is_proven());
-        assert!(found.least() <= 20 && found.turns().len() >= 20);
-        assert!(found.positions() <= most);
-        assert!(state.after(found.turns()).is_solved());
-    }
+    let found = optimum(&state, 300_000, &mut |_| true).unwrap();
+    assert!(!found.is_proven());
+    assert!(found.least() <= 20 && found.turns().len() >= 20);
+    assert!(found.positions() <= 300_000);
+    assert!(state.after(found.turns()).is_solved());
     let mut told: Vec<Known> = Vec::new();
     let found = optimum(&state, u64::MAX, &mut |known| {
         told.push(known);

@@ -10,13 +10,13 @@ use crate::Failure;
 use crate::call::{Call, Progress};
 use crate::document::DocumentName;
 use crate::names::size;
-use crate::scramble::{RandomScramble, seed};
+use crate::scramble::{RandomScramble, prepare, seed};
 
 /// A scramble that is wanted.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct ConditionalDraw {
-    /// Layers of the cube: 2 or 3.
+    /// Layers of the cube: 2 to 4.
     pub size: u8,
     /// The conventions; conditions speak of their letters and buffers.
     pub conventions: DocumentName,
@@ -57,6 +57,7 @@ pub(crate) fn ready(call: &Call<'_>, of: &OfSize) -> Result<Vec<Ready>, Failure>
 pub(crate) fn conditional(call: &mut Call<'_>, draw: &ConditionalDraw) -> Result<RandomScramble, Failure> {
     let voice = call.voice;
     let size = size(voice, draw.size)?;
+    prepare(call, size)?;
     let settled = call.desk.conventions(voice, &draw.conventions)?;
     let solver = call.desk.solver(size, &settled, None);
     let condition = formats::conditions::read(&draw.condition, size, solver.conventions())

@@ -97,8 +97,6 @@ methods! { first, FIRST, visit_first;
     "picture": picture::Wanted => look::Drawn, |call, wanted| picture::picture(call, &wanted);
     /// The execution as a time line.
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
-    /// A random scramble.
-    "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
     /// A record of the browser in its present form.
     "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
     /// Reads a sequence of moves, or says where it is none.
@@ -139,6 +137,8 @@ methods! { rest, REST, visit_rest;
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// Pictures of cases.
     "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
+    /// A random scramble.
+    "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
     /// A case at a moment of an algorithm, perhaps in the middle of a turn.
     "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
     /// The slips that explain how an attempt came out.

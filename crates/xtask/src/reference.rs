@@ -7,7 +7,8 @@ use std::fs;
 use std::path::Path;
 
 /// What `reference/make.py` writes.
-const FROM_PYTHON: &[&str] = &["generators.txt", "orders.txt", "parities.txt", "sequences.txt"];
+const FROM_PYTHON: &[&str] =
+    &["generators.txt", "orders.txt", "parities.txt", "scrambles.txt", "sequences.txt"];
 /// What `reference/orders.g` prints.
 const FROM_GAP: &str = "orders_gap.txt";
 

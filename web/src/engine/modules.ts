@@ -26,7 +26,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   picture: "first",
   pictures: "rest",
   play: "first",
-  random: "first",
+  random: "rest",
   renew: "first",
   sequence: "first",
   texts: "first",

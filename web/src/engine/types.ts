@@ -509,7 +509,7 @@ contrast: string, };
  */
 export type ConditionalDraw = {
 /**
- * Layers of the cube: 2 or 3.
+ * Layers of the cube: 2 to 4.
  */
 size: number,
 /**
@@ -1761,8 +1761,6 @@ export interface Methods {
   picture: { arguments: Wanted; view: Drawn };
   /** The execution as a time line. */
   play: { arguments: Puzzle; view: TimeLine };
-  /** A random scramble. */
-  random: { arguments: Draw; view: RandomScramble };
   /** A record of the browser in its present form. */
   renew: { arguments: FoundRecord; view: Renewed };
   /** Reads a sequence of moves, or says where it is none. */
@@ -1799,6 +1797,8 @@ export interface Methods {
   lesson: { arguments: Plan; view: Lesson };
   /** Pictures of cases. */
   pictures: { arguments: Pictured; view: Array<string> };
+  /** A random scramble. */
+  random: { arguments: Draw; view: RandomScramble };
   /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
   turned: { arguments: Turned; view: Drawn };
   /** The slips that explain how an attempt came out. */
@@ -2006,6 +2006,7 @@ export type TextName =
   | "settings-theme"
   | "size-2"
   | "size-3"
+  | "size-4"
   | "skip-to-content"
   | "solution-title"
   | "speed"

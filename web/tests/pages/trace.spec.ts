@@ -78,15 +78,29 @@ test("colours are painted by mouse and keyboard, and impossible ones are explain
   await expect(page.locator('[data-cell="U 0 1"]')).toHaveAttribute("aria-label", /red/);
 });
 
-test("a random scramble comes for either size", async ({ page }) => {
+test("a random scramble comes for each size", async ({ page }) => {
+  test.setTimeout(120_000);
   await open(page);
-  for (const size of ["2x2", "3x3"]) {
+  for (const size of ["2x2", "3x3", "4x4"]) {
     await page.getByText(size, { exact: true }).click();
     const before = await page.getByLabel("Scramble", { exact: true }).inputValue();
     await page.getByRole("button", { name: "Random scramble" }).click();
-    await expect(page.getByLabel("Scramble", { exact: true })).not.toHaveValue(before, { timeout: 30_000 });
+    await expect(page.getByLabel("Scramble", { exact: true })).not.toHaveValue(before, { timeout: 90_000 });
     await expect(page.locator(".bead").first()).toBeVisible();
   }
+});
+
+test("a scramble of the 4x4 that is waited for holds nothing up, and can be cancelled", async ({ page }) => {
+  await open(page);
+  await page.getByText("4x4", { exact: true }).click();
+  await page.getByRole("button", { name: "Random scramble" }).click();
+  await expect(page.getByText("A scramble is being searched")).toBeVisible();
+  // The first module answers meanwhile.
+  await page.getByLabel("Scramble", { exact: true }).fill("Rw U2");
+  await expect(page.locator(".bead").first()).toBeVisible();
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await expect(page.getByRole("button", { name: "Random scramble" })).toBeVisible();
+  await expect(page.getByLabel("Scramble", { exact: true })).toHaveValue("Rw U2");
 });
 
 test("on a phone the cube stays in sight beside the reason", async ({ page }) => {

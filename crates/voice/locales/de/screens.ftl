@@ -80,6 +80,7 @@ offline-ready = Läuft ab jetzt auch ohne Netz.
 puzzle-size = Würfel
 size-2 = 2x2
 size-3 = 3x3
+size-4 = 4x4
 input-label = Ausgangspunkt
 input-scramble = Ein Scramble
 input-colours = Farben, die ich sehe

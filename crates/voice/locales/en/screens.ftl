@@ -80,6 +80,7 @@ offline-ready = Works without network from now on.
 puzzle-size = Puzzle
 size-2 = 2x2
 size-3 = 3x3
+size-4 = 4x4
 input-label = Start from
 input-scramble = A scramble
 input-colours = Colours I see
