@@ -26,7 +26,7 @@ fn set_ups_are_listed_and_found_by_search() {
     refused(&["setups", "--kind", "corners"], "Did you mean corner?");
     refused(&["setups", "--kind", "edge", "--puzzle", "2"], "A 2x2 has no edges.");
     refused(&["setups", "--kind", "corner", "--target", "E"], "on the buffer's own piece");
-    refused(&["setups", "--kind", "corner", "--target", "ZZ"], "neither a letter nor a corner sticker");
+    refused(&["setups", "--kind", "corner", "--target", "ZZ"], "neither a letter nor a sticker of a corner");
 }
 
 #[test]
