@@ -94,7 +94,7 @@ impl Sheet {
             let Some(case) = row.case.filter(|_| *verdict != Verdict::Empty) else { continue };
             match said.entry((case, squeezed(&row.algorithm))) {
                 std::collections::hash_map::Entry::Occupied(before) => {
-                    account.twice.push([*before.get(), number])
+                    account.twice.push([*before.get(), number]);
                 }
                 std::collections::hash_map::Entry::Vacant(place) => {
                     place.insert(number);

@@ -54,6 +54,10 @@ const ENGINE_AND_SERVER: &[&str] = &[
     "server",
 ];
 
+/// What is fed anything is fed it behind the page too.
+const ENGINE_AND_PAGE: &[&str] =
+    &["cube", "search", "blind", "diagnosis", "choose", "sheet", "formats", "draw", "voice", "wasm"];
+
 /// Everything that documents are about.
 const BELOW_FORMATS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet"];
 
@@ -76,6 +80,7 @@ const LAYERS: &[Layer] = &[
     Layer { name: "server", role: Role::Edge, may_use: ENGINE },
     Layer { name: "cli", role: Role::Edge, may_use: ENGINE_AND_SERVER },
     Layer { name: "wasm", role: Role::Edge, may_use: ENGINE },
+    Layer { name: "fuzz", role: Role::Edge, may_use: ENGINE_AND_PAGE },
     Layer { name: "sitekit", role: Role::Edge, may_use: &[] },
     Layer { name: "xtask", role: Role::Edge, may_use: &[] },
 ];
