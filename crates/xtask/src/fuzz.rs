@@ -40,6 +40,8 @@ pub fn run(name: &str, minutes: u64) -> Result<()> {
     );
     // With a triple of their own the flags are not those of build scripts.
     build_command.env("CARGO_TARGET_DIR", &build).env("CARGO_ENCODED_RUSTFLAGS", COUNTED.join("\u{1f}"));
+    // Where crates are optimised together only the last one would be counted.
+    build_command.env("CARGO_PROFILE_RELEASE_LTO", "off");
     show(build_command)?;
     let program = build.join(&triple).join("release/guided");
     let program = program.to_string_lossy();

@@ -1,7 +1,6 @@
 //! A target under the fuzzer, which is guided by coverage. `cargo xtask fuzz` builds and starts it.
 
 #![no_main]
-#![expect(unsafe_code, reason = "the entry that the fuzzer calls has a name that it knows")]
 
 use fuzz::Target;
 use libfuzzer_sys::fuzz_target;
