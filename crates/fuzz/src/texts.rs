@@ -7,6 +7,7 @@ use formats::state_text::ColourNames;
 use formats::{Document, ease, link, observed, records, slips, state_text, timings};
 use search::ease::Model;
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 use voice::{Language, Voice};
 
 /// The text of the bytes, and a number taken from the first of them.
@@ -16,11 +17,19 @@ fn text(bytes: &[u8]) -> Option<(u8, &str)> {
 }
 
 fn size(number: u8) -> Size {
-    Size::new(2 + number % 6).unwrap_or(Size::THREE)
+    Size::ALL[usize::from(number) % Size::ALL.len()]
 }
 
-fn voices() -> [Voice; 2] {
-    Language::ALL.map(Voice::new)
+/// The voices of all languages, made once.
+fn voices() -> &'static [Voice; 2] {
+    static VOICES: OnceLock<[Voice; 2]> = OnceLock::new();
+    VOICES.get_or_init(|| Language::ALL.map(Voice::new))
+}
+
+/// The voice that a number chooses.
+fn voice(number: u8) -> &'static Voice {
+    let voices = voices();
+    &voices[usize::from(number) % voices.len()]
 }
 
 pub(crate) fn notation(bytes: &[u8]) {
@@ -57,7 +66,7 @@ pub(crate) fn scramble(bytes: &[u8]) {
 pub(crate) fn state(bytes: &[u8]) {
     let Some((number, text)) = text(bytes) else { return };
     let conventions = Conventions::default();
-    let voice = Voice::new(Language::ALL[usize::from(number) % 2]);
+    let voice = voice(number);
     let names: ColourNames = voice.colour_names(&conventions);
     match state_text::read(text, &names) {
         Ok(facelets) => {
@@ -151,7 +160,7 @@ fn take_in(number: u8, text: &str) {
     reading.kind = [None, Some(cube::Orbit::Corner), Some(cube::Orbit::Midge)][usize::from(number % 3)];
     reading.buffer = (number / 3 % 2 == 1).then(|| "UFR".to_owned());
     reading.rows_first = [None, Some(true), Some(false)][usize::from(number / 6 % 3)];
-    let voice = Voice::new(Language::ALL[usize::from(number / 18 % 2)]);
+    let voice = voice(number / 18);
     match formats::sheet::take_in(text, &reading) {
         Ok(TakenIn { sheet, remarks }) => {
             let report = sheet.check();
