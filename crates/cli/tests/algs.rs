@@ -157,7 +157,7 @@ fn a_sheet_is_checked_row_by_row() {
         .assert()
         .code(1)
         .stdout(contains("line 3, column 2").and(contains("solves the inverse, BP (UBR RDF)")))
-        .stdout(contains("3 rows: 1 right, 1 empty, 1 to look at."));
+        .stdout(contains("3 cells: 1 right, 1 wrong, 1 empty, 0 not understood."));
     let output = hoodwink().args(["algs", "check", sheet, "--buffer", "UFR", "--json"]).assert().code(1);
     let object: Value = serde_json::from_slice(&output.get_output().stdout).unwrap();
     assert_eq!((&object["right"], &object["verdicts"][1]["verdict"]), (&1.into(), &"inverse".into()));
@@ -282,7 +282,7 @@ fn a_sheet_in_the_letters_of_another_system_is_read() {
         .args(["algs", "check", file, "-b", "UFR"])
         .assert()
         .success()
-        .stdout(contains("1 row: 1 right"));
+        .stdout(contains("1 cell: 1 right"));
     hoodwink().args(["algs", "import", file, "-b", "UFR"]).assert().success().stdout(contains("für morgen"));
 }
 

@@ -62,7 +62,7 @@ fn a_long_cell_is_said_only_in_its_beginning() {
         .args(["algs", "check", &path])
         .assert()
         .code(1)
-        .stdout(contains("0 right, 1 empty, 1 to look at"));
+        .stdout(contains("0 right, 0 wrong, 1 empty, 1 not understood"));
 }
 
 #[test]

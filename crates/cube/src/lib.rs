@@ -36,6 +36,7 @@ mod perm;
 mod proof;
 mod reachable;
 mod rotation;
+mod signs;
 mod simplify;
 mod size;
 mod state;
@@ -50,13 +51,14 @@ pub use fault::{Fault, Physical, Unreachable};
 pub use metric::{Count, Metric, count};
 pub use notation::{
     Algorithm, Expected, Form, LowerCase, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,
-    display_turns, is_prime, plain_sign,
+    display_turns,
 };
 pub use orbit::{Hand, Layer, Orbit, Piece, Sticker};
 pub use orbit_map::OrbitMap;
 pub use perm::Perm;
 pub use proof::{Claim, NotProven};
 pub use rotation::Rotation;
+pub use signs::{is_prime, plain_sign};
 pub use simplify::{inverted, mirrored, rotated, simplified, without_rotations};
 pub use size::Size;
 pub use state::State;

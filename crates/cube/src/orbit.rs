@@ -359,7 +359,7 @@ impl Orbit {
     /// assert_eq!(Orbit::Midge.sticker("UFR"), None);
     /// ```
     pub fn sticker(self, name: &str) -> Option<Sticker> {
-        let mut letters = name.chars().map(crate::plain_sign).peekable();
+        let mut letters = name.chars().map(crate::signs::plain_sign).peekable();
         let first = letters.next()?;
         let mut parts = Vec::new();
         while let Some(letter) = letters.next() {

@@ -1,5 +1,8 @@
 //! From bytes to text, as programs for tables and old systems write it.
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+
 /// How a text was written.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Written {
@@ -45,6 +48,11 @@ pub fn read(bytes: &[u8]) -> Option<(String, Written)> {
     };
     let no_text = |sign: char| sign < ' ' && !matches!(sign, '\t' | '\n' | '\r' | '\u{b}' | '\u{c}');
     (!found.0.contains(no_text)).then_some(found)
+}
+
+/// The bytes that a text in base64 stands for, as addresses of data have them; `None` where it is none.
+pub fn from_base64(text: &str) -> Option<Vec<u8>> {
+    STANDARD.decode(text).ok()
 }
 
 const fn windows_1252(byte: u8) -> char {

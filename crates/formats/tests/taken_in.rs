@@ -100,7 +100,7 @@ fn moves_among_words_are_moves_and_a_note() {
 #[test]
 fn every_kind_of_prime_is_read() {
     for prime in ["'", "’", "‘", "′", "ʹ", "ʼ", "´", "`", "＇"] {
-        let text = format!("pair;algorithm\nUBR RDF;[R' D' R, U]\n").replace('\'', prime);
+        let text = "pair;algorithm\nUBR RDF;[R' D' R, U]\n".replace('\'', prime);
         assert_eq!(counts(&sheet(&text)), (1, 0, 0), "{prime}");
     }
 }

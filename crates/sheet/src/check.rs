@@ -117,6 +117,12 @@ fn is_empty(algorithm: &str) -> bool {
     algorithm.chars().all(fills)
 }
 
+/// Whether a cell has a cross, as people put where both targets are on one piece.
+fn is_cross(algorithm: &str) -> bool {
+    let mut signs = algorithm.trim().chars();
+    matches!((signs.next().map(plain_sign), signs.next()), (Some('x' | 'X'), None))
+}
+
 /// The kind of piece that most of some algorithms cycle; none where none cycles any, or two are as often.
 pub fn kind_cycled(algorithms: impl Iterator<Item = Algorithm>) -> Option<Orbit> {
     let mut counts: OrbitMap<usize> = OrbitMap::default();
@@ -198,7 +204,7 @@ impl Row {
     pub fn verdict(&self) -> Verdict {
         match self.case {
             Some(case) => verdict_of(case, &self.algorithm),
-            None if is_empty(&self.algorithm) => Verdict::Empty,
+            None if is_empty(&self.algorithm) || is_cross(&self.algorithm) => Verdict::Empty,
             None => Verdict::NoCase,
         }
     }

@@ -18,12 +18,14 @@
 //! assert!(matches!(report.verdicts[1], Verdict::OtherCase(_)));
 //! ```
 
+mod account;
 mod alternatives;
 mod change;
 mod check;
 mod fill;
 mod statistics;
 
+pub use account::Account;
 pub use check::{MOST_TURNS, Pattern, Report, Verdict, kind_cycled, verdict_of};
 pub use fill::{Filled, Known};
 pub use statistics::{Slow, Statistics};

@@ -223,9 +223,14 @@ UBR RDF;b;R U R' (what;;
         (origins(&back), to_csv(&back, &Conventions::default())),
         (origins(&filled), to_csv(&filled, &Conventions::default()))
     );
-    let words = ["letters", "targets", "algorithm", "moves", "notes"];
-    let markdown = to_markdown(&sheet, Orbit::Corner, corner("UFR"), &Conventions::default(), words);
-    assert_eq!(markdown.lines().count(), 3);
+    let words = ["letters", "targets", "algorithm", "moves", "notes", "what it does"];
+    let said = |_: &sheet::Row, verdict: &Verdict| verdict.name().to_owned();
+    let markdown = to_markdown(&sheet, Orbit::Corner, corner("UFR"), &Conventions::default(), words, &said);
+    // Those that are not right are there as well, and marked.
+    assert_eq!(markdown.lines().count(), 5);
+    assert_eq!(markdown.lines().filter(|line| line.contains("✗ ")).count(), 2, "{markdown}");
+    let refused = to_csv(&sheet, &Conventions::default());
+    assert!(refused.lines().next().unwrap().contains(",verdict"), "{refused}");
     assert!(markdown.contains("| BP | UBR RDF | [R' D' R, U] | 8 |"), "{markdown}");
 }
 

@@ -3,11 +3,14 @@
 use crate::Voice;
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
-use formats::sheet::{MOST_CELLS, MOST_TAKEN, SheetError};
+use formats::sheet::{MOST_CELLS, MOST_TAKEN, Remark, SheetError};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
-use sheet::{CycleCase, MOST_TURNS, Origin, Pattern, Report, Row, Verdict};
+use sheet::{CycleCase, MOST_TURNS, Origin, Pattern, Report, Row, Sheet, Verdict};
 use std::collections::BTreeMap;
+
+/// How many places are named.
+const MOST_PLACES: usize = 10;
 
 const MEBIBYTE: u64 = 1 << 20;
 
@@ -99,30 +102,95 @@ impl Voice {
         )
     }
 
-    /// How many rows are right, empty, and to be looked at; and the one mistake that most of them share.
-    pub fn sheet_summary(&self, report: &Report) -> String {
-        let pattern = report.pattern().map(|pattern| {
-            self.word(match pattern {
-                Pattern::Exchanged => "sheet-exchanged",
-                Pattern::OtherBuffer => "sheet-other-buffer",
-                Pattern::OtherKind => "sheet-other-kind",
-                Pattern::NoCases => "sheet-no-case-read",
-            })
-        });
-        [Some(self.sheet_counts(report)), pattern].into_iter().flatten().collect::<Vec<_>>().join(" ")
+    /// The one mistake that most rows share.
+    pub fn sheet_pattern(&self, pattern: Pattern) -> String {
+        self.word(match pattern {
+            Pattern::Exchanged => "sheet-exchanged",
+            Pattern::OtherBuffer => "sheet-other-buffer",
+            Pattern::OtherKind => "sheet-other-kind",
+            Pattern::NoCases => "sheet-no-case-read",
+        })
     }
 
-    fn sheet_counts(&self, report: &Report) -> String {
-        let empty = report.verdicts.iter().filter(|verdict| **verdict == Verdict::Empty).count();
-        self.say(
-            "sheet-summary",
+    /// The account of a sheet, a sentence each: counts, where the cells are that are not right, what is there twice or
+    /// contradicts another, and how the sheet was understood.
+    pub fn sheet_account(&self, sheet: &Sheet, report: &Report, remarks: &[Remark]) -> Vec<String> {
+        let account = sheet.account(report);
+        let row = |number: usize| &sheet.rows()[number];
+        let place = |number: usize| {
+            self.say(
+                "verdict-place",
+                &[("line", row(number).line.into()), ("column", row(number).column.into())],
+            )
+        };
+        let places = |message: &str, rows: &[usize]| {
+            let some: Vec<String> = rows.iter().take(MOST_PLACES).map(|&number| place(number)).collect();
+            let list = self.some_of(&some, rows.len());
+            (!rows.is_empty()).then(|| self.say(message, &[("places", list.into())]))
+        };
+        let pairs = |message: &str, pairs: &[[usize; 2]]| {
+            let some =
+                pairs.iter().take(MOST_PLACES).map(|&[one, other]| self.list(&[place(one), place(other)]));
+            let some: Vec<String> = some.collect();
+            let list = self.some_of(&some, pairs.len());
+            (!pairs.is_empty())
+                .then(|| self.say(message, &[("count", pairs.len().into()), ("places", list.into())]))
+        };
+        let aside =
+            (account.asides > 0).then(|| self.say("account-asides", &[("count", account.asides.into())]));
+        let mut said = vec![self.say(
+            "account-cells",
             &[
-                ("rows", report.verdicts.len().into()),
-                ("right", report.right().into()),
-                ("empty", empty.into()),
-                ("wrong", report.wrong().count().into()),
+                ("cells", account.cells.into()),
+                ("right", account.right.into()),
+                ("wrong", account.wrong.len().into()),
+                ("empty", account.empty.into()),
+                ("unread", account.unread.len().into()),
             ],
-        )
+        )];
+        said.extend(report.pattern().map(|pattern| self.sheet_pattern(pattern)));
+        said.extend(places("account-wrong", &account.wrong));
+        said.extend(places("account-unread", &account.unread));
+        said.extend(pairs("account-twice", &account.twice));
+        said.extend(pairs("account-contradictions", &account.contradictions));
+        said.extend(aside);
+        said.extend(remarks.iter().take(MOST_PLACES).map(|remark| self.remark(remark)));
+        said
+    }
+
+    /// Some of many, and how many more there are.
+    fn some_of(&self, some: &[String], all: usize) -> String {
+        let list = some.join("; ");
+        match all.saturating_sub(some.len()) {
+            0 => list,
+            more => self.say("account-more", &[("list", list.into()), ("more", more.into())]),
+        }
+    }
+
+    /// What is to be said of how a sheet was understood.
+    pub fn remark(&self, remark: &Remark) -> String {
+        match remark {
+            Remark::NoHead => self.word("remark-no-head"),
+            Remark::KindByAlgorithms(orbit) => {
+                self.say("remark-kind", &[("kinds", self.kinds(*orbit).into())])
+            }
+            Remark::OtherBuffer { orbit, found, asked, taken } => self.say(
+                "remark-other-buffer",
+                &[
+                    ("found", orbit.name(*found).into()),
+                    ("asked", orbit.name(*asked).into()),
+                    ("taken", orbit.name(*taken).into()),
+                ],
+            ),
+            Remark::TwoCases { line, pair, targets } => self.say(
+                "remark-two-cases",
+                &[
+                    ("line", (*line).into()),
+                    ("text", pair.as_str().into()),
+                    ("word", targets.as_str().into()),
+                ],
+            ),
+        }
     }
 
     /// What was filled in.

@@ -1,6 +1,6 @@
 //! Changing a sheet and saving it in other forms.
 
-use ::sheet::{Origin, SIZE, Verdict, verdict_of};
+use ::sheet::{Origin, Row, SIZE, Verdict, verdict_of};
 use blind::kind_name;
 use draw::{Grid, GridWords};
 use formats::sheet;
@@ -88,9 +88,9 @@ pub struct Exported {
 pub enum Form {
     /// The whole sheet as a list, all kinds and buffers.
     Csv,
-    /// The right algorithms of the buffer as a table.
+    /// The algorithms of the buffer as a table, those that are not right behind the others and marked.
     Markdown,
-    /// The same as a grid to print.
+    /// The right ones as a grid to print.
     Html,
 }
 
@@ -156,10 +156,11 @@ pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFi
             media: "text/csv",
         },
         Form::Markdown => {
-            let columns = ["letters", "targets", "algorithm", "moves", "notes"]
+            let columns = ["letters", "targets", "algorithm", "moves", "notes", "check"]
                 .map(|name| voice.word(&format!("column-{name}")));
-            let text =
-                sheet::to_markdown(sheet, orbit, buffer, conventions, columns.each_ref().map(String::as_str));
+            let columns = columns.each_ref().map(String::as_str);
+            let said = |row: &Row, verdict: &Verdict| voice.verdict(row, verdict, conventions);
+            let text = sheet::to_markdown(sheet, orbit, buffer, conventions, columns, &said);
             SheetFile { name: format!("{stem}.md"), text, media: "text/markdown" }
         }
         Form::Html => {

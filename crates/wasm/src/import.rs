@@ -1,7 +1,9 @@
 //! Taking in a sheet as somebody has it, with an account of every row and cell.
 
 use ::sheet::{Layout, Verdict};
-use formats::sheet::{self, Reading, SheetError};
+use std::borrow::Cow;
+
+use formats::sheet::{self, Reading, SheetError, TakenIn};
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;
@@ -11,14 +13,18 @@ use crate::subject::sheet_kind;
 
 /// A text that is to be taken in.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "camelCase")]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Brought {
     /// The conventions.
     pub conventions: DocumentName,
     /// The sheet that it comes into; none for an empty one.
     pub sheet: Option<DocumentName>,
-    /// The text: CSV, semicolons or tabs, a list or a grid.
+    /// The text: CSV, semicolons or tabs, a list or a grid. What begins as an address of data (`data:…;base64,…`) is a file as its
+    /// bytes are.
     pub text: String,
+    /// Whether the first target of a grid stands at the left, where the algorithms do not tell.
+    pub rows_first: Option<bool>,
     /// The kind of piece where the text does not say; empty: as the text says.
     pub kind: String,
     /// The buffer, by sticker or letter; empty: as the text or the conventions say.
@@ -31,8 +37,10 @@ pub struct Brought {
 pub struct Import {
     /// The sheet with what was taken in.
     pub sheet: String,
-    /// How it was read, and how many rows are right.
+    /// How it was read, how many cells are what, and where.
     pub said: Vec<String>,
+    /// What is to be asked before it is taken in: the mistake that most rows share; empty if there is none.
+    pub question: String,
     /// Every row or cell, in the order of the text.
     pub rows: Vec<Accounted>,
     /// The kind and the buffer of its first case, to be shown; empty if there is none.
@@ -60,9 +68,21 @@ pub struct Accounted {
 /// The most bytes of a text: what a year's collection is many times below.
 const MOST_BYTES: usize = 4 << 20;
 
+/// The text that was pasted, or that of a file given as its bytes; `None` where these are no text.
+fn text_of(brought: &str) -> Option<Cow<'_, str>> {
+    let Some((_, encoded)) = brought.strip_prefix("data:").and_then(|rest| rest.split_once(";base64,"))
+    else {
+        return Some(Cow::Borrowed(brought));
+    };
+    let bytes = formats::text::from_base64(encoded)?;
+    formats::text::read(&bytes).map(|(text, _)| Cow::Owned(text))
+}
+
 pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, Failure> {
     let voice = call.voice;
-    if brought.text.len() > MOST_BYTES {
+    // Base64 has four signs for three bytes.
+    let most = if brought.text.starts_with("data:") { MOST_BYTES / 3 * 4 + 256 } else { MOST_BYTES };
+    if brought.text.len() > most {
         return Err(Failure::new(voice.say("sheet-too-long", &[("most", (MOST_BYTES >> 20).into())])));
     }
     let settled = call.desk.conventions(voice, &brought.conventions)?;
@@ -74,8 +94,13 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     }
     let buffer = brought.buffer.trim();
     reading.buffer = (!buffer.is_empty()).then(|| buffer.to_owned());
-    let sheet = sheet::read(&brought.text, &reading).map_err(|error| match error {
+    reading.rows_first = brought.rows_first;
+    let text = text_of(&brought.text).ok_or_else(|| Failure::new(voice.word("file-not-text")))?;
+    let TakenIn { sheet, remarks } = sheet::take_in(&text, &reading).map_err(|error| match error {
         SheetError::KindUnknown => Failure::new(voice.word("page-kind-unknown")),
+        SheetError::OrderUnknown { right } => {
+            Failure::new(voice.say("page-order-unknown", &[("right", right.into())]))
+        }
         error => Failure::new(voice.sheet_error(&error)),
     })?;
     let report = sheet.check();
@@ -94,7 +119,11 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
     let first = sheet.buffers().first().copied();
     Ok(Import {
         rows: rows.collect(),
-        said: vec![voice.say("sheet-layout", &[("layout", layout.into())]), voice.sheet_summary(&report)],
+        said: [voice.say("sheet-layout", &[("layout", layout.into())])]
+            .into_iter()
+            .chain(voice.sheet_account(&sheet, &report, &remarks))
+            .collect(),
+        question: report.pattern().map_or_else(String::new, |pattern| voice.sheet_pattern(pattern)),
         kind: first.map_or_else(String::new, |(orbit, _)| blind::kind_name(orbit).to_owned()),
         buffer: first.map_or_else(String::new, |(orbit, buffer)| orbit.name(buffer).to_owned()),
         sheet: sheet::keep(&before.joined(&sheet)),

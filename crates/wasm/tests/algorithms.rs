@@ -35,7 +35,7 @@ pair,algorithm,notes
 UBR RDF,\"[R' D' R, U]\",by heart
 UBR FRD,\"[R' D' R, U]\",
 UBL UBR,,ask the coach
-UBL RDF,R U what,
+UBL RDF,R U [what,
 UXL RDF,R U R',
 ";
 
@@ -68,7 +68,16 @@ fn of_sheet(page: &mut Page, sheet: &str, first: &str, second: &str) -> Value {
 fn every_row_that_is_taken_in_is_accounted_for() {
     let mut page = Page::default();
     let import = imported(&mut page);
-    assert_eq!(import["said"], json!(["Read as a list.", "5 rows: 1 right, 1 empty, 3 to look at."]));
+    assert_eq!(
+        import["said"],
+        json!([
+            "Read as a list.",
+            "5 cells: 1 right, 1 wrong, 1 empty, 2 not understood.",
+            "Wrong: line 3, column 2.",
+            "Not understood: line 5, column 2; line 6, column 2.",
+        ])
+    );
+    assert_eq!(import["question"], "");
     let rows = import["rows"].as_array().unwrap();
     let said: Vec<&str> = rows.iter().map(|row| row["said"].as_str().unwrap()).collect();
     assert_eq!(said[0], "right");
@@ -84,6 +93,39 @@ fn every_row_that_is_taken_in_is_accounted_for() {
     let again = bring(&mut page, sheet, LIST).unwrap();
     assert_eq!(again["sheet"], import["sheet"]);
     assert_eq!((&again["kind"], &again["buffer"]), (&json!("corner"), &json!("UFR")));
+}
+
+#[test]
+fn a_file_is_taken_in_as_its_bytes_are_and_asked_about_when_most_is_wrong() {
+    let mut page = Page::default();
+    // UTF-16 with its mark, as an address of data (RFC 2397).
+    let units = "pair;algorithm\nUBR RDF;[R’ D’ R, U]\n".encode_utf16().flat_map(u16::to_le_bytes);
+    let bytes: Vec<u8> = [0xff, 0xfe].into_iter().chain(units).collect();
+    let address = format!("data:text/csv;base64,{}", base64(&bytes));
+    let import = bring(&mut page, "", &address).unwrap();
+    assert_eq!(import["said"][1], "1 cell: 1 right, 0 wrong, 0 empty, 0 not understood.");
+    assert!(bring(&mut page, "", "data:image/png;base64,iVBORw0KGgoAAAAN").unwrap_err().contains("no text"));
+    // Corners that are taken for edges.
+    let rows = ["AC", "CA", "AD", "DA"].map(|pair| format!("{pair};[R' D' R, U]\n")).concat();
+    let mut asked = brought(&mut page, "", &format!("pair;algorithm\n{rows}"));
+    asked["kind"] = json!("edge");
+    let import = page.ask("import", &asked).unwrap();
+    assert!(import["question"].as_str().unwrap().contains("not for this kind"), "{}", import["question"]);
+}
+
+/// After RFC 4648.
+fn base64(bytes: &[u8]) -> String {
+    const SIGNS: &[u8] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    let mut text = String::new();
+    for chunk in bytes.chunks(3) {
+        let word =
+            chunk.iter().enumerate().fold(0u32, |word, (at, &byte)| word | u32::from(byte) << (16 - 8 * at));
+        for at in 0..4 {
+            let sign = SIGNS[(word >> (18 - 6 * at)) as usize & 63];
+            text.push(if at <= chunk.len() { char::from(sign) } else { '=' });
+        }
+    }
+    text
 }
 
 #[test]
@@ -204,7 +246,7 @@ fn what_solves_a_case_is_ranked_and_can_be_taken_in_and_out() {
     // What stands under a case and does something else can be taken out as well.
     let of = of_sheet(&mut page, &sheet, "UBL", "RDF");
     let view = page.ask("case", &of).unwrap();
-    assert_eq!(view["troubles"][0]["algorithm"], "R U what");
+    assert_eq!(view["troubles"][0]["algorithm"], "R U [what");
 }
 
 #[test]
@@ -256,7 +298,7 @@ fn a_search_in_the_page_is_proven_and_right() {
     assert!(page.ask("find", &search("R K", 7)).unwrap_err().contains("“K”"));
     assert!(page.ask("find", &search("", 7)).is_err());
     let wide = page.ask("find", &search("U D R L F B Uw Dw Rw Lw Fw Bw M E S", 12));
-    assert!(wide.unwrap_err().contains("a page may take 512 MiB"));
+    assert!(wide.unwrap_err().contains("the 512 MiB that a page may take"));
 }
 
 #[test]

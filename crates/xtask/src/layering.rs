@@ -59,6 +59,7 @@ const LAYERS: &[Layer] = &[
     Layer { name: "server", role: Role::Edge, may_use: &[ENGINE] },
     Layer { name: "cli", role: Role::Edge, may_use: &[ENGINE, &["server"]] },
     Layer { name: "wasm", role: Role::Edge, may_use: &[ENGINE] },
+    Layer { name: "fuzz", role: Role::Edge, may_use: &[ENGINE, &["wasm"]] },
     Layer { name: "sitekit", role: Role::Edge, may_use: &[] },
     Layer { name: "xtask", role: Role::Edge, may_use: &[] },
 ];

@@ -2,6 +2,7 @@
 
 mod bench;
 mod engine;
+mod fuzz;
 mod house;
 mod install;
 mod layering;
@@ -67,6 +68,14 @@ enum Task {
     },
     /// Runs the benchmarks of all crates.
     Bench,
+    /// Feeds a target of the crate `fuzz` whatever its coverage suggests; what was found before is replayed by the tests.
+    Fuzz {
+        /// The target: a folder of `crates/fuzz/corpus`.
+        name: String,
+        /// For how long.
+        #[arg(long, default_value = "10")]
+        minutes: u64,
+    },
 }
 
 fn main() -> ExitCode {
@@ -81,6 +90,7 @@ fn main() -> ExitCode {
         Task::Screens { arguments } => site::test(&arguments),
         Task::Shots { arguments } => site::shots(&arguments),
         Task::Bench => bench::run(),
+        Task::Fuzz { name, minutes } => fuzz::run(&name, minutes),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,

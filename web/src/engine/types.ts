@@ -165,9 +165,14 @@ conventions: DocumentName,
  */
 sheet: DocumentName | null,
 /**
- * The text: CSV, semicolons or tabs, a list or a grid.
+ * The text: CSV, semicolons or tabs, a list or a grid. What begins as an address of data (`data:…;base64,…`) is a file as its
+ * bytes are.
  */
 text: string,
+/**
+ * Whether the first target of a grid stands at the left, where the algorithms do not tell.
+ */
+rowsFirst: boolean | null,
 /**
  * The kind of piece where the text does not say; empty: as the text says.
  */
@@ -763,9 +768,13 @@ export type Import = {
  */
 sheet: string,
 /**
- * How it was read, and how many rows are right.
+ * How it was read, how many cells are what, and where.
  */
 said: Array<string>,
+/**
+ * What is to be asked before it is taken in: the mistake that most rows share; empty if there is none.
+ */
+question: string,
 /**
  * Every row or cell, in the order of the text.
  */
@@ -1809,6 +1818,9 @@ export interface Methods {
 export type TextName =
   | "algorithm-label"
   | "algorithms-purpose"
+  | "algs-bring"
+  | "algs-bring-anyway"
+  | "algs-brought"
   | "algs-cards"
   | "algs-case"
   | "algs-changed-meanwhile"
@@ -1829,15 +1841,21 @@ export type TextName =
   | "algs-legend-slow"
   | "algs-legend-wrong"
   | "algs-longest"
+  | "algs-look"
   | "algs-more"
   | "algs-only"
   | "algs-open"
   | "algs-open-as-said"
   | "algs-open-buffer"
+  | "algs-open-first"
+  | "algs-open-first-left"
+  | "algs-open-first-told"
+  | "algs-open-first-top"
   | "algs-open-hint"
   | "algs-open-what"
   | "algs-own"
   | "algs-own-check"
+  | "algs-paste"
   | "algs-pieces"
   | "algs-report"
   | "algs-report-all"
@@ -1851,6 +1869,9 @@ export type TextName =
   | "algs-troubles"
   | "algs-turns"
   | "algs-turns-hint"
+  | "algs-unbring"
+  | "algs-unbrought"
+  | "algs-unread"
   | "algs-watch"
   | "algs-ways"
   | "algs-wrong-here"

@@ -10,15 +10,16 @@ const SHEET = `pair;algorithm;notes
 UBR RDF;[R' D' R, U];by heart
 UBR FRD;[R' D' R, U];
 UFL DFR;;ask the coach
-UFL RDF;R U what;
+UFL RDF;R U [what;
 UXL RDF;R U R';
 `;
 
-async function openSheet(page: Page, text = SHEET, name = "club.csv") {
+async function openSheet(page: Page, text = SHEET, name = "club.csv", take = true) {
   const opened = page.locator("details", { has: page.getByText("CSV, TSV or text") });
   if ((await opened.getAttribute("open")) === null) await opened.locator("summary").first().click();
   await page.getByRole("combobox", { name: "In the file are" }).selectOption("corners");
   await opened.locator('input[type="file"]').setInputFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+  if (take) await page.getByRole("button", { name: "Take it in", exact: true }).click();
 }
 
 const bead = (page: Page, of: string) => page.locator(`[data-case="${of}"]`);
@@ -35,7 +36,7 @@ test("a sheet is opened, and every row of it is accounted for", async ({ page })
   await page.getByText("Open a sheet").first().click();
   await withBuffer(page);
   await openSheet(page);
-  await expect(page.getByText("5 rows: 1 right, 1 empty, 3 to look at.")).toBeVisible();
+  await expect(page.getByText("5 cells: 1 right, 1 wrong, 1 empty, 2 not understood.")).toBeVisible();
   const report = page.getByRole("region", { name: "What is in the file" });
   await expect(report.getByRole("row").first()).toContainText("solves ");
   await expect(report.getByText("line 3, column 2").first()).toBeVisible();
@@ -57,9 +58,29 @@ test("a sheet is opened, and every row of it is accounted for", async ({ page })
 test("what is no sheet is refused in a sentence", async ({ page }) => {
   await open(page, "algorithms");
   await page.getByText("Open a sheet").first().click();
-  await openSheet(page, "hello\nthere\n", "letter.txt");
+  await openSheet(page, "hello\nthere\n", "letter.txt", false);
   await expect(page.getByText(/letter\.txt: This is neither a list nor a grid/)).toBeVisible();
   await expect(page.getByText("0 of 378 cases have a right algorithm")).toBeVisible();
+});
+
+test("a sheet is shown before it is taken in, asked about when most is wrong, and taken back", async ({ page }) => {
+  await open(page, "algorithms");
+  await page.getByText("Open a sheet").first().click();
+  await withBuffer(page);
+  await openSheet(page, SHEET, "club.csv", false);
+  await expect(page.getByText("5 cells: 1 right")).toBeVisible();
+  await expect(page.getByText("0 of 378 cases have a right algorithm")).toBeVisible();
+  await page.getByRole("button", { name: "Take it in", exact: true }).click();
+  await expect(page.getByText("1 of 378 cases have a right algorithm")).toBeVisible();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByText("0 of 378 cases have a right algorithm")).toBeVisible();
+  // Corners, pasted as edges.
+  await page.getByRole("combobox", { name: "In the file are" }).selectOption("edges");
+  const rows = ["AC", "CA", "AD", "DA"].map((pair) => `${pair};[R' D' R, U]`);
+  await page.getByLabel("Or paste its text").fill(`pair;algorithm\n${rows.join("\n")}\n`);
+  await page.getByRole("button", { name: "Look at the text" }).click();
+  await expect(page.getByText("probably they are not for this kind")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Take it in all the same" })).toBeVisible();
 });
 
 test("rows that belong to no case are taken out one by one", async ({ page }) => {
@@ -84,7 +105,7 @@ test("a sheet in the letters of another system is read, its primes too", async (
   // Windows-1252: a typographic apostrophe is the byte 0x92, an umlaut 0xfc.
   const bytes = Buffer.from("pair;algorithm;notes\nUBR RDF;[R\x92 D\x92 R, U];f\xfcr morgen\n", "latin1");
   await opened.locator('input[type="file"]').setInputFiles({ name: "old.csv", mimeType: "text/csv", buffer: bytes });
-  await expect(page.getByText("1 row: 1 right, 0 empty, 0 to look at.")).toBeVisible();
+  await expect(page.getByText("1 cell: 1 right, 0 wrong, 0 empty, 0 not understood.")).toBeVisible();
 });
 
 test("cases are filtered, chosen with keys, and shown with what solves them", async ({ page }) => {

@@ -15,7 +15,7 @@ pub fn run(session: &Session, action: &AlgsAction) -> Result<ExitCode, Failure> 
         AlgsAction::Find(options) => find::run(session, options),
         AlgsAction::Fit(options) => fit::run(session, options),
         AlgsAction::Check { sheet, json } => sheets::check(session, sheet, *json),
-        AlgsAction::Import { sheet, out } => sheets::import(session, sheet, out.as_deref()),
+        AlgsAction::Import { sheet, anyway, out } => sheets::import(session, sheet, out.as_deref(), *anyway),
         AlgsAction::Fill { sheet, out, ease } => {
             sheets::fill(session, sheet, out.as_deref(), ease.as_deref())
         }

@@ -1,6 +1,6 @@
 //! `hoodwink algs check`, `import`, `fill`, `stats`, `export`: sheets of algorithms.
 
-use crate::arguments::{SheetFormat, SheetOptions};
+use crate::arguments::{SheetFormat, SheetOptions, Side};
 use crate::failure::Failure;
 use crate::input::{Session, model};
 use crate::{wire, wire_algs};
@@ -8,7 +8,7 @@ use ::sheet::{CycleCase, Layout, Row, Sheet, Verdict};
 use blind::kind_name;
 use cube::{Orbit, Size, Sticker};
 use draw::{Grid, GridWords};
-use formats::sheet;
+use formats::sheet::{self, TakenIn};
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
@@ -19,13 +19,18 @@ use voice::excerpt;
 const SIZE: Size = Size::THREE;
 
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
+    taken_in(session, options).map(|taken| taken.sheet)
+}
+
+fn taken_in(session: &Session, options: &SheetOptions) -> Result<TakenIn, Failure> {
     let text = session.read_table(&options.file)?;
     let mut reading = sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
         reading.kind = Some(session.kind(kind, SIZE)?);
     }
     reading.buffer.clone_from(&options.buffer);
-    sheet::read(&text, &reading)
+    reading.rows_first = options.first.map(|side| side == Side::Left);
+    sheet::take_in(&text, &reading)
         .map_err(|error| Failure::in_file(&options.file, &session.voice.sheet_error(&error), &session.voice))
 }
 
@@ -74,23 +79,6 @@ fn write_out(session: &Session, out: Option<&Path>, text: &str) -> Result<(), Fa
     Ok(())
 }
 
-const fn verdict_name(verdict: &Verdict) -> &'static str {
-    match verdict {
-        Verdict::Right => "right",
-        Verdict::Empty => "empty",
-        Verdict::OtherCase(_) => "other-case",
-        Verdict::Inverse => "inverse",
-        Verdict::WithoutBuffer(_) => "without-buffer",
-        Verdict::OtherKind(..) => "other-kind",
-        Verdict::LeavesTurned(_) => "leaves-turned",
-        Verdict::NotAThreeCycle { .. } => "not-a-three-cycle",
-        Verdict::DoesNothing => "does-nothing",
-        Verdict::Unreadable(_) => "unreadable",
-        Verdict::TooLong(_) => "too-long",
-        Verdict::NoCase => "no-case",
-    }
-}
-
 fn row_line(session: &Session, row: &Row, verdict: &Verdict) -> String {
     let voice = &session.voice;
     let place = voice.say("verdict-place", &[("line", row.line.into()), ("column", row.column.into())]);
@@ -101,7 +89,7 @@ fn row_line(session: &Session, row: &Row, verdict: &Verdict) -> String {
 
 /// Accounts for every row; exit code 1 when one is not right.
 pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<ExitCode, Failure> {
-    let sheet = read(session, options)?;
+    let TakenIn { sheet, remarks } = taken_in(session, options)?;
     let report = sheet.check();
     let mut out = io::BufWriter::new(io::stdout().lock());
     let rows = || sheet.rows().iter().zip(&report.verdicts);
@@ -121,7 +109,7 @@ pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<Ex
                     column: row.column,
                     named: row.named.clone(),
                     algorithm: row.algorithm.clone(),
-                    verdict: verdict_name(verdict),
+                    verdict: verdict.name(),
                     sentence: session.voice.verdict(row, verdict, &session.conventions),
                 })
                 .collect(),
@@ -132,20 +120,35 @@ pub fn check(session: &Session, options: &SheetOptions, json: bool) -> Result<Ex
         for row in report.wrong() {
             writeln!(out, "{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]))?;
         }
-        writeln!(out, "{}", session.voice.sheet_summary(&report))?;
+        for sentence in session.voice.sheet_account(&sheet, &report, &remarks) {
+            writeln!(out, "{sentence}")?;
+        }
     }
     out.flush()?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
 }
 
-/// Reads a sheet as people have it and writes it as a list, with a report on standard error.
-pub fn import(session: &Session, options: &SheetOptions, out: Option<&Path>) -> Result<ExitCode, Failure> {
-    let sheet = read(session, options)?;
+/// Reads a sheet as people have it and writes it as a list, with a report on standard error. One of which most rows share a mistake
+/// is written only when that is asked for.
+pub fn import(
+    session: &Session,
+    options: &SheetOptions,
+    out: Option<&Path>,
+    anyway: bool,
+) -> Result<ExitCode, Failure> {
+    let TakenIn { sheet, remarks } = taken_in(session, options)?;
     let report = sheet.check();
+    if let (Some(pattern), false) = (report.pattern(), anyway) {
+        let said = session.voice.sheet_pattern(pattern);
+        let said = session.voice.say("import-question", &[("what", said.into())]);
+        return Err(Failure::in_file(&options.file, &said, &session.voice));
+    }
     for row in report.wrong() {
         eprintln!("{}", row_line(session, &sheet.rows()[row], &report.verdicts[row]));
     }
-    eprintln!("{}", session.voice.sheet_summary(&report));
+    for sentence in session.voice.sheet_account(&sheet, &report, &remarks) {
+        eprintln!("{sentence}");
+    }
     write_out(session, out, &sheet::to_csv(&sheet, &session.conventions))?;
     Ok(ExitCode::from(u8::from(report.wrong().next().is_some())))
 }
@@ -260,7 +263,7 @@ pub fn export(
         SheetFormat::Csv => sheet::to_csv(&sheet, &session.conventions),
         SheetFormat::Markdown => {
             let (orbit, buffer) = subject(session, options, &sheet)?;
-            let columns = ["letters", "targets", "algorithm", "moves", "notes"]
+            let columns = ["letters", "targets", "algorithm", "moves", "notes", "check"]
                 .map(|name| voice.word(&format!("column-{name}")));
             sheet::to_markdown(
                 &sheet,
@@ -268,6 +271,7 @@ pub fn export(
                 buffer,
                 &session.conventions,
                 columns.each_ref().map(String::as_str),
+                &|row, verdict| voice.verdict(row, verdict, &session.conventions),
             )
         }
         SheetFormat::Svg => grid(session, options, &sheet)?.svg().to_file(),

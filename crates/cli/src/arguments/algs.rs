@@ -25,6 +25,9 @@ pub enum AlgsAction {
         /// The sheet.
         #[command(flatten)]
         sheet: SheetOptions,
+        /// Write it also when most of its rows share a mistake, as corners read as edges
+        #[arg(long)]
+        anyway: bool,
         /// Where to write; otherwise to standard output
         #[arg(long, short, value_name = "FILE")]
         out: Option<PathBuf>,
@@ -79,6 +82,18 @@ pub struct SheetOptions {
     /// The buffer, where the sheet does not tell; otherwise that of your conventions
     #[arg(long, short, value_name = "STICKER")]
     pub buffer: Option<String>,
+    /// Where the first target of a grid stands, where the algorithms do not tell
+    #[arg(long, value_enum, value_name = "SIDE")]
+    pub first: Option<Side>,
+}
+
+/// A side of a grid.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Side {
+    /// At the left of a row
+    Left,
+    /// At the top of a column
+    Top,
 }
 
 /// Forms of a sheet.

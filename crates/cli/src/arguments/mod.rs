@@ -14,7 +14,7 @@ mod show;
 mod trace;
 mod why;
 
-pub use algs::{AlgsAction, FindOptions, FitOptions, Order, SheetFormat, SheetOptions};
+pub use algs::{AlgsAction, FindOptions, FitOptions, Order, SheetFormat, SheetOptions, Side};
 pub use apply::ApplyOptions;
 pub use check::CheckOptions;
 pub use compare::CompareOptions;

@@ -5,11 +5,9 @@
 
 mod parse;
 mod print;
-mod signs;
 
 pub use parse::{Expected, LowerCase, ParseError, ParseErrorKind};
 pub use print::display_turns;
-pub use signs::{is_prime, plain_sign};
 
 use crate::simplify::{inverted, simplified};
 use crate::{Axis, NoSuchTurn, Rotation, Size, Turn};

@@ -1,7 +1,7 @@
 //! Reading algorithms. The reader keeps its own stack, so that no text can exhaust the program's.
 
-use super::signs::{is_prime, plain_sign as plain};
 use super::{Algorithm, Form, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node};
+use crate::signs::{is_prime, plain_sign as plain};
 use crate::{Amount, Axis, Block, Face, NoSuchTurn, Size, Slice, Turn};
 use std::fmt;
 use thiserror::Error;

@@ -116,11 +116,11 @@ pub(super) fn by_head(lines: &[Line]) -> Columns {
     }
     // Further columns that are full of algorithms have alternatives.
     if has(&columns, "algorithm") {
-        for at in 0..columns.len() {
-            let cells: Vec<&str> =
-                filled(at).map(|cell| cell.trim()).filter(|cell| !cell.is_empty()).take(SEEN).collect();
-            if columns[at].is_none() && !cells.is_empty() && cells.iter().all(|cell| is_algorithm(cell)) {
-                columns[at] = Some("algorithm");
+        for (at, column) in columns.iter_mut().enumerate() {
+            let cells = filled(at).map(|cell| cell.trim()).filter(|cell| !cell.is_empty());
+            let cells: Vec<&str> = cells.take(SEEN).collect();
+            if column.is_none() && !cells.is_empty() && cells.iter().all(|cell| is_algorithm(cell)) {
+                *column = Some("algorithm");
             }
         }
     }

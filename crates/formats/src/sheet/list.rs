@@ -5,17 +5,21 @@ use super::rows::Rows;
 use super::table::{Line, records};
 use blind::{Conventions, kind_name, kind_named};
 use cube::Sticker;
-use sheet::{CycleCase, Layout, Origin, Row, Sheet};
+use sheet::{CycleCase, Layout, Origin, Row, Sheet, Verdict};
 
-/// The columns that every such list begins with; further ones follow.
-const HEAD: [&str; 9] =
-    ["kind", "buffer", "first", "second", "letters", "algorithm", "notes", "origin", "as written"];
+/// The columns that every such list begins with; further ones follow. The first lists had no verdict.
+const HEAD: [&str; 10] =
+    ["kind", "buffer", "first", "second", "letters", "algorithm", "notes", "origin", "as written", "verdict"];
+
+/// How many of them are read back: what an algorithm does is found out anew.
+const READ: usize = 9;
 
 /// The sheet as a CSV list, every row and every further column kept. Reading it again gives the same rows, whatever
 /// is in them and whatever the further columns are called.
 ///
 /// The letters are those of the conventions; they are for people and are not read back. The column `as written` has what a
-/// row said of its case in other words. Where no case could be read, `kind` and `buffer` have what was there.
+/// row said of its case in other words, `verdict` what the algorithm does where that is not what the row says. Where no case could be
+/// read, `kind` and `buffer` have what was there.
 pub fn to_csv(sheet: &Sheet, conventions: &Conventions) -> String {
     let mut writer = csv::Writer::from_writer(Vec::new());
     let width = sheet.rows().iter().map(|row| row.more.len()).max().unwrap_or(0).max(sheet.more.len());
@@ -48,6 +52,10 @@ pub fn to_csv(sheet: &Sheet, conventions: &Conventions) -> String {
             row.notes.clone(),
             row.origin.name().to_owned(),
             written,
+            match row.verdict() {
+                Verdict::Right | Verdict::Empty => String::new(),
+                verdict => verdict.name().to_owned(),
+            },
         ];
         let _ = writer.write_record(own.into_iter().chain((0..width).map(|at| cell(&row.more, at))));
     }
@@ -63,7 +71,8 @@ pub(super) fn read(text: &str) -> Option<Result<Sheet, SheetError>> {
     b",;\t".iter().find_map(|&sign| {
         let mut records = records(text, sign);
         let (_, head) = records.next()?.ok()?;
-        head.iter().map(String::as_str).take(HEAD.len()).eq(HEAD).then(|| rows_of(&head, records))
+        let is_ours = head.len() >= READ && head.iter().zip(HEAD).take(READ).all(|(cell, name)| cell == name);
+        is_ours.then(|| rows_of(&head, records))
     })
 }
 
@@ -71,13 +80,14 @@ fn rows_of(
     head: &[String],
     records: impl Iterator<Item = Result<Line, SheetError>>,
 ) -> Result<Sheet, SheetError> {
+    let own = if head.get(READ).is_some_and(|name| name == HEAD[READ]) { HEAD.len() } else { READ };
     let mut rows = Rows::default();
     for record in records {
         let (line, mut cells) = record?;
-        if cells.len() < HEAD.len() {
-            cells.resize(HEAD.len(), String::new());
+        if cells.len() < own {
+            cells.resize(own, String::new());
         }
-        let more = cells.split_off(HEAD.len());
+        let more = cells.split_off(own);
         let [kind, buffer, first, second, _, algorithm, notes, origin, written] =
             std::array::from_fn(|at| cells.get(at).map(|cell| cell.trim()).unwrap_or_default());
         let case = kind_named(kind).and_then(|orbit| {
@@ -103,5 +113,5 @@ fn rows_of(
         };
         rows.alternatives(algorithm, &template)?;
     }
-    Ok(Sheet::laid_out(Layout::List, head[HEAD.len()..].to_vec(), rows.done()))
+    Ok(Sheet::laid_out(Layout::List, head[own..].to_vec(), rows.done()))
 }

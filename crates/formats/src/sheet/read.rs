@@ -280,11 +280,12 @@ fn table(table: &Table, reading: &Reading<'_>) -> Result<TakenIn, SheetError> {
         Some((cell.trim().to_owned(), COLUMNS.iter().find(|(name, _)| *name == found)?.0))
     });
     // A number may be one of a column or of a row.
-    let by_word =
-        |(column, cell): (&Option<&str>, &String)| column.is_some() && cell.contains(char::is_alphabetic);
-    if !columns.iter().zip(first).any(by_word)
-        && (meant.is_none() || first.iter().any(|cell| salvage::is_algorithm(cell)))
-    {
+    let is_named = columns
+        .iter()
+        .zip(first)
+        .any(|(column, cell)| column.is_some() && cell.contains(char::is_alphabetic));
+    let is_head = meant.is_some() && !first.iter().any(|cell| salvage::is_algorithm(cell));
+    if !is_named && !is_head {
         for above in heads() {
             let (below, above) = table.below(above);
             if let Some(columns) = by_content(below, &reading) {

@@ -43,7 +43,7 @@ pub(super) fn is_algorithm(text: &str) -> bool {
 
 /// The kind of piece that most algorithms of a table cycle.
 pub(super) fn kind_by_algorithms(lines: &[Line]) -> Option<Orbit> {
-    let cells = lines.iter().flat_map(|(_, cells)| cells).flat_map(|cell| cell.lines().next());
+    let cells = lines.iter().flat_map(|(_, cells)| cells).filter_map(|cell| cell.lines().next());
     let algorithms = cells.filter(|cell| !names_only(cell)).filter_map(|cell| {
         let read = Algorithm::parse(cell, SIZE).ok()?;
         (FEW..=MOST_TURNS).contains(&read.len()).then_some(read)

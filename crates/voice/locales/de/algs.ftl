@@ -27,10 +27,29 @@ sheet-order-unknown = Es ist nicht zu erkennen, an welcher Seite des Gitters das
 sheet-no-buffer = „{ $text }“ ist kein Sticker dieser Art ({ $kind }) und kann nicht der Puffer sein.
 sheet-several = Die Tabelle hat Fälle mehrerer Arten oder Puffer: { $found }. Wähle mit --kind und --buffer.
 sheet-no-cases = Die Tabelle hat keinen lesbaren Fall.
-sheet-summary = { $rows ->
-    [one] 1 Zeile
-   *[other] { $rows } Zeilen
-}: { $right } richtig, { $empty } leer, { $wrong } zum Nachsehen.
+account-cells = { $cells ->
+    [one] 1 Zelle
+   *[other] { $cells } Zellen
+}: { $right } richtig, { $wrong } falsch, { $empty } leer, { $unread } nicht verstanden.
+account-wrong = Falsch: { $places }.
+account-unread = Nicht verstanden: { $places }.
+account-twice = { $count ->
+    [one] Ein Algorithmus steht zweimal da: { $places }.
+   *[other] { $count } Algorithmen stehen zweimal da: { $places }.
+}
+account-contradictions = { $count ->
+    [one] Ein Fall hat einen richtigen Algorithmus und einen, der etwas anderes tut: { $places }.
+   *[other] { $count } Mal hat ein Fall einen richtigen Algorithmus und einen, der etwas anderes tut: { $places }.
+}
+account-asides = { $count ->
+    [one] Ein Text, der zu keinem Fall gehört, bleibt erhalten.
+   *[other] { $count } Texte, die zu keinem Fall gehören, bleiben erhalten.
+}
+account-more = { $list }; und { $more } weitere
+remark-no-head = Keine Zeile nennt die Spalten; sie wurden an dem erkannt, was in ihnen steht.
+remark-kind = Nach dem, was die Algorithmen tun, sind das { $kinds }.
+remark-other-buffer = Die Tabelle nennt den Puffer { $found }, gefragt war { $asked }; genommen ist { $taken }.
+remark-two-cases = Zeile { $line } nennt zwei Fälle, „{ $text }“ und „{ $word }“; genommen ist der zweite.
 sheet-coverage = { $kinds }, Puffer { $buffer }: { $covered } von { $cases } Fällen haben einen richtigen Algorithmus.
 sheet-means = Im Mittel { $moves } Züge (eine mittlere Schicht als einer gezählt), geschätzt { $seconds } s.
 sheet-missing = Es fehlen: { $cases }
@@ -39,6 +58,7 @@ sheet-slow = Viel langsamer als das Beste, das bekannt ist:
 sheet-slow-line = { $case }: { $seconds } s, aber { $best } s: { $algorithm } ({ $origin })
 sheet-filled = { $count } Fälle ergänzt: { $by }.
 sheet-wrote = Geschrieben nach { $file }.
+import-question = { $what } Geschrieben wurde nichts. Sag --kind oder --buffer, oder --anyway, um sie zu schreiben, wie sie ist.
 sheet-nothing-to-fill = Es gibt nichts zu ergänzen.
 origin-sheet = Tabelle
 origin-inverse = umgekehrt
@@ -50,6 +70,7 @@ column-targets = Ziele
 column-algorithm = Algorithmus
 column-moves = Züge
 column-notes = Notizen
+column-check = was er tut
 grid-title = Dreierzyklen der { $kinds }, Puffer { $buffer }
 grid-first-second = erstes ↓ zweites →
 
@@ -163,6 +184,7 @@ cases-matching = { $count ->
 }
 case-meaning = Das Teil im Puffer { $buffer } geht nach { $first }, das von dort nach { $second }, das von dort in den Puffer.
 page-kind-unknown = Es ist nicht zu erkennen, ob das Ecken oder Kanten sind; wähle es, bevor du die Datei öffnest.
+page-order-unknown = Es ist nicht zu erkennen, an welcher Seite des Gitters das erste Ziel steht: { $right } Zellen sind richtig, wenn es links steht, und ebenso viele, wenn es oben steht. Wähle es, bevor du die Datei öffnest.
 page-find-memory = Folgen bis { $length } Züge brauchen mehr Speicher als die { $allowed } MiB, die eine Seite nehmen darf; mit diesen Zügen reicht das für { $possible }. Nimm weniger Züge oder eine kürzere Länge.
 buffer-follows = Der Puffer ist nun { $buffer }, wie die Methode ihn braucht oder üblicherweise hat.
 order-follows = Die { $kinds } werden nun zuerst ausgeführt, damit die mittlere Schicht vor dem Paritätsalgorithmus wieder stimmt.

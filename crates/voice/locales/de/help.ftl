@@ -64,6 +64,9 @@ help-any-out = Wohin geschrieben wird; sonst auf die Standardausgabe
 help-any-file = Die Tabelle (CSV, Semikolons oder Tabulatoren), oder - für die Standardeingabe
 help-any-kind = Die Art der Teile, wo die Tabelle sie nicht sagt: corner oder edge
 help-any-buffer = Der Puffer, wo die Tabelle ihn nicht sagt; sonst der deiner Konventionen
+help-any-first = Wo das erste Ziel eines Gitters steht, wo es die Algorithmen nicht verraten
+help-any-first-left = Links in einer Zeile
+help-any-first-top = Oben über einer Spalte
 
 help-hoodwink-trace-short = Nur das Memo, ohne Gründe und Lösung; bei einem Stapel Buchstaben, Parität und Haltung, was viel schneller geht
 help-hoodwink-trace-batch = Aus einer Datei, oder mit - von der Standardeingabe, einen Scramble je Zeile lesen und je Zeile ein JSON-Objekt schreiben
@@ -146,6 +149,7 @@ help-hoodwink-algs-fit-file = Die Zeiten (CSV mit den Spalten algorithm und seco
 help-hoodwink-algs-fit-out = Wohin die angepassten Kosten geschrieben werden, für --ease
 help-hoodwink-algs-fit-ease = Kosten, von denen ausgegangen wird, wie algs fit sie schrieb
 help-hoodwink-algs-fit-seed = Die Zahl, nach der die Zeiten geteilt und neu gezogen werden
+help-hoodwink-algs-import-anyway = Sie auch schreiben, wenn die meisten Zeilen einen Fehler gemeinsam haben, wie Ecken als Kanten gelesen
 help-hoodwink-algs-export-to = Die Form
 help-hoodwink-algs-export-to-csv = Eine Liste
 help-hoodwink-algs-export-to-markdown = Eine Markdown-Tabelle

@@ -27,10 +27,29 @@ sheet-order-unknown = It cannot be told which side of the grid has the first tar
 sheet-no-buffer = “{ $text }” is no { $kind } sticker, so it cannot be the buffer.
 sheet-several = The sheet has cases of several kinds or buffers: { $found }. Choose with --kind and --buffer.
 sheet-no-cases = The sheet has no case that can be read.
-sheet-summary = { $rows ->
-    [one] 1 row
-   *[other] { $rows } rows
-}: { $right } right, { $empty } empty, { $wrong } to look at.
+account-cells = { $cells ->
+    [one] 1 cell
+   *[other] { $cells } cells
+}: { $right } right, { $wrong } wrong, { $empty } empty, { $unread } not understood.
+account-wrong = Wrong: { $places }.
+account-unread = Not understood: { $places }.
+account-twice = { $count ->
+    [one] One algorithm is there twice: { $places }.
+   *[other] { $count } algorithms are there twice: { $places }.
+}
+account-contradictions = { $count ->
+    [one] One case has a right algorithm and one that does something else: { $places }.
+   *[other] { $count } times a case has a right algorithm and one that does something else: { $places }.
+}
+account-asides = { $count ->
+    [one] One text that belongs to no case is kept.
+   *[other] { $count } texts that belong to no case are kept.
+}
+account-more = { $list }; and { $more } more
+remark-no-head = No line names the columns; they were told by what is in them.
+remark-kind = By what the algorithms do, these are { $kinds }.
+remark-other-buffer = The sheet names the buffer { $found }, you asked for { $asked }; taken is { $taken }.
+remark-two-cases = Line { $line } names two cases, “{ $text }” and “{ $word }”; the second is taken.
 sheet-coverage = { $kinds }, buffer { $buffer }: { $covered } of { $cases } cases have a right algorithm.
 sheet-means = On average { $moves } moves (a slice counted as one), { $seconds } s estimated.
 sheet-missing = Missing: { $cases }
@@ -39,6 +58,7 @@ sheet-slow = Much slower than the best known:
 sheet-slow-line = { $case }: { $seconds } s, but { $best } s: { $algorithm } ({ $origin })
 sheet-filled = Filled in { $count } cases: { $by }.
 sheet-wrote = Written to { $file }.
+import-question = { $what } Nothing was written. Say --kind or --buffer, or --anyway to write it as it is.
 sheet-nothing-to-fill = Nothing to fill in.
 origin-sheet = sheet
 origin-inverse = inverse
@@ -50,6 +70,7 @@ column-targets = targets
 column-algorithm = algorithm
 column-moves = moves
 column-notes = notes
+column-check = what it does
 grid-title = Three-cycles of { $kinds }, buffer { $buffer }
 grid-first-second = first ↓ second →
 
@@ -163,6 +184,7 @@ cases-matching = { $count ->
 }
 case-meaning = The piece in the buffer { $buffer } goes to { $first }, the one there to { $second }, the one there into the buffer.
 page-kind-unknown = It cannot be told whether these are corners or edges; choose it before you open the file.
+page-order-unknown = It cannot be told which side of the grid has the first target: { $right } cells are right when it stands at the left, and as many when it stands at the top. Choose it before you open the file.
 page-find-memory = Sequences up to { $length } turns need more memory than the { $allowed } MiB that a page may take; with these turns that is enough for { $possible }. Take fewer turns, or a shorter length.
 buffer-follows = The buffer is now { $buffer }, as the method needs it or usually has it.
 order-follows = The { $kinds } are now carried out first, so that the slice is put right before the parity algorithm.
