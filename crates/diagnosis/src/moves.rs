@@ -188,7 +188,7 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
         missed.len() + instead.len()
     };
     let (late, early) = (stretch(from, at), stretch(alike, alike));
-    let (from, at, until, missed, instead) =
+    let (from, at, until, _, instead) =
         if alike < at && length(&early) <= length(&late) { early } else { late };
     let (from, at, until) =
         if instead.is_empty() { whole_step(&planned, from, at, until) } else { (from, at, until) };
