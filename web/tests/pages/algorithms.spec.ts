@@ -76,7 +76,8 @@ test("a sheet is shown before it is taken in, asked about when most is wrong, an
   await expect(page.getByText("0 of 378 cases have a right algorithm")).toBeVisible();
   // Corners, pasted as edges.
   await page.getByRole("combobox", { name: "In the file are" }).selectOption("edges");
-  const rows = ["AC", "CA", "AD", "DA"].map((pair) => `${pair};[R' D' R, U]`);
+  await page.getByLabel("Buffer, where the file names none").fill("UF");
+  const rows = ["AB", "BA", "AD", "DA"].map((pair) => `${pair};[R' D' R, U]`);
   await page.getByLabel("Or paste its text").fill(`pair;algorithm\n${rows.join("\n")}\n`);
   await page.getByRole("button", { name: "Look at the text" }).click();
   await expect(page.getByText("probably they are not for this kind")).toBeVisible();
