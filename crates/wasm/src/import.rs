@@ -117,13 +117,16 @@ pub(crate) fn import(call: &mut Call<'_>, brought: &Brought) -> Result<Import, F
         wrong: !matches!(verdict, Verdict::Right | Verdict::Empty),
     });
     let first = sheet.buffers().first().copied();
+    let question = report.pattern().map_or_else(String::new, |pattern| voice.sheet_pattern(pattern));
     Ok(Import {
         rows: rows.collect(),
         said: [voice.say("sheet-layout", &[("layout", layout.into())])]
             .into_iter()
             .chain(voice.sheet_account(&sheet, &report, &remarks))
+            // It is asked below, and not said beside that.
+            .filter(|said| *said != question)
             .collect(),
-        question: report.pattern().map_or_else(String::new, |pattern| voice.sheet_pattern(pattern)),
+        question,
         kind: first.map_or_else(String::new, |(orbit, _)| blind::kind_name(orbit).to_owned()),
         buffer: first.map_or_else(String::new, |(orbit, buffer)| orbit.name(buffer).to_owned()),
         sheet: sheet::keep(&before.joined(&sheet)),
