@@ -62,7 +62,7 @@ impl<'a> Arrows<'a> {
             let (here, there) = (within(place.face().index()), within(seen.at(place).face().index()));
             arrows.to[rank] = there as u8;
             // 1 or 0, and no branch: which places are wrong cannot be foreseen.
-            let wrong = u8::from((here != there) & (place != buffer));
+            let wrong = u8::from(here != there) * u8::from(place != buffer);
             arrows.from[here] |= u32::from(wrong) << rank;
             arrows.between[here][there] += wrong;
             arrows.between[there][here] += wrong;

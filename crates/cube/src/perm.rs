@@ -115,7 +115,9 @@ mod tests {
     fn an_exchange_is_odd_and_two_of_them_are_not() {
         let exchanged = |pairs: &[(usize, usize)]| {
             let mut table = *Perm::IDENTITY.table();
-            pairs.iter().for_each(|&(a, b)| table.swap(a, b));
+            for &(a, b) in pairs {
+                table.swap(a, b);
+            }
             Perm::new(table).expect("a permutation")
         };
         assert!(Perm::IDENTITY.is_identity() && !Perm::IDENTITY.is_odd());
