@@ -2,7 +2,7 @@
 
 use crate::slip::{ActionStep, Part};
 use blind::Action;
-use cube::{Amount, Block, Rotation, State, Turn, inverted, simplified};
+use cube::{Amount, Block, Element, ElementKey, Group, Rotation, State, Turn, inverted, simplified};
 use rustc_hash::FxHashMap;
 
 /// How a step differs from its plan.
@@ -119,6 +119,15 @@ fn planned_turns(actions: &[Action]) -> Vec<Planned> {
     planned
 }
 
+/// What the puzzle has come to, the same however it is held.
+#[derive(Clone, PartialEq, Eq, Hash, Debug)]
+enum Position {
+    /// On sizes whose states are elements of a group that can be packed.
+    Element(ElementKey),
+    /// On the others.
+    State(Box<State>),
+}
+
 /// The same puzzle however it is held: on odd sizes with the centres where they were at first, on even sizes with one
 /// corner where it was at first.
 fn unheld(state: &State) -> State {
@@ -133,15 +142,24 @@ fn unheld(state: &State) -> State {
         .unwrap_or(*state)
 }
 
-/// The states before the first turn and after each.
-fn passed(start: &State, turns: impl Iterator<Item = Turn>) -> Vec<State> {
+/// What the puzzle is before the first turn and after each.
+fn passed(start: &State, turns: impl Iterator<Item = Turn>) -> Vec<Position> {
+    if let Some(group) = Group::of(start.size()) {
+        let position = |element: &Element| Position::Element(group.key_up_to_hold(element));
+        let mut element = group.element(start);
+        let after = |turn| {
+            element = element.then(group.turn(turn));
+            position(&element)
+        };
+        return std::iter::once(position(&group.element(start))).chain(turns.map(after)).collect();
+    }
+    let position = |state: &State| Position::State(Box::new(unheld(state)));
     let mut state = *start;
-    std::iter::once(unheld(start))
-        .chain(turns.map(|turn| {
-            state = state.after(&[turn]);
-            unheld(&state)
-        }))
-        .collect()
+    let after = |turn| {
+        state = state.after(&[turn]);
+        position(&state)
+    };
+    std::iter::once(position(start)).chain(turns.map(after)).collect()
 }
 
 /// Lines moves up with a plan. `start` is the state as picked up; `moves` are what was made from then on.
@@ -191,7 +209,7 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     let (from, at, until, _, instead) =
         if alike < at && length(&early) <= length(&late) { early } else { late };
     let (from, at, until) =
-        if instead.is_empty() { whole_step(&planned, from, at, until) } else { (from, at, until) };
+        if instead.is_empty() { whole_step(&planned, moves, from, at, until) } else { (from, at, until) };
     let missed: Vec<Turn> = planned[from..until].iter().map(|planned| planned.turn).collect();
     let step = planned.get(from).map(|planned| planned.step);
     let how = if from == planned.len() {
@@ -207,7 +225,13 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
 
 /// Where turns were left out, and the turn before them is that with which they end, the same is left out one turn earlier: of all
 /// such places the one that is a whole step, if there is one.
-fn whole_step(planned: &[Planned], from: usize, at: usize, until: usize) -> (usize, usize, usize) {
+fn whole_step(
+    planned: &[Planned],
+    moves: &[Turn],
+    from: usize,
+    at: usize,
+    until: usize,
+) -> (usize, usize, usize) {
     let is_whole = |from: usize, until: usize| {
         let Some(step) = planned.get(from).map(|planned| planned.step) else { return false };
         let same = |planned: &Planned| planned.step == step;
@@ -220,7 +244,11 @@ fn whole_step(planned: &[Planned], from: usize, at: usize, until: usize) -> (usi
         let earlier = back + 1;
         let moved = from.checked_sub(earlier).zip(until.checked_sub(earlier)).zip(at.checked_sub(earlier));
         match moved {
-            Some(((first, last), _)) if planned[first].turn == planned[last].turn => back = earlier,
+            Some(((first, last), made))
+                if planned[first].turn == planned[last].turn && moves[made] == planned[last].turn =>
+            {
+                back = earlier;
+            }
             _ => return (from, at, until),
         }
     }
@@ -230,9 +258,9 @@ fn whole_step(planned: &[Planned], from: usize, at: usize, until: usize) -> (usi
 /// How far moves keep to a plan from its first state on, as places in the plan and in the moves: along the chain of common
 /// states that has the most of them, where every state between two that is not of the plan counts against it. So a state
 /// that comes up again by chance is not taken for the plan, and a mistake that was put right at once is none.
-fn kept_to(plan: &[State], made: &[State]) -> (usize, usize) {
+fn kept_to(plan: &[Position], made: &[Position]) -> (usize, usize) {
     const COMMON: i64 = 100;
-    let mut places: FxHashMap<&State, Vec<usize>> = FxHashMap::default();
+    let mut places: FxHashMap<&Position, Vec<usize>> = FxHashMap::default();
     for (number, state) in plan.iter().enumerate() {
         places.entry(state).or_default().push(number);
     }

@@ -127,7 +127,12 @@ pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Result<Setups, NotProven> 
         }
     }
     for list in &mut found {
-        let cost = |turns: &[Turn]| turns.iter().map(|&turn| alone(turn)).sum::<u32>();
+        // Faces before wide turns and slices, which leave the centres elsewhere meanwhile.
+        let is_face = |turn: &&Turn| matches!(turn.block, Block::Outer { depth: 1, .. });
+        let cost = |turns: &[Turn]| {
+            let others = turns.len() - turns.iter().filter(is_face).count();
+            (others, turns.iter().map(|&turn| alone(turn)).sum::<u32>())
+        };
         list.sort_by(|a, b| (cost(&a.0), &a.0).cmp(&(cost(&b.0), &b.0)));
         list.dedup();
     }
