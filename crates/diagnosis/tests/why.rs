@@ -89,6 +89,7 @@ proptest! {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         let solver = solver(Size::THREE);
         let catalogue = Catalogue::default();
+        let mut outranked = 0;
         for kind in SlipKind::ALL {
             // The algorithms of one-swap are their own inverses: made backwards they do the same.
             if kind == SlipKind::AlgorithmInverted {
@@ -114,7 +115,10 @@ proptest! {
             let all_told = first.ways() == first.alike().len() + 1;
             prop_assert!(!all_told || named(first.slips()) || first.alike().iter().any(|slips| named(slips)), "{:?}", drawn);
             check_played(&plan, &diagnosis, &seen);
+            outranked += usize::from(diagnosis.explanations[0].slips().len() > 1);
         }
+        // Seldom enough that two in one round of all kinds would be a fault.
+        prop_assert!(outranked <= 1, "{outranked} of one slip are told behind two");
     }
 
     #[test]
