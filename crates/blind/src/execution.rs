@@ -1,8 +1,7 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
 use crate::conventions::OrbitOrder;
-use crate::method::Group;
-use crate::method::{Carrier, Method};
+use crate::method::{Carrier, Group, Method};
 use cube::{Claim, Count, NotProven, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 
@@ -123,18 +122,8 @@ pub(crate) fn actions(
     let mut parity = method.parity();
     for orbit in order.all() {
         let Some((_, letters)) = targets.iter().find(|(other, _)| *other == orbit) else { continue };
-        let carrier = method.carrier(orbit).ok_or(ExecutionError::KindMissing(orbit))?;
-        match (carrier, method.costs(orbit)) {
-            (Carrier::ThreeCycle(_), Some(costs)) => {
-                for group in costs.groups(letters).0 {
-                    grouped(orbit, letters, group, carrier, &mut actions)?;
-                }
-            }
-            _ => {
-                for letter in 0..letters.len() {
-                    grouped(orbit, letters, Group::One(letter), carrier, &mut actions)?;
-                }
-            }
+        for group in method.groups(orbit, letters) {
+            actions.extend(method.action(orbit, letters, group)?);
         }
         if let Some(algorithm) = parity.take()
             && letters.len() % 2 == 1
@@ -145,68 +134,81 @@ pub(crate) fn actions(
     Ok(actions)
 }
 
-fn grouped(
-    orbit: Orbit,
-    letters: &[Sticker],
-    group: Group,
-    carrier: &Carrier,
-    actions: &mut Vec<Action>,
-) -> Result<(), ExecutionError> {
-    let own_piece = |target: Sticker| ExecutionError::OwnPiece { orbit, target };
-    match (group, carrier) {
-        (Group::One(letter), Carrier::SliceSwap(slice)) => {
-            let target = letters[letter];
-            let made = slice.letter(target, letter % 2 == 1).ok_or(own_piece(target))?;
-            let (setup, swap) = (made.setup.clone(), made.swap.clone());
-            actions.push(Action::Letter { orbit, letter, target, undo: inverted(&setup), setup, swap });
+impl Method {
+    /// How the letters of a kind go together: each by itself, or into algorithms for two or four of them.
+    pub fn groups(&self, orbit: Orbit, letters: &[Sticker]) -> Vec<Group> {
+        match (self.carrier(orbit), self.costs(orbit)) {
+            (Some(Carrier::ThreeCycle(_)), Some(costs)) => costs.groups(letters).0,
+            _ => (0..letters.len()).map(Group::One).collect(),
         }
-        (Group::One(letter), _) => {
-            let target = letters[letter];
-            let swap = carrier.swap().ok_or(ExecutionError::KindMissing(orbit))?;
-            let setup = swap.setups(target).first().ok_or(own_piece(target))?;
-            actions.push(Action::Letter {
-                orbit,
-                letter,
-                target,
-                setup: setup.turns().to_vec(),
-                swap: swap.turns().to_vec(),
-                undo: inverted(setup.turns()),
-            });
-        }
-        (Group::Pair(letter), Carrier::ThreeCycle(cycles)) => {
-            let targets = [letters[letter], letters[letter + 1]];
-            if let Some(target) =
-                targets.into_iter().find(|&target| orbit.same_piece(target, cycles.buffer()))
-            {
-                return Err(own_piece(target));
-            }
-            // The same letter twice does nothing.
-            if targets[0] != targets[1] {
-                let case = cycles.case(targets[0], targets[1]).ok_or(ExecutionError::KindMissing(orbit))?;
-                actions.push(Action::Pair {
-                    orbit,
-                    letter,
-                    targets,
-                    turns: case.turns().to_vec(),
-                    found: case.is_found(),
-                });
-            }
-        }
-        (Group::Joint(letter), Carrier::ThreeCycle(cycles)) => {
-            let targets = [0, 1, 2, 3].map(|more| letters[letter + more]);
-            let [a, b, c, d] = targets;
-            let case = cycles.joint([a, b], [c, d]).ok_or(ExecutionError::KindMissing(orbit))?;
-            actions.push(Action::Turned {
-                orbit,
-                letter,
-                targets,
-                turns: case.turns().to_vec(),
-                found: case.is_found(),
-            });
-        }
-        (Group::Pair(_) | Group::Joint(_), _) => return Err(ExecutionError::KindMissing(orbit)),
     }
-    Ok(())
+
+    /// The action that carries out a group of a kind's letters; none where the same letter twice does nothing.
+    ///
+    /// # Errors
+    /// [`ExecutionError`] for a kind that the method does not carry out, letters that are not there, or a target on the buffer's own
+    /// piece.
+    ///
+    /// ```
+    /// use blind::{Action, Conventions, Group, Solver};
+    /// use cube::{Orbit, Size};
+    /// let solver = Solver::new(Size::THREE, Conventions::default());
+    /// let method = solver.method().unwrap();
+    /// let letters = solver.conventions().kind(Orbit::Corner).letters.read("BC").unwrap();
+    /// assert_eq!(method.groups(Orbit::Corner, &letters), [Group::One(0), Group::One(1)]);
+    /// let action = method.action(Orbit::Corner, &letters, Group::One(1)).unwrap().unwrap();
+    /// assert_eq!(action.letters(), Some((Orbit::Corner, 1, &letters[1..])));
+    /// ```
+    pub fn action(
+        &self,
+        orbit: Orbit,
+        letters: &[Sticker],
+        group: Group,
+    ) -> Result<Option<Action>, ExecutionError> {
+        let missing = ExecutionError::KindMissing(orbit);
+        let carrier = self.carrier(orbit).ok_or(missing.clone())?;
+        let own_piece = |target: Sticker| ExecutionError::OwnPiece { orbit, target };
+        let (letter, count) = match group {
+            Group::One(letter) => (letter, 1),
+            Group::Pair(letter) => (letter, 2),
+            Group::Joint(letter) => (letter, 4),
+        };
+        let targets = letters.get(letter..letter + count).ok_or(missing.clone())?;
+        match (targets, carrier) {
+            (&[target], Carrier::SliceSwap(slice)) => {
+                let made = slice.letter(target, letter % 2 == 1).ok_or(own_piece(target))?;
+                let (setup, swap) = (made.setup.clone(), made.swap.clone());
+                Ok(Some(Action::Letter { orbit, letter, target, undo: inverted(&setup), setup, swap }))
+            }
+            (&[target], Carrier::OneSwap(_) | Carrier::ThreeCycle(_)) => {
+                let swap = carrier.swap().ok_or(missing)?;
+                let setup = swap.setups(target).first().ok_or(own_piece(target))?.turns();
+                let (setup, undo) = (setup.to_vec(), inverted(setup));
+                Ok(Some(Action::Letter { orbit, letter, target, setup, swap: swap.turns().to_vec(), undo }))
+            }
+            (&[first, second], Carrier::ThreeCycle(cycles)) => {
+                let targets = [first, second];
+                if let Some(target) =
+                    targets.into_iter().find(|&target| orbit.same_piece(target, cycles.buffer()))
+                {
+                    return Err(own_piece(target));
+                }
+                if first == second {
+                    return Ok(None);
+                }
+                let case = cycles.case(first, second).ok_or(missing)?;
+                let (turns, found) = (case.turns().to_vec(), case.is_found());
+                Ok(Some(Action::Pair { orbit, letter, targets, turns, found }))
+            }
+            (&[a, b, c, d], Carrier::ThreeCycle(cycles)) => {
+                let targets = [a, b, c, d];
+                let case = cycles.joint([a, b], [c, d]).ok_or(missing)?;
+                let (turns, found) = (case.turns().to_vec(), case.is_found());
+                Ok(Some(Action::Turned { orbit, letter, targets, turns, found }))
+            }
+            _ => Err(missing),
+        }
+    }
 }
 
 impl Solution {

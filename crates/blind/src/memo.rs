@@ -118,16 +118,31 @@ impl Tracing {
     /// # Errors
     /// [`NotProven`] when the letters do not solve the kind, which is a fault of the program.
     pub fn trace(&self, state: &State, orbit: Orbit) -> Result<Trace, NotProven> {
+        self.trace_as_seen(orbit, &self.seen(state, orbit), self.kinds[orbit].buffer)
+    }
+
+    /// Traces one kind as it was taken to be, from any buffer; usually as [`Tracing::seen`] and from the own one.
+    ///
+    /// # Errors
+    /// [`NotProven`] when the letters do not solve the kind, which is a fault of the program.
+    pub fn trace_as_seen(&self, orbit: Orbit, seen: &Perm, buffer: Sticker) -> Result<Trace, NotProven> {
         let kind = &self.kinds[orbit];
-        let seen = self.seen(state, orbit);
-        match &kind.least {
-            None => Trace::new(orbit, &seen, kind.buffer, &kind.breaks),
+        match kind.least.as_ref().filter(|_| buffer == kind.buffer) {
+            None => Trace::new(orbit, seen, buffer, &kind.breaks),
             Some(costs) => {
-                let starts = cheapest_breaks(&seen, orbit, kind.buffer, &kind.breaks.order, costs);
+                let starts = cheapest_breaks(seen, orbit, buffer, &kind.breaks.order, costs);
                 let breaks = Breaks { order: first_of_all(&starts, kind.breaks.order), cost: None };
-                Trace::new(orbit, &seen, kind.buffer, &breaks)
+                Trace::new(orbit, seen, buffer, &breaks)
             }
         }
+    }
+
+    /// One kind of a state as it is traced by who takes parity for what it is not: with the two edges exchanged where they are not to
+    /// be, or not where they are; nothing where parity is not met in the trace.
+    pub fn seen_against_parity(&self, state: &State, orbit: Orbit) -> Option<Perm> {
+        let exchange = self.exchange.as_ref().filter(|_| orbit == Orbit::Midge)?;
+        let seen = *state.orbit(orbit);
+        Some(if corners_are_odd(state) { seen } else { exchange.traced_as(&seen, self.corners_first) })
     }
 
     /// Traces every kind of a state that is held to be solved (see [`crate::Held`]).

@@ -110,6 +110,24 @@ impl Algorithm {
         (made.len() <= MAX_MOVES && depth(&made.nodes) <= MAX_DEPTH).then_some(made)
     }
 
+    /// The set-up and the body, where the whole is one `[set_up: body]`.
+    ///
+    /// ```
+    /// use cube::{Algorithm, Size};
+    /// let parts = |text| Algorithm::parse(text, Size::THREE).unwrap().conjugated();
+    /// let (set_up, body) = parts("[U R: [D, L]]").unwrap();
+    /// assert_eq!((set_up.to_string(), body.to_string()), ("U R".to_owned(), "[D, L]".to_owned()));
+    /// assert_eq!(parts("[U: R] L"), None);
+    /// ```
+    pub fn conjugated(&self) -> Option<(Self, Self)> {
+        let [Node::Bracket { form: Form::Conjugate(set_up, body), times: 1, inverse: false }] = &self.nodes[..]
+        else {
+            return None;
+        };
+        let part = |nodes: &[Node]| Self { size: self.size, nodes: nodes.to_vec() };
+        Some((part(set_up), part(body)))
+    }
+
     /// The size it is for.
     pub const fn size(&self) -> Size {
         self.size

@@ -1,4 +1,5 @@
-//! How often the true slips of a simulated attempt, or slips that act identically, are found, and how early.
+//! How often the true faults of simulated pupils, or slips that act identically, are found, how early, and whether what is said of
+//! their likelihood is true.
 //!
 //! `cargo bench -p diagnosis --bench accuracy -- --states 10000` writes the tables of `BENCHMARKS.md`; without an
 //! argument a small sample is taken.
@@ -10,13 +11,13 @@
     reason = "a program that measures: it takes arguments and a clock, and prints"
 )]
 
-mod attempt;
+mod pupil;
 
-use attempt::{Attempt, Drawn, scramble};
-use blind::{Conventions, Solver};
+use blind::{BreakChoice, Conventions, MethodName, ParityChoice, Solver, usual};
 use cube::{Orbit, Size, State};
 use diagnosis::{Begun, Catalogue, Depth, Diagnosis, Inquiry, Observed, Plan, Seen, SlipKind, why};
-use rand::SeedableRng;
+use pupil::{Drawn, Fault, Pupil, When};
+use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 use std::time::{Duration, Instant};
 
@@ -32,29 +33,32 @@ enum Told {
     Counts,
 }
 
-#[derive(Clone, Copy, Default)]
+impl Told {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Everything => "full state",
+            Self::Places => "unsolved pieces, no turning",
+            Self::Counts => "counts",
+        }
+    }
+}
+
+#[derive(Clone, Default)]
 struct Tally {
     all: usize,
     first: usize,
     three: usize,
-    ten: usize,
-    /// The likeliest slip is of the very kind that was made.
-    kind: usize,
-    ways: usize,
+    five: usize,
+    /// The true slip, by name, is the first answer or one of its variants.
+    named: usize,
     missing: usize,
+    /// By tenths of the weight of the first answer: how many, how many of them true, and the sum of the weights.
+    bins: [(usize, usize, f64); 10],
+    spent: Duration,
+    longest: Duration,
 }
 
 impl Tally {
-    fn add(&mut self, rank: Option<usize>, kind: bool, ways: usize) {
-        self.all += 1;
-        self.first += usize::from(rank == Some(0));
-        self.three += usize::from(rank.is_some_and(|rank| rank < 3));
-        self.ten += usize::from(rank.is_some_and(|rank| rank < 10));
-        self.kind += usize::from(kind);
-        self.ways += ways;
-        self.missing += usize::from(rank.is_none());
-    }
-
     fn percent(&self, count: usize) -> f64 {
         100.0 * count as f64 / self.all.max(1) as f64
     }
@@ -92,8 +96,8 @@ fn orders(count: usize) -> Vec<Vec<usize>> {
     }
 }
 
-/// The effects of the true slips, one by one, in every order in which they can be told apart.
-fn true_effects(attempt: &Attempt<'_>, drawn: &[Drawn]) -> Vec<Vec<State>> {
+/// The effects of the true faults, one by one, in every order in which they can be told apart.
+fn true_effects(pupil: &Pupil<'_>, drawn: &[Drawn]) -> Vec<Vec<State>> {
     orders(drawn.len())
         .into_iter()
         .filter_map(|order| {
@@ -101,8 +105,8 @@ fn true_effects(attempt: &Attempt<'_>, drawn: &[Drawn]) -> Vec<Vec<State>> {
                 .map(|count| {
                     let mut chosen: Vec<usize> = order[..count].to_vec();
                     chosen.sort_unstable();
-                    let slips: Vec<&Drawn> = chosen.iter().map(|&at| &drawn[at]).collect();
-                    attempt.outcome(&slips)
+                    let faults: Vec<&Drawn> = chosen.iter().map(|&at| &drawn[at]).collect();
+                    pupil.outcome(&faults)
                 })
                 .collect();
             Some(effects(&row?))
@@ -138,75 +142,133 @@ fn observed(seen: &State, told: Told) -> Observed {
                             break;
                         }
                     }
+                    // A piece turned in its place shows that much.
                     items.push(match stickers.as_slice() {
-                        [sticker] => Seen::Unsolved { orbit, sticker: *sticker },
+                        [sticker] => Seen::Turned { orbit, sticker: *sticker, clockwise: None },
                         _ => Seen::Cycle { orbit, stickers, turning: false },
                     });
                 }
             }
-            // A piece turned in its place shows that much.
-            let items = items
-                .into_iter()
-                .map(|item| match item {
-                    Seen::Unsolved { orbit, sticker } => Seen::Turned { orbit, sticker, clockwise: None },
-                    other => other,
-                })
-                .collect();
             Observed::Pieces(items)
         }
     }
 }
 
-struct Run<'a> {
-    states: usize,
-    slips: usize,
-    drawn_by: &'a Catalogue,
-    told: Told,
-    depth: Depth,
+/// Names that stand for the same deed: a letter taken for another, whatever made it likely.
+fn as_told(name: &str) -> &str {
+    match name {
+        "letter-neighbour" | "letter-alike" => "letter-other",
+        other => other,
+    }
 }
 
-fn run(run: &Run<'_>, solver: &Solver) -> (Tally, Vec<Tally>, f64) {
+struct Run<'a> {
+    states: usize,
+    faults: usize,
+    rate: &'a dyn Fn(Fault) -> f64,
+    told: Told,
+    depth: Depth,
+    solvers: &'a [Solver],
+}
+
+fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
     let catalogue = Catalogue::default();
     let mut rng = ChaCha8Rng::seed_from_u64(7);
     let mut total = Tally::default();
-    let mut by_kind = vec![Tally::default(); SlipKind::ALL.len()];
-    let mut spent = Duration::ZERO;
+    let mut by_fault = vec![Tally::default(); Fault::ALL.len()];
     while total.all < run.states {
-        let attempt = Attempt::new(scramble(&mut rng), solver);
-        let drawn = attempt.draw(run.slips, run.drawn_by, &mut rng);
+        let solver = &run.solvers[total.all % run.solvers.len()];
+        let scramble = search::scramble::leading_to(&search::random::state3(&mut rng)).unwrap_or_default();
+        let Some(pupil) = Pupil::new(scramble, solver) else { continue };
+        let Some(drawn) = pupil.draw(run.faults, run.rate, &mut rng) else { continue };
         let all: Vec<&Drawn> = drawn.iter().collect();
-        let Some(seen) = attempt.outcome(&all) else { continue };
+        let Some(seen) = pupil.outcome(&all) else { continue };
         // An attempt that comes out all the same asks no question.
         if held(&seen).is_solved() {
             continue;
         }
-        let truth = true_effects(&attempt, &drawn);
-        let begun = Begun::Scramble(attempt.scramble.clone());
-        let plan = Plan::new(begun, None, solver).expect("our own memo");
+        let truth = true_effects(&pupil, &drawn);
+        let plan = Plan::new(Begun::Scramble(pupil.scramble.clone()), None, solver).expect("our own memo");
         let observed = observed(&seen, run.told);
         let inquiry = Inquiry { catalogue: &catalogue, depth: run.depth, answers: &[], most: 10 };
         let began = Instant::now();
         let found =
             why(&plan, &observed, &inquiry, &mut |_| began.elapsed() < DEEP_LIMIT).expect("reachable");
-        spent += began.elapsed();
+        let spent = began.elapsed();
         let Diagnosis { explanations, .. } = found;
         let rank = explanations
             .iter()
             .position(|explanation| truth.iter().any(|truth| same(&effects(explanation.passes()), truth)));
         let best = explanations.first();
-        let mut kinds: Vec<SlipKind> =
-            best.iter().flat_map(|best| best.slips()).map(|slip| slip.kind).collect();
-        let mut true_kinds: Vec<SlipKind> = drawn.iter().map(|slip| slip.kind).collect();
-        kinds.sort_unstable();
-        true_kinds.sort_unstable();
-        let ways = rank.map_or(0, |rank| explanations[rank].ways());
-        total.add(rank, kinds == true_kinds, ways);
-        for slip in &drawn {
-            by_kind[slip.kind.index()].add(rank, kinds.contains(&slip.kind), ways);
+        let mut true_names: Vec<&str> = drawn.iter().map(|drawn| as_told(drawn.fault.name())).collect();
+        true_names.sort_unstable();
+        let named = best.is_some_and(|best| {
+            std::iter::once(best.slips()).chain(best.alike().iter().map(Vec::as_slice)).any(|slips| {
+                let mut names: Vec<&str> = slips.iter().map(|slip| as_told(slip.kind.name())).collect();
+                names.sort_unstable();
+                names == true_names
+            })
+        });
+        let weight = best.map_or(0.0, diagnosis::Explanation::weight);
+        let add = |tally: &mut Tally| {
+            tally.all += 1;
+            tally.first += usize::from(rank == Some(0));
+            tally.three += usize::from(rank.is_some_and(|rank| rank < 3));
+            tally.five += usize::from(rank.is_some_and(|rank| rank < 5));
+            tally.named += usize::from(named);
+            tally.missing += usize::from(rank.is_none());
+            let bin = &mut tally.bins[((weight * 10.0) as usize).min(9)];
+            *bin = (bin.0 + 1, bin.1 + usize::from(rank == Some(0)), bin.2 + weight);
+            tally.spent += spent;
+            tally.longest = tally.longest.max(spent);
+        };
+        add(&mut total);
+        for drawn in &drawn {
+            add(&mut by_fault[Fault::ALL.iter().position(|fault| *fault == drawn.fault).unwrap_or(0)]);
+        }
+        if std::env::var_os("MISSES").is_some() && rank != Some(0) {
+            let first = explanations.first().map(|first| (first.weight(), first.slips().to_vec()));
+            eprintln!("{rank:?} {drawn:?}\n    told {first:?}");
         }
     }
-    let each = spent.as_secs_f64() * 1000.0 / total.all as f64;
-    (total, by_kind, each)
+    (total, by_fault)
+}
+
+/// Conventions with every method, parity and choice of breaks, drawn from a seed.
+fn mixed_solvers(count: usize) -> Vec<Solver> {
+    let mut rng = ChaCha8Rng::seed_from_u64(11);
+    let mut solvers = Vec::new();
+    while solvers.len() < count {
+        let mut conventions = Conventions::default();
+        conventions.parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
+        for orbit in [Orbit::Corner, Orbit::Midge] {
+            let name = *MethodName::ALL.choose(&mut rng).expect("three methods");
+            let Some(usual) = usual(name, orbit) else { continue };
+            let kind = conventions.kind_mut(orbit);
+            (kind.method, kind.buffer, kind.algorithm) = (name, usual.buffer, Some(usual.algorithm));
+            let breaks = [BreakChoice::First, BreakChoice::Fewest, BreakChoice::Least];
+            kind.breaks = breaks.choose(&mut rng).expect("three choices").clone();
+        }
+        let solver = Solver::new(Size::THREE, conventions);
+        if solver.method().is_ok() {
+            solvers.push(solver);
+        }
+    }
+    solvers
+}
+
+fn row(told: Told, faults: usize, rates: &str, methods: &str, tally: &Tally) {
+    println!(
+        "| {faults} | {rates} | {methods} | {} | {} | {:.1} % | {:.1} % | {:.1} % | {:.1} % | {:.1} | {:.0} |",
+        told.name(),
+        tally.all,
+        tally.percent(tally.first),
+        tally.percent(tally.three),
+        tally.percent(tally.five),
+        tally.percent(tally.named),
+        tally.spent.as_secs_f64() * 1000.0 / tally.all.max(1) as f64,
+        tally.longest.as_secs_f64() * 1000.0,
+    );
 }
 
 fn main() {
@@ -214,70 +276,85 @@ fn main() {
     let after = |name: &str| {
         arguments.iter().position(|argument| argument == name).and_then(|at| arguments.get(at + 1))
     };
-    let states = after("--states").and_then(|count| count.parse().ok()).unwrap_or(SAMPLE);
-    let deep = after("--deep").and_then(|count| count.parse().ok()).unwrap_or(states / 100);
-    let solver = Solver::new(Size::THREE, Conventions::default());
-    let weights = [("catalogue", Catalogue::default()), ("uniform", Catalogue::default().evened())];
+    let count = |name: &str, usual: usize| after(name).and_then(|count| count.parse().ok()).unwrap_or(usual);
+    let states = count("--states", SAMPLE);
+    let deep = count("--deep", states / 100);
+    let catalogue = Catalogue::default();
+    let own = |fault: Fault| fault.rate();
+    let even = |_: Fault| 1.0;
+    let model = |fault: Fault| SlipKind::named(fault.name()).map_or(0.0, |kind| catalogue.weight(kind));
+    // Each rate halved or doubled.
+    let mut rng = ChaCha8Rng::seed_from_u64(5);
+    let factors: Vec<f64> = Fault::ALL.iter().map(|_| if rng.random() { 0.5 } else { 2.0 }).collect();
+    let off = |fault: Fault| {
+        let at = Fault::ALL.iter().position(|other| *other == fault).unwrap_or(0);
+        model(fault) * factors[at]
+    };
+    let before = |fault: Fault| if fault.when() == When::Before { 1.0 } else { 0.0 };
+    let one_swap = vec![Solver::new(Size::THREE, Conventions::default())];
+    let mixed = mixed_solvers(count("--solvers", 6));
     println!(
-        "| slips | drawn by | told | attempts | first | first 3 | first 10 | same kind first | ms each |"
+        "| faults | rates | methods | told | attempts | first | first 3 | first 5 | named | ms each | longest ms |"
     );
-    println!("| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |");
+    println!("| ---: | --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+    let rates: [(&str, &dyn Fn(Fault) -> f64); 5] =
+        [("pupils'", &own), ("even", &even), ("the model's", &model), ("halved or doubled", &off), ("scramble", &before)];
     let mut kinds: Vec<(usize, Vec<Tally>)> = Vec::new();
+    let mut bins: Vec<(String, Tally)> = Vec::new();
     for told in [Told::Everything, Told::Places, Told::Counts] {
-        for slips in 1..=3 {
-            for (name, drawn_by) in &weights {
-                let states = match (told, slips) {
-                    (Told::Everything, 3) => deep,
-                    (Told::Everything, _) => states,
-                    (_, 3) => 0,
-                    _ => states / 10,
-                };
-                if states == 0 {
-                    continue;
-                }
-                let depth = if slips == 3 { Depth::Three } else { Depth::Two };
-                let (total, by_kind, each) = run(&Run { states, slips, drawn_by, told, depth }, &solver);
-                let told_as = match told {
-                    Told::Everything => "full state",
-                    Told::Places => "unsolved pieces, no turning",
-                    Told::Counts => "counts",
-                };
-                println!(
-                    "| {slips} | {name} | {told_as} | {} | {:.1} % | {:.1} % | {:.1} % | {:.1} % | {each:.1} |",
-                    total.all,
-                    total.percent(total.first),
-                    total.percent(total.three),
-                    total.percent(total.ten),
-                    total.percent(total.kind),
-                );
-                if told == Told::Everything && *name == "uniform" {
-                    kinds.push((slips, by_kind));
+        for faults in 1..=3 {
+            for (name, rate) in rates {
+                for (methods, solvers) in [("one-swap", &one_swap), ("drawn", &mixed)] {
+                    let states = match (told, faults, name) {
+                        (Told::Everything, 3, "pupils'") => deep,
+                        (_, 3, _) => 0,
+                        (Told::Everything, _, "pupils'" | "even") => states,
+                        (Told::Everything, 1, _) => states,
+                        (_, _, "pupils'" | "the model's" | "halved or doubled") => states / 10,
+                        _ => 0,
+                    };
+                    if states == 0 {
+                        continue;
+                    }
+                    let depth = if faults == 3 { Depth::Three } else { Depth::Two };
+                    let (total, by_fault) = run(&Run { states, faults, rate, told, depth, solvers });
+                    row(told, faults, name, methods, &total);
+                    if told == Told::Everything && name == "even" {
+                        kinds.push((faults, by_fault));
+                    }
+                    bins.push((format!("{faults}, {name}, {methods}, {}", told.name()), total));
                 }
             }
         }
     }
-    for (slips, by_kind) in kinds {
-        println!();
-        println!("Attempts with {slips}, drawn evenly, by kind of slip:");
-        println!();
-        println!(
-            "| kind | attempts | first | first 10 | named as itself | not among them | ways that act alike |"
-        );
-        println!("| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
-        for kind in SlipKind::ALL {
-            let tally = by_kind[kind.index()];
-            if tally.all > 0 {
-                println!(
-                    "| {} | {} | {:.1} % | {:.1} % | {:.1} % | {:.1} % | {:.1} |",
-                    kind.name(),
-                    tally.all,
-                    tally.percent(tally.first),
-                    tally.percent(tally.ten),
-                    tally.percent(tally.kind),
-                    tally.percent(tally.missing),
-                    tally.ways as f64 / (tally.all - tally.missing).max(1) as f64,
-                );
-            }
+    println!("\nWhat the first answer's weight says, and how often it is true:\n");
+    println!("| attempts | weight | answers | true | mean weight |");
+    println!("| --- | --- | ---: | ---: | ---: |");
+    for (name, tally) in bins {
+        for (at, (all, good, sum)) in tally.bins.into_iter().enumerate().filter(|(_, bin)| bin.0 > 0) {
+            println!(
+                "| {name} | {} to {} % | {all} | {:.0} % | {:.0} % |",
+                10 * at,
+                10 * at + 10,
+                100.0 * good as f64 / all as f64,
+                100.0 * sum / all as f64
+            );
+        }
+    }
+    for (faults, by_fault) in kinds {
+        println!("\nAttempts with {faults}, drawn evenly, by fault:\n");
+        println!("| fault | attempts | first | first 5 | named | not among them |");
+        println!("| --- | ---: | ---: | ---: | ---: | ---: |");
+        for (fault, tally) in Fault::ALL.iter().zip(&by_fault).filter(|(_, tally)| tally.all > 0) {
+            println!(
+                "| {} | {} | {:.1} % | {:.1} % | {:.1} % | {:.1} % |",
+                fault.name(),
+                tally.all,
+                tally.percent(tally.first),
+                tally.percent(tally.five),
+                tally.percent(tally.named),
+                tally.percent(tally.missing),
+            );
         }
     }
 }

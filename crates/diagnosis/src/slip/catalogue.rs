@@ -50,13 +50,25 @@ pub enum CatalogueError {
 /// The project's own estimate of a weight: no measurement.
 const fn estimate(kind: SlipKind) -> f64 {
     match kind {
-        SlipKind::ParityWithoutNeed | SlipKind::LetterDoubled | SlipKind::PairDoubled => 1.0,
+        SlipKind::ScrambleMirrored | SlipKind::KindsExchanged | SlipKind::SetupUndoneTwice => 0.5,
+        SlipKind::ParityWithoutNeed
+        | SlipKind::LetterDoubled
+        | SlipKind::PairDoubled
+        | SlipKind::ScrambleTurnAdded
+        | SlipKind::ScrambleTurnsExchanged
+        | SlipKind::ScrambledInOtherHold
+        | SlipKind::TracedFromOtherBuffer
+        | SlipKind::KindForgotten
+        | SlipKind::SetupLeftOut
+        | SlipKind::SetupDoubled
+        | SlipKind::SetupWrongWay => 1.0,
         SlipKind::ScrambleTurnWrong
         | SlipKind::ScrambleTurnLeftOut
         | SlipKind::HeldWrong
         | SlipKind::TurnAdded
         | SlipKind::AlgorithmInverted
-        | SlipKind::HeldOtherwise => 2.0,
+        | SlipKind::HeldOtherwise
+        | SlipKind::BrokenOff => 2.0,
         SlipKind::WrongSticker
         | SlipKind::CycleMissed
         | SlipKind::FlipMissed
@@ -75,6 +87,7 @@ const fn estimate(kind: SlipKind) -> f64 {
         | SlipKind::LetterNeighbour
         | SlipKind::LetterOther
         | SlipKind::PairDropped
+        | SlipKind::LettersExchanged
         | SlipKind::PairsExchanged => 4.0,
         SlipKind::LetterAlike
         | SlipKind::LetterDropped

@@ -58,6 +58,14 @@ slip_kinds! {
     ScrambleTurnWrong Start "scramble-turn-wrong",
     /// A turn of the scramble left out.
     ScrambleTurnLeftOut Start "scramble-turn-left-out",
+    /// A turn made in the scramble that does not belong there.
+    ScrambleTurnAdded Start "scramble-turn-added",
+    /// Two neighbouring turns of the scramble exchanged.
+    ScrambleTurnsExchanged Start "scramble-turns-exchanged",
+    /// The whole scramble made as in a mirror.
+    ScrambleMirrored Start "scramble-mirrored",
+    /// The whole scramble made with the puzzle held another way, and the puzzle then picked up as usual.
+    ScrambledInOtherHold Start "scrambled-in-other-hold",
     /// Picked up in another hold than the memo was made for.
     HeldWrong Start "held-wrong",
     /// Another sticker of the right piece memorised, and the trace followed on from there.
@@ -74,6 +82,8 @@ slip_kinds! {
     TwistMissed Tracing "twist-missed",
     /// A corner twisted in its place memorised as twisted the other way.
     TwistOtherWay Tracing "twist-other-way",
+    /// A kind traced from another buffer than the own one.
+    TracedFromOtherBuffer Tracing "traced-from-other-buffer",
     /// The parity algorithm not made although the number of letters is odd.
     ParityOverlooked Tracing "parity-overlooked",
     /// The parity algorithm made although the number of letters is even.
@@ -94,8 +104,14 @@ slip_kinds! {
     PairDoubled Recall "pair-doubled",
     /// The two letters of a pair exchanged.
     PairReversed Recall "pair-reversed",
-    /// Two neighbouring pairs exchanged.
+    /// Two letters exchanged that are not one pair.
+    LettersExchanged Recall "letters-exchanged",
+    /// Two pairs exchanged.
     PairsExchanged Recall "pairs-exchanged",
+    /// The letters of two kinds carried out each on the other.
+    KindsExchanged Recall "kinds-exchanged",
+    /// All letters of a kind left out.
+    KindForgotten Recall "kind-forgotten",
     /// A quarter turn made the other way.
     TurnOtherWay Execution "turn-other-way",
     /// A half turn made for a quarter.
@@ -110,10 +126,18 @@ slip_kinds! {
     TurnOtherFace Execution "turn-other-face",
     /// A wide turn for a narrow one, or the other way about.
     TurnWide Execution "turn-wide",
+    /// The set-up left out, and yet undone.
+    SetupLeftOut Execution "setup-left-out",
+    /// The set-up made twice.
+    SetupDoubled Execution "setup-doubled",
+    /// The set-up made as it is undone.
+    SetupWrongWay Execution "setup-wrong-way",
     /// The set-up not undone.
     SetupNotUndone Execution "setup-not-undone",
     /// The set-up made once more, or undone in the wrong order, instead of undone.
     SetupUndoneWrongWay Execution "setup-undone-wrong-way",
+    /// The set-up undone twice.
+    SetupUndoneTwice Execution "setup-undone-twice",
     /// Another letter's set-up, made or undone.
     SetupOfAnother Execution "setup-of-another",
     /// An algorithm left out.
@@ -126,6 +150,8 @@ slip_kinds! {
     AlgorithmOfOtherKind Execution "algorithm-of-other-kind",
     /// The puzzle held another way from some step on.
     HeldOtherwise Execution "held-otherwise",
+    /// Nothing more made from some turn on.
+    BrokenOff Execution "broken-off",
 }
 
 impl SlipKind {

@@ -28,8 +28,59 @@ pub enum ActionStep {
         /// Which part.
         part: Part,
     },
+    /// A part of two letters that are carried out by one algorithm.
+    Pair {
+        /// The kind of piece.
+        orbit: Orbit,
+        /// Which letter of the kind's memo comes first, from 0.
+        letter: usize,
+        /// The stickers that the letters stand for.
+        targets: [Sticker; 2],
+        /// Which part.
+        part: Part,
+    },
+    /// A part of four letters that turn two pieces in their places by one algorithm.
+    Turned {
+        /// The kind of piece.
+        orbit: Orbit,
+        /// Which letter of the kind's memo comes first, from 0.
+        letter: usize,
+        /// The stickers that the letters stand for.
+        targets: [Sticker; 4],
+        /// Which part.
+        part: Part,
+    },
     /// The parity algorithm.
     Parity,
+}
+
+impl ActionStep {
+    /// The kind of piece; none for parity.
+    pub const fn orbit(&self) -> Option<Orbit> {
+        match self {
+            Self::Letter { orbit, .. } | Self::Pair { orbit, .. } | Self::Turned { orbit, .. } => Some(*orbit),
+            Self::Parity => None,
+        }
+    }
+
+    /// The letters that are carried out: which of the kind's memo comes first, from 0, and the stickers that they stand for; none for
+    /// parity.
+    pub fn letters(&self) -> Option<(usize, &[Sticker])> {
+        match self {
+            Self::Letter { letter, target, .. } => Some((*letter, std::slice::from_ref(target))),
+            Self::Pair { letter, targets, .. } => Some((*letter, targets)),
+            Self::Turned { letter, targets, .. } => Some((*letter, targets)),
+            Self::Parity => None,
+        }
+    }
+
+    /// Which part; parity is an algorithm by itself.
+    pub const fn part(&self) -> Part {
+        match self {
+            Self::Letter { part, .. } | Self::Pair { part, .. } | Self::Turned { part, .. } => *part,
+            Self::Parity => Part::Algorithm,
+        }
+    }
 }
 
 /// What was done instead of what should have been.
@@ -82,12 +133,49 @@ pub enum Change {
     },
     /// One turn of the scramble.
     Scramble {
-        /// Which turn, from 0.
+        /// Which turn, from 0; a turn that was added was made before it.
         turn: usize,
-        /// What it should have been.
-        planned: Turn,
+        /// What it should have been; nothing where one was added.
+        planned: Option<Turn>,
         /// What was made; nothing where it was left out.
         made: Option<Turn>,
+    },
+    /// Two neighbouring turns of the scramble, exchanged.
+    ScrambleOrder {
+        /// Which turn is the first of them, from 0.
+        turn: usize,
+        /// Both as they should have been made.
+        planned: [Turn; 2],
+    },
+    /// The whole scramble.
+    ScrambleWhole {
+        /// How the puzzle was turned before it, and back after it; none where it was made as in a mirror.
+        hold: Option<Rotation>,
+        /// The turns that were made.
+        made: Vec<Turn>,
+    },
+    /// All letters of a kind, traced from another buffer.
+    Buffer {
+        /// The kind of piece.
+        orbit: Orbit,
+        /// The buffer.
+        buffer: Sticker,
+        /// The letters.
+        taken: Vec<Sticker>,
+    },
+    /// The letters of two kinds, each carried out on the other.
+    Kinds {
+        /// The kinds, in the order of execution.
+        orbits: [Orbit; 2],
+        /// What was carried out of each.
+        taken: [Vec<Sticker>; 2],
+    },
+    /// Nothing more, from some turn of a step on.
+    Ended {
+        /// The step.
+        step: ActionStep,
+        /// The turn of the step that was no longer made, from 0.
+        turn: usize,
     },
     /// The hold in which the puzzle was picked up.
     Holding {
@@ -108,17 +196,29 @@ pub struct Slip {
 }
 
 impl Slip {
+    /// The step that it concerns, if it is of the hands.
+    pub const fn step(&self) -> Option<&ActionStep> {
+        match &self.change {
+            Change::Turn { step, .. }
+            | Change::Whole { step, .. }
+            | Change::Held { step, .. }
+            | Change::Ended { step, .. } => Some(step),
+            Change::Letters { .. }
+            | Change::Parity { .. }
+            | Change::Scramble { .. }
+            | Change::ScrambleOrder { .. }
+            | Change::ScrambleWhole { .. }
+            | Change::Buffer { .. }
+            | Change::Kinds { .. }
+            | Change::Holding { .. } => None,
+        }
+    }
+
     /// The kind of piece that it concerns, if it is one.
     pub fn orbit(&self) -> Option<Orbit> {
         match &self.change {
-            Change::Letters { orbit, .. } => Some(*orbit),
-            Change::Turn { step, .. } | Change::Whole { step, .. } | Change::Held { step, .. } => {
-                match step {
-                    ActionStep::Letter { orbit, .. } => Some(*orbit),
-                    ActionStep::Parity => None,
-                }
-            }
-            _ => None,
+            Change::Letters { orbit, .. } | Change::Buffer { orbit, .. } => Some(*orbit),
+            _ => self.step().and_then(ActionStep::orbit),
         }
     }
 
@@ -126,13 +226,8 @@ impl Slip {
     pub fn letter(&self) -> Option<usize> {
         match &self.change {
             Change::Letters { from, .. } => Some(*from),
-            Change::Turn { step, .. } | Change::Whole { step, .. } | Change::Held { step, .. } => {
-                match step {
-                    ActionStep::Letter { letter, .. } => Some(*letter),
-                    ActionStep::Parity => None,
-                }
-            }
-            _ => None,
+            Change::Buffer { .. } => Some(0),
+            _ => self.step().and_then(ActionStep::letters).map(|(letter, _)| letter),
         }
     }
 }

@@ -125,7 +125,7 @@ pub fn why_by_hand(
     }
     let Err(fault) = seen.state() else { return Ok(None) };
     let setting = Setting::new(plan, inquiry.catalogue)?;
-    let space = Space::new(&setting.course, &plan.traces, &setting.craft, setting.group);
+    let space = Space::new(&setting, plan);
     let group = setting.group;
     let mut explained: Vec<(f64, HandExplanation)> = Vec::new();
     for (by_hand, state) in repairs(seen) {

@@ -1,9 +1,10 @@
 //! The course of an attempt: everything that is turned, from the scramble to the last letter, as one tape on which
 //! every stretch knows what it belongs to.
 
+use super::act::{Act, Acts};
 use crate::slip::{ActionStep, Part};
 use blind::{Conventions, Method};
-use cube::{Element, Group, Orbit, Rotation, Sticker, Turn, inverted};
+use cube::{Element, Group, Orbit, Rotation, Sticker, Turn};
 
 /// The letters that are carried out, kind by kind in the order of execution, and whether the parity algorithm is made.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -12,34 +13,48 @@ pub(crate) struct Recalled {
     pub(crate) parity: bool,
 }
 
-/// A letter or the parity algorithm on the tape.
+/// An act on the tape.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub(crate) struct Span {
-    /// The kind, which of its letters, and what it stands for; nothing for the parity algorithm.
-    pub(crate) letter: Option<(Orbit, usize, Sticker)>,
+    pub(crate) act: Act,
+    /// The number of its first letter among those of the kind.
+    pub(crate) letter: usize,
     pub(crate) begin: usize,
     /// Where the set-up ends, the algorithm, and the set-up undone.
     pub(crate) ends: [usize; 3],
 }
 
 impl Span {
+    /// An act laid on a tape.
+    pub(crate) fn lay(tape: &mut Vec<Turn>, act: Act, letter: usize, acts: &Acts<'_>) -> Self {
+        let (begin, laid) = (tape.len(), acts.laid(act));
+        tape.extend(&laid.turns);
+        Self { act, letter, begin, ends: laid.ends.map(|end| begin + end) }
+    }
+
     /// The three parts with their steps and ranges; empty ones are left out.
     pub(crate) fn parts(&self) -> impl Iterator<Item = (ActionStep, std::ops::Range<usize>)> + use<> {
         let span = *self;
         let begins = [span.begin, span.ends[0], span.ends[1]];
         [Part::Setup, Part::Algorithm, Part::Undo].into_iter().enumerate().filter_map(move |(at, part)| {
-            let step = match span.letter {
-                Some((orbit, letter, target)) => ActionStep::Letter { orbit, letter, target, part },
-                None => ActionStep::Parity,
-            };
             let range = begins[at]..span.ends[at];
-            (!range.is_empty()).then_some((step, range))
+            (!range.is_empty()).then_some((span.act.step(span.letter, part), range))
         })
     }
 
-    pub(crate) fn end(&self) -> usize {
+    pub(crate) const fn end(&self) -> usize {
         self.ends[2]
     }
+}
+
+/// Where the acts of a kind lie.
+#[derive(Clone, Debug)]
+pub(crate) struct Stretch {
+    orbit: Orbit,
+    /// Among the spans.
+    spans: std::ops::Range<usize>,
+    /// On the tape.
+    tape: std::ops::Range<usize>,
 }
 
 /// The tape with its stretches.
@@ -51,33 +66,33 @@ pub(crate) struct Course {
     pub(crate) picked_up: std::ops::Range<usize>,
     pub(crate) hold: Rotation,
     pub(crate) spans: Vec<Span>,
+    kinds: Vec<Stretch>,
     /// Where the parity algorithm begins, or would if it were made; nothing if the method has none.
     pub(crate) parity_at: Option<usize>,
 }
 
 impl Course {
-    pub(crate) fn new(scramble: &[Turn], hold: Rotation, recalled: Recalled, method: &Method) -> Self {
+    pub(crate) fn new(scramble: &[Turn], hold: Rotation, recalled: Recalled, acts: &Acts<'_>) -> Self {
         let mut tape = scramble.to_vec();
         tape.extend(hold.turns());
         let picked_up = scramble.len()..tape.len();
         let mut spans = Vec::new();
+        let mut kinds = Vec::new();
         let mut parity_at = None;
         for (number, (orbit, letters)) in recalled.kinds.iter().enumerate() {
-            for (letter, &target) in letters.iter().enumerate() {
-                spans.push(lay(&mut tape, *orbit, letter, target, method));
+            let (first, begin) = (spans.len(), tape.len());
+            for (act, letter) in acts.of(*orbit, letters) {
+                spans.push(Span::lay(&mut tape, act, letter, acts));
             }
-            if number == 0
-                && let Some(parity) = method.parity()
-            {
+            kinds.push(Stretch { orbit: *orbit, spans: first..spans.len(), tape: begin..tape.len() });
+            if number == 0 && acts.have_parity() {
                 parity_at = Some(tape.len());
                 if recalled.parity {
-                    let begin = tape.len();
-                    tape.extend(parity.flatten());
-                    spans.push(Span { letter: None, begin, ends: [begin, tape.len(), tape.len()] });
+                    spans.push(Span::lay(&mut tape, Act::Parity, 0, acts));
                 }
             }
         }
-        Self { recalled, tape, picked_up, hold, spans, parity_at }
+        Self { recalled, tape, picked_up, hold, spans, kinds, parity_at }
     }
 
     /// The letters of a kind; none of one that the puzzle does not have.
@@ -86,47 +101,31 @@ impl Course {
         kind.map_or(&[][..], |(_, letters)| letters)
     }
 
-    /// The range of the tape that some letters of a kind take.
-    pub(crate) fn range(&self, orbit: Orbit, letters: std::ops::Range<usize>) -> std::ops::Range<usize> {
-        let of_kind = || self.spans.iter().filter(|span| span.letter.is_some_and(|(kind, ..)| kind == orbit));
-        let begin = of_kind().nth(letters.start).map(|span| span.begin);
-        let end = letters.end.checked_sub(1).and_then(|last| of_kind().nth(last)).map(Span::end);
-        match (begin, end) {
-            (Some(begin), Some(end)) if !letters.is_empty() => begin..end,
-            (Some(begin), _) => begin..begin,
-            (None, _) => {
-                let end = of_kind().next_back().map_or(self.tape.len(), Span::end);
-                end..end
-            }
-        }
+    /// The acts of a kind.
+    pub(crate) fn spans_of(&self, orbit: Orbit) -> &[Span] {
+        let stretch = self.kinds.iter().find(|stretch| stretch.orbit == orbit);
+        stretch.map_or(&[], |stretch| &self.spans[stretch.spans.clone()])
+    }
+
+    /// Where the acts of a kind lie on the tape; at its end for a kind that the puzzle does not have.
+    pub(crate) fn stretch(&self, orbit: Orbit) -> std::ops::Range<usize> {
+        let stretch = self.kinds.iter().find(|stretch| stretch.orbit == orbit);
+        stretch.map_or(self.tape.len()..self.tape.len(), |stretch| stretch.tape.clone())
+    }
+
+    /// The range of the tape that some acts of a kind take.
+    pub(crate) fn range(&self, orbit: Orbit, acts: std::ops::Range<usize>) -> std::ops::Range<usize> {
+        let (spans, stretch) = (self.spans_of(orbit), self.stretch(orbit));
+        let begin = |at: usize| spans.get(at).map_or(stretch.end, |span| span.begin);
+        begin(acts.start)..begin(acts.end).max(begin(acts.start))
     }
 
     /// The range of the parity algorithm, empty where it would stand.
     pub(crate) fn parity_range(&self) -> Option<std::ops::Range<usize>> {
         let at = self.parity_at?;
-        let span = self.spans.iter().find(|span| span.letter.is_none());
+        let span = self.spans.iter().find(|span| span.act == Act::Parity);
         Some(span.map_or(at..at, |span| span.begin..span.end()))
     }
-}
-
-/// Puts a letter on a tape.
-pub(crate) fn lay(
-    tape: &mut Vec<Turn>,
-    orbit: Orbit,
-    letter: usize,
-    target: Sticker,
-    method: &Method,
-) -> Span {
-    let begin = tape.len();
-    let swap = method.swap(orbit);
-    let setup: &[Turn] =
-        swap.and_then(|swap| swap.setups(target).first()).map_or(&[], search::setup::Setup::turns);
-    tape.extend(setup);
-    let setup_end = tape.len();
-    tape.extend(swap.map_or(&[][..], |swap| swap.turns()));
-    let algorithm_end = tape.len();
-    tape.extend(inverted(setup));
-    Span { letter: Some((orbit, letter, target)), begin, ends: [setup_end, algorithm_end, tape.len()] }
 }
 
 /// What stands before and after each place of a tape, carried to the end: a stretch `a..b` replaced by `w` changes the

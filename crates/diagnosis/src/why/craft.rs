@@ -1,33 +1,51 @@
 //! What slips are drawn from: the solver's letters, algorithms and set-ups.
 
+use super::act::{Act, Acts};
 use crate::slip::Catalogue;
 use blind::{Conventions, Method};
-use cube::{Block, Face, Orbit, Rotation, Size, Slice, Sticker, Turn};
+use cube::{Block, Face, Group, Orbit, Rotation, Size, Slice, Sticker, Turn};
 
 /// The solver's means and the catalogue.
-#[derive(Clone, Debug)]
+#[derive(Debug)]
 pub(crate) struct Craft<'a> {
     pub(crate) conventions: &'a Conventions,
-    pub(crate) method: &'a Method,
     pub(crate) catalogue: &'a Catalogue,
-    /// The algorithm of each kind and, without a kind, of parity.
-    pub(crate) algorithms: Vec<(Option<Orbit>, Vec<Turn>)>,
+    pub(crate) acts: Acts<'a>,
+    size: Size,
+    /// The algorithms of single letters and of parity, each once.
+    pub(crate) algorithms: Vec<Vec<Turn>>,
     /// The 23 ways in which the puzzle can be turned as a whole.
     pub(crate) rotations: Vec<Rotation>,
 }
 
 impl<'a> Craft<'a> {
-    pub(crate) fn new(conventions: &'a Conventions, method: &'a Method, catalogue: &'a Catalogue) -> Self {
-        let kinds = Orbit::of(method.size()).iter();
-        let mut algorithms: Vec<(Option<Orbit>, Vec<Turn>)> =
-            kinds.filter_map(|&orbit| Some((Some(orbit), method.swap(orbit)?.turns().to_vec()))).collect();
-        algorithms.extend(method.parity().map(|algorithm| (None, algorithm.flatten())));
+    pub(crate) fn new(
+        conventions: &'a Conventions,
+        method: &'a Method,
+        catalogue: &'a Catalogue,
+        group: &'static Group,
+    ) -> Self {
         let rotations = Rotation::all().filter(|&rotation| rotation != Rotation::NONE).collect();
-        Self { conventions, method, catalogue, algorithms, rotations }
+        let (acts, size) = (Acts::new(method, group), method.size());
+        let mut craft = Self { conventions, catalogue, acts, size, algorithms: Vec::new(), rotations };
+        let letters = Orbit::of(size).iter().flat_map(|&orbit| {
+            let targets: Vec<Sticker> = craft.targets(orbit).collect();
+            targets.into_iter().map(move |target| Act::Letter { orbit, target, second: false })
+        });
+        let mut algorithms: Vec<Vec<Turn>> = Vec::new();
+        for act in letters.chain([Act::Parity]) {
+            let laid = craft.acts.laid(act);
+            let algorithm = &laid.turns[laid.ends[0]..laid.ends[1]];
+            if !algorithm.is_empty() && !algorithms.iter().any(|known| known == algorithm) {
+                algorithms.push(algorithm.to_vec());
+            }
+        }
+        craft.algorithms = algorithms;
+        craft
     }
 
     pub(crate) const fn size(&self) -> Size {
-        self.method.size()
+        self.size
     }
 
     /// The stickers of a kind that a letter may stand for: all but the buffer's piece.
@@ -36,12 +54,10 @@ impl<'a> Craft<'a> {
         Sticker::all().filter(move |&sticker| orbit.piece(sticker) != buffer)
     }
 
-    /// The shortest set-up of a target.
-    pub(crate) fn setup(&self, orbit: Orbit, target: Sticker) -> &[Turn] {
-        self.method
-            .swap(orbit)
-            .and_then(|swap| swap.setups(target).first())
-            .map_or(&[], search::setup::Setup::turns)
+    /// The set-up of a target that is carried out by itself.
+    pub(crate) fn setup(&self, orbit: Orbit, target: Sticker) -> Vec<Turn> {
+        let laid = self.acts.laid(Act::Letter { orbit, target, second: false });
+        laid.turns[..laid.ends[0]].to_vec()
     }
 
     /// The same amount of turning on the other faces, or slices.

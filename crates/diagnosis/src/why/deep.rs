@@ -1,7 +1,7 @@
 //! Three slips: for each two, the third is looked up. Likelier slips come first, so that a search that is broken off
 //! has seen the likeliest.
 
-use super::search::{ActionElements, Found, Story, zone};
+use super::search::{Found, Line, Story};
 use super::space::{Class, Space};
 use cube::{Element, ElementKey as Key};
 use rustc_hash::FxHashMap;
@@ -128,7 +128,7 @@ fn add(space: &Space<'_>, one: &Class, two: &Class, wanted: Key, prior: f64, fou
 
 /// A slip of the hands in letters that a slip of tracing or recall brought in, carried to the end.
 struct Inner {
-    action: u32,
+    act: u32,
     members: Vec<(u32, f64)>,
     element: Element,
     coset: Key,
@@ -145,30 +145,29 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
         let left = group.key_of_quotient(&class.element, &class.inverse, &right);
         before.entry(left).or_default().push(number as u32);
     }
-    let mut elements = ActionElements::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
         let effect = space.effect(&outer.edits, &space.carried);
         let outer_coset = group.key_up_to_hold(&effect);
-        if outer_coset == group.key_up_to_hold(&Element::IDENTITY) {
+        if outer.weight <= 0.0 || outer_coset == group.key_up_to_hold(&Element::IDENTITY) {
             continue;
         }
-        let zone = zone(slip, space, &mut elements);
+        let line = Line::new(slip, space);
         let mut inners: Vec<Inner> = Vec::new();
-        for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
+        for (at, act, after) in line.brought() {
             let back = after.inverse();
-            let local = space.local(letter);
+            let local = space.local(act);
             inners.extend(local.classes.all.iter().map(|class| {
                 let element = back.then(&class.element).then(after);
                 let members =
                     class.members.iter().map(|&at| (at, local.candidates[at as usize].weight)).collect();
-                Inner { action: action as u32, members, element, coset: group.key_up_to_hold(&element) }
+                Inner { act: at as u32, members, element, coset: group.key_up_to_hold(&element) }
             }));
         }
         let rest = effect.inverse().then(difference);
         let rest_right = group.right(&rest);
         let mut later: FxHashMap<Key, Vec<u32>> = FxHashMap::default();
-        if zone.actions.len() > 1 {
+        if line.brought.len() > 1 {
             for (at, inner) in inners.iter().enumerate() {
                 later.entry(inner.coset).or_default().push(at as u32);
             }
@@ -178,8 +177,8 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
             let left = group.key_of_quotient(&inner.element, &inverse, &rest_right);
             let mut story = |member: (u32, f64), (other, other_first), weight: f64, coset: Key| {
                 let weight = prior * outer.weight * member.1 * weight;
-                let (letters, action, slip) = (number as u32, inner.action, member.0);
-                let story = Story::InsideAnd { letters, action, slip, other, other_first };
+                let (letters, act, slip) = (number as u32, inner.act, member.0);
+                let story = Story::InsideAnd { letters, act, slip, other, other_first };
                 found.add([outer_coset, inner.coset, coset], weight, story);
             };
             for &class in space.classes.of_coset(left) {
@@ -205,7 +204,7 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
             }
             for &at in later.get(&left).into_iter().flatten() {
                 let second = &inners[at as usize];
-                if inner.action >= second.action {
+                if inner.act >= second.act {
                     continue;
                 }
                 for &(a, first_weight) in &inner.members {
@@ -213,8 +212,8 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
                         let weight = prior * outer.weight * first_weight * second_weight;
                         let story = Story::InsideBoth {
                             letters: number as u32,
-                            first: (inner.action, a),
-                            second: (second.action, b),
+                            first: (inner.act, a),
+                            second: (second.act, b),
                         };
                         found.add([outer_coset, inner.coset, second.coset], weight, story);
                     }

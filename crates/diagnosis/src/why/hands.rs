@@ -3,10 +3,10 @@
 use super::course::{Course, Span};
 use super::craft::Craft;
 use crate::slip::{ActionStep, Change, Part, Slip, SlipKind};
-use cube::{Amount, Turn, inverted};
+use cube::{Amount, Axis, Rotation, Turn, inverted};
 
 /// What stands on the tape instead of a stretch.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Hash, Debug)]
 pub(crate) enum Made {
     Nothing,
     One(Turn),
@@ -24,7 +24,7 @@ impl Made {
 }
 
 /// A stretch of the tape and what is made instead.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Hash, Debug)]
 pub(crate) struct Edit {
     pub(crate) range: std::ops::Range<usize>,
     pub(crate) made: Made,
@@ -57,10 +57,10 @@ pub(crate) fn execution(tape: &[Turn], span: &Span, craft: &Craft<'_>, emit: &mu
             emit(slip, edit, 1.0 / craft.rotations.len() as f64);
         }
         let planned = &tape[range.clone()];
-        match step {
-            ActionStep::Letter { part: Part::Setup, .. } => setup(step, range, planned, craft, emit),
-            ActionStep::Letter { part: Part::Undo, .. } => undo(step, range, planned, craft, emit),
-            _ => algorithm(step, range, planned, craft, emit),
+        match step.part() {
+            Part::Setup => setup(step, range, planned, craft, emit),
+            Part::Undo => undo(step, range, planned, craft, emit),
+            Part::Algorithm => algorithm(step, range, planned, craft, emit),
         }
     }
 }
@@ -115,17 +115,13 @@ fn whole(
     (Slip { kind, change }, if made.is_empty() { Made::Nothing } else { Made::Many(made) })
 }
 
-/// Set-ups of other letters, each once.
-fn other_setups<'a>(
-    step: ActionStep,
-    planned: &'a [Turn],
-    craft: &'a Craft<'_>,
-) -> Vec<(cube::Sticker, &'a [Turn])> {
+/// Set-ups of other letters, each once; of two letters together the algorithm of other two is what other letters do.
+fn other_setups(step: ActionStep, planned: &[Turn], craft: &Craft<'_>) -> Vec<(cube::Sticker, Vec<Turn>)> {
     let ActionStep::Letter { orbit, .. } = step else { return Vec::new() };
     craft
         .targets(orbit)
         .map(|target| (target, craft.setup(orbit, target)))
-        .filter(|(_, setup)| !setup.is_empty() && *setup != planned)
+        .filter(|(_, setup)| !setup.is_empty() && setup != planned)
         .collect()
 }
 
@@ -136,10 +132,17 @@ fn setup(
     craft: &Craft<'_>,
     emit: &mut impl Emit,
 ) {
+    let mut replace = |kind: SlipKind, turns: Vec<Turn>, of: Option<cube::Sticker>, share: f64| {
+        let (slip, made) = whole(kind, step, planned, turns, of);
+        emit(slip, Edit { range: range.clone(), made }, share);
+    };
+    replace(SlipKind::SetupLeftOut, Vec::new(), None, 1.0);
+    replace(SlipKind::SetupDoubled, [planned, planned].concat(), None, 1.0);
+    replace(SlipKind::SetupWrongWay, inverted(planned), None, 1.0);
     let others = other_setups(step, planned, craft);
-    for &(of, setup) in &others {
-        let (slip, made) = whole(SlipKind::SetupOfAnother, step, planned, setup.to_vec(), Some(of));
-        emit(slip, Edit { range: range.clone(), made }, 0.5 / others.len() as f64);
+    let share = 0.5 / others.len() as f64;
+    for (of, setup) in others {
+        replace(SlipKind::SetupOfAnother, setup, Some(of), share);
     }
 }
 
@@ -163,9 +166,10 @@ fn undo(
         let order: Vec<Turn> = planned.iter().rev().copied().collect();
         replace(SlipKind::SetupUndoneWrongWay, order, None, 0.5);
     }
+    replace(SlipKind::SetupUndoneTwice, [planned, planned].concat(), None, 1.0);
     let others = other_setups(step, &setup, craft);
-    for &(of, other) in &others {
-        replace(SlipKind::SetupOfAnother, inverted(other), Some(of), 0.5 / others.len() as f64);
+    for (of, other) in &others {
+        replace(SlipKind::SetupOfAnother, inverted(other), Some(*of), 0.5 / others.len() as f64);
     }
 }
 
@@ -184,34 +188,81 @@ fn algorithm(
     replace(SlipKind::AlgorithmDoubled, [planned, planned].concat(), 1.0);
     replace(SlipKind::AlgorithmInverted, inverted(planned), 1.0);
     let others: Vec<&Vec<Turn>> =
-        craft.algorithms.iter().map(|(_, turns)| turns).filter(|turns| turns.as_slice() != planned).collect();
+        craft.algorithms.iter().filter(|turns| turns.as_slice() != planned).collect();
     for turns in &others {
         replace(SlipKind::AlgorithmOfOtherKind, (*turns).clone(), 1.0 / others.len() as f64);
     }
 }
 
+/// The attempt ended before each turn: between two letters likelier than within one.
+pub(crate) fn broken_off(course: &Course, emit: &mut impl Emit) {
+    for span in &course.spans {
+        for (turn, step, at) in span
+            .parts()
+            .flat_map(|(step, range)| range.enumerate().map(move |(turn, at)| (turn, step, at)))
+        {
+            let slip = Slip { kind: SlipKind::BrokenOff, change: Change::Ended { step, turn } };
+            let share = if at == span.begin { 1.0 } else { 0.1 };
+            emit(slip, Edit { range: at..course.tape.len(), made: Made::Nothing }, share);
+        }
+    }
+}
+
 /// All slips before the start: in the scramble, if one is known, and in picking up.
 pub(crate) fn start(course: &Course, craft: &Craft<'_>, emit: &mut impl Emit) {
-    for (turn, &planned) in course.tape[..course.picked_up.start].iter().enumerate() {
-        let mut replace = |kind: SlipKind, made: Option<Turn>, share: f64| {
+    let scramble = &course.tape[..course.picked_up.start];
+    for (turn, &planned) in scramble.iter().enumerate() {
+        let mut replace = |kind: SlipKind, planned: Option<Turn>, made: Option<Turn>, share: f64| {
             let slip = Slip { kind, change: Change::Scramble { turn, planned, made } };
-            let edit = Edit { range: turn..turn + 1, made: made.map_or(Made::Nothing, Made::One) };
+            let end = if planned.is_some() { turn + 1 } else { turn };
+            let edit = Edit { range: turn..end, made: made.map_or(Made::Nothing, Made::One) };
             emit(slip, edit, share);
         };
-        replace(SlipKind::ScrambleTurnLeftOut, None, 1.0);
+        replace(SlipKind::ScrambleTurnLeftOut, Some(planned), None, 1.0);
         let amounts = Amount::ALL.into_iter().filter(|&amount| amount != planned.amount);
         let others: Vec<Turn> = amounts
             .map(|amount| Turn::new(planned.block, amount))
             .chain(Craft::other_faces(planned))
             .collect();
         for &made in &others {
-            replace(SlipKind::ScrambleTurnWrong, Some(made), 1.0 / others.len() as f64);
+            let share = 1.0 / others.len() as f64;
+            replace(SlipKind::ScrambleTurnWrong, Some(planned), Some(made), share);
+        }
+        for made in Turn::faces() {
+            replace(SlipKind::ScrambleTurnAdded, None, Some(made), 1.0 / 18.0);
         }
     }
+    for (turn, pair) in scramble.windows(2).enumerate() {
+        let slip = Slip {
+            kind: SlipKind::ScrambleTurnsExchanged,
+            change: Change::ScrambleOrder { turn, planned: [pair[0], pair[1]] },
+        };
+        emit(slip, Edit { range: turn..turn + 2, made: Made::Many(vec![pair[1], pair[0]]) }, 1.0);
+    }
+    scramble_whole(scramble, craft, emit);
     for &rotation in &craft.rotations {
         let made = course.hold.then(rotation);
         let slip = Slip { kind: SlipKind::HeldWrong, change: Change::Holding { planned: course.hold, made } };
         let edit = Edit { range: course.picked_up.clone(), made: Made::Many(made.turns().to_vec()) };
         emit(slip, edit, 1.0 / craft.rotations.len() as f64);
+    }
+}
+
+/// The scramble made as in a mirror, or on a puzzle that was held another way.
+fn scramble_whole(scramble: &[Turn], craft: &Craft<'_>, emit: &mut impl Emit) {
+    if scramble.is_empty() {
+        return;
+    }
+    let mut whole = |kind: SlipKind, hold: Option<Rotation>, made: Vec<Turn>, share: f64| {
+        let slip = Slip { kind, change: Change::ScrambleWhole { hold, made: made.clone() } };
+        emit(slip, Edit { range: 0..scramble.len(), made: Made::Many(made) }, share);
+    };
+    for axis in Axis::ALL {
+        let made = scramble.iter().map(|turn| turn.mirrored(axis)).collect();
+        whole(SlipKind::ScrambleMirrored, None, made, 1.0);
+    }
+    for &rotation in &craft.rotations {
+        let made: Vec<Turn> = scramble.iter().map(|turn| turn.rotated(rotation)).collect();
+        whole(SlipKind::ScrambledInOtherHold, Some(rotation), made, 1.0);
     }
 }

@@ -1,10 +1,12 @@
 //! Slips of tracing and recall: other letters than those that should have been carried out.
 
-use super::course::{Course, Recalled};
+use super::act::{Act, Acts};
+use super::course::{Course, Recalled, Span};
 use super::craft::Craft;
 use crate::slip::{Change, Slip, SlipKind};
 use blind::{Role, Trace};
 use cube::{Orbit, Sticker};
+use std::ops::Range;
 
 /// A slip that changes the letters: which, into which, and whether the parity algorithm is then made or not made
 /// against the plan.
@@ -31,16 +33,65 @@ impl LetterSlip {
         self.parity_changes && course.parity_at.is_some()
     }
 
-    /// The letters after the slip.
+    /// Whether anything is carried out because of it.
+    pub(crate) const fn brings_in(&self) -> bool {
+        !self.taken.is_empty() || self.parity_changes
+    }
+
+    /// The letters of its kind after the slip.
+    pub(crate) fn letters_after(&self, before: &[Sticker]) -> Vec<Sticker> {
+        let mut letters = before.to_vec();
+        let end = (self.from + self.meant).min(letters.len());
+        letters.splice(self.from.min(end)..end, self.taken.iter().copied());
+        letters
+    }
+
+    /// All letters after the slip.
     pub(crate) fn applied(&self, before: &Recalled) -> Recalled {
         let mut after = before.clone();
         if let Some((_, letters)) = after.kinds.iter_mut().find(|(orbit, _)| *orbit == self.orbit) {
-            let end = (self.from + self.meant).min(letters.len());
-            letters.splice(self.from.min(end)..end, self.taken.iter().copied());
+            *letters = self.letters_after(letters);
         }
         after.parity ^= self.parity_changes;
         after
     }
+}
+
+/// What letters that are changed make other of the acts of their kind.
+pub(crate) struct Rework {
+    /// Which of the acts before are no longer carried out.
+    pub(crate) old: Range<usize>,
+    /// All acts after, and which of them are carried out instead.
+    pub(crate) acts: Vec<(Act, usize)>,
+    pub(crate) new: Range<usize>,
+}
+
+impl Rework {
+    /// `before` are the acts of the kind without the slip, `letters` its letters with it. Acts of the letters that are changed count
+    /// as other even if they are the same again.
+    pub(crate) fn new(slip: &LetterSlip, before: &[(Act, usize)], letters: &[Sticker], acts: &Acts<'_>) -> Self {
+        let after = acts.of(slip.orbit, letters);
+        let ahead = |acts: &[(Act, usize)]| {
+            acts.partition_point(|(act, letter)| letter + act.letters() <= slip.from)
+        };
+        let behind =
+            |acts: &[(Act, usize)], end: usize| acts.len() - acts.partition_point(|(_, letter)| *letter < end);
+        let same = before.iter().zip(&after).take_while(|(old, new)| old.0 == new.0).count();
+        let first = same.min(ahead(before)).min(ahead(&after));
+        let both = before.iter().rev().zip(after.iter().rev());
+        let same = both.take_while(|(old, new)| old.0 == new.0).count();
+        let last = same
+            .min(behind(before, slip.from + slip.meant))
+            .min(behind(&after, slip.from + slip.taken.len()))
+            .min(before.len() - first)
+            .min(after.len() - first);
+        Self { old: first..before.len() - last, new: first..after.len() - last, acts: after }
+    }
+}
+
+/// The acts of spans with the numbers of their first letters.
+pub(crate) fn acts_of(spans: &[Span]) -> Vec<(Act, usize)> {
+    spans.iter().map(|span| (span.act, span.letter)).collect()
 }
 
 struct Maker<'a> {
@@ -49,12 +100,12 @@ struct Maker<'a> {
     /// Whether an odd change in the number of letters changes what is done about parity.
     decides_parity: bool,
     /// Which letters are looked at.
-    within: &'a dyn Fn(Orbit, std::ops::Range<usize>) -> bool,
+    within: &'a dyn Fn(Orbit, Range<usize>) -> bool,
     found: &'a mut Vec<LetterSlip>,
 }
 
 impl Maker<'_> {
-    fn replace(&mut self, kind: SlipKind, range: std::ops::Range<usize>, taken: Vec<Sticker>, share: f64) {
+    fn replace(&mut self, kind: SlipKind, range: Range<usize>, taken: Vec<Sticker>, share: f64) {
         let meant = &self.letters[range.clone()];
         if meant == taken || !(self.within)(self.orbit, range.clone()) {
             return;
@@ -79,11 +130,46 @@ impl Maker<'_> {
     }
 }
 
+impl Maker<'_> {
+    /// Two letters exchanged, and two pairs: the nearer, the likelier.
+    fn exchanged(&mut self) {
+        let letters = self.letters;
+        let swapped = |range: &Range<usize>, size: usize| {
+            let mut taken = letters[range.clone()].to_vec();
+            let last = taken.len() - size;
+            for at in 0..size {
+                taken.swap(at, last + at);
+            }
+            taken
+        };
+        for first in 0..letters.len() {
+            for second in first + 1..letters.len() {
+                let one_pair = first % 2 == 0 && second == first + 1;
+                if !one_pair && letters[first] != letters[second] {
+                    let range = first..second + 1;
+                    let apart = (second - first) as f64;
+                    let taken = swapped(&range, 1);
+                    self.replace(SlipKind::LettersExchanged, range, taken, 1.0 / (apart * apart));
+                }
+            }
+        }
+        let pairs = letters.len() / 2;
+        for first in 0..pairs {
+            for second in first + 1..pairs {
+                let range = 2 * first..2 * second + 2;
+                let apart = (second - first) as f64;
+                let taken = swapped(&range, 2);
+                self.replace(SlipKind::PairsExchanged, range, taken, 1.0 / (apart * apart));
+            }
+        }
+    }
+}
+
 /// All slips of recall on some letters; `within` says which stretches of which kind are looked at.
 pub(crate) fn recall(
     recalled: &Recalled,
     craft: &Craft<'_>,
-    within: &dyn Fn(Orbit, std::ops::Range<usize>) -> bool,
+    within: &dyn Fn(Orbit, Range<usize>) -> bool,
 ) -> Vec<LetterSlip> {
     let mut found = Vec::new();
     for (orbit, letters) in &recalled.kinds {
@@ -118,17 +204,25 @@ pub(crate) fn recall(
             maker.replace(SlipKind::PairDropped, range.clone(), Vec::new(), 1.0);
             maker.replace(SlipKind::PairDoubled, range.clone(), [pair, pair].concat(), 1.0);
             maker.replace(SlipKind::PairReversed, range.clone(), vec![pair[1], pair[0]], 1.0);
-            if let Some(next) = letters.get(range.end..range.end + 2) {
-                maker.replace(
-                    SlipKind::PairsExchanged,
-                    range.start..range.end + 2,
-                    [next, pair].concat(),
-                    1.0,
-                );
-            }
         }
+        maker.exchanged();
+        maker.replace(SlipKind::KindForgotten, 0..letters.len(), Vec::new(), 1.0);
     }
     found
+}
+
+/// Letters of two kinds carried out each on the other, where they can be: the letters of each kind after it.
+pub(crate) fn kinds_exchanged(recalled: &Recalled, craft: &Craft<'_>) -> Option<Slip> {
+    let [(first, one), (second, other)] = recalled.kinds.as_slice() else { return None };
+    let read = |orbit: Orbit, as_kind: Orbit, letters: &[Sticker]| -> Option<Vec<Sticker>> {
+        let scheme = |orbit: Orbit| &craft.conventions.kind(orbit).letters;
+        let taken = scheme(as_kind).read(&scheme(orbit).spell(letters)).ok()?;
+        let buffer = craft.conventions.kind(as_kind).buffer;
+        taken.iter().all(|&letter| !as_kind.same_piece(letter, buffer)).then_some(taken)
+    };
+    let taken = [read(*second, *first, other)?, read(*first, *second, one)?];
+    let change = Change::Kinds { orbits: [*first, *second], taken };
+    Some(Slip { kind: SlipKind::KindsExchanged, change })
 }
 
 /// All slips of tracing, but for parity.

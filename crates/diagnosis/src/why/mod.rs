@@ -8,17 +8,20 @@
 //! The words that the files below share:
 //!
 //! - *course*: the attempt as it was planned, laid out as one *tape* of turns from the scramble to the last letter, with a *span*
-//!   of it for each letter (`course.rs`); what turns before and after a place of the tape do to the end is *carried* there.
+//!   of it for each act (`course.rs`); what turns before and after a place of the tape do to the end is *carried* there.
 //! - *craft*: what slips are drawn from: the solver's letters, algorithms and set-ups, and the catalogue (`craft.rs`).
+//! - *act*: what is carried out as one: a letter, a pair, parity (`act.rs`); after a slip of letters the acts of its kind are a *line*
+//!   (`search.rs`), of which some were *brought* in by the slip.
 //! - *candidate*: a slip at its place, with its *edits*, stretches of the tape and what was turned instead (`hands.rs` for
 //!   the hands, `memo_slips.rs` for letters); all of them are the *space* (`space.rs`).
 //! - *class*: candidates that change the outcome by the same element of the group. Elements that differ only in how the puzzle
 //!   is held in the end share one *key up to hold*.
 //! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
-//!   after the first: in letters that it brought in, the *zone* (`search.rs`), in what it made instead (`within.rs`), or since both
+//!   after the first: in letters that it brought in (`search.rs`), in what it made instead (`within.rs`), or since both
 //!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part is met by `partial.rs`.
 //! - *group*: stories whose slips act alike, one by one; the best is told (`told.rs`), the others are its variants.
 
+mod act;
 mod by_hand;
 mod course;
 mod craft;
@@ -39,7 +42,8 @@ pub use observed::{Observed, Seen};
 pub use question::{Answer, Ask, Question};
 
 use crate::slip::{Catalogue, Slip};
-use blind::{Carrier, ExecutionError, Held, Method, MethodError, Parity, Solver, Trace};
+use act::Acts;
+use blind::{Action, ExecutionError, Held, Method, MethodError, Solver, Trace};
 use course::{Course, recalled};
 use craft::Craft;
 use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
@@ -65,6 +69,8 @@ pub struct Plan<'a> {
     method: &'a Method,
     begun: Begun,
     hold: Rotation,
+    /// As it is traced.
+    picked_up: Box<State>,
     memo: Vec<(Orbit, Vec<Sticker>)>,
     /// Where the letters were traced; none where they were given.
     traces: Vec<Trace>,
@@ -188,12 +194,6 @@ pub enum WhyError {
     /// The memo cannot be carried out.
     #[error(transparent)]
     Execution(#[from] ExecutionError),
-    /// A kind is not carried out by one swap a letter; slips of other methods are not in the catalogue.
-    #[error("attempts are explained for one-swap only, and the {}s are carried out otherwise", blind::kind_name(*.0))]
-    NotOneSwap(Orbit),
-    /// Parity is met by exchanging two edges in the trace; the catalogue knows the slips of a parity algorithm only.
-    #[error("attempts are explained with a parity algorithm only, not with two edges exchanged in the trace")]
-    EdgesExchanged,
     /// The pieces of the size are too many, or look alike: what slips do is not told apart there.
     #[error("attempts are explained on the 2x2 and the 3x3, not on a {0}")]
     Size(Size),
@@ -217,8 +217,8 @@ impl<'a> Plan<'a> {
     /// The plan of an attempt: the memo that was carried out, or ours if none is given, or none of a kind.
     ///
     /// # Errors
-    /// [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the buffer's own piece;
-    /// [`WhyError::NotOneSwap`] or [`WhyError::EdgesExchanged`] where the method has no catalogue of slips.
+    /// [`WhyError::Method`] where there is no method; [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the
+    /// buffer's own piece.
     pub fn new(
         begun: Begun,
         memo: Option<Vec<(Orbit, Vec<Sticker>)>>,
@@ -242,19 +242,15 @@ impl<'a> Plan<'a> {
             }
             None => (ours.targets(), ours.parts().to_vec()),
         };
-        if let Parity::Exchange(_) = method.parity_is() {
-            return Err(WhyError::EdgesExchanged);
-        }
         for (orbit, letters) in &memo {
-            let swap = match method.carrier(*orbit).ok_or(ExecutionError::KindMissing(*orbit))? {
-                Carrier::OneSwap(swap) => swap,
-                Carrier::SliceSwap(_) | Carrier::ThreeCycle(_) => return Err(WhyError::NotOneSwap(*orbit)),
-            };
-            if let Some(&target) = letters.iter().find(|&&target| swap.setups(target).is_empty()) {
+            method.carrier(*orbit).ok_or(ExecutionError::KindMissing(*orbit))?;
+            let buffer = solver.conventions().kind(*orbit).buffer;
+            if let Some(&target) = letters.iter().find(|&&target| orbit.same_piece(target, buffer)) {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }
         }
-        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces })
+        let picked_up = Box::new(held.state);
+        Ok(Self { solver, method, begun, hold: held.rotation, picked_up, memo, traces })
     }
 
     /// The state before anything was turned.
@@ -280,18 +276,23 @@ impl<'a> Plan<'a> {
         self.solver
     }
 
-    fn course(&self) -> Course {
-        let scramble = match &self.begun {
-            Begun::Scramble(turns) => turns.as_slice(),
-            Begun::State(_) => &[],
-        };
+    fn course(&self, acts: &Acts<'_>) -> Course {
         let recalled = recalled(&self.memo, self.solver.conventions(), self.method);
-        Course::new(scramble, self.hold, recalled, self.method)
+        Course::new(self.scramble(), self.hold, recalled, acts)
+    }
+
+    fn scramble(&self) -> &[Turn] {
+        match &self.begun {
+            Begun::Scramble(turns) => turns,
+            Begun::State(_) => &[],
+        }
     }
 
     /// All turns that should have been made, from the scramble on.
     pub fn turns(&self) -> Vec<Turn> {
-        self.course().tape
+        let actions = self.solver.actions(&self.memo).unwrap_or_default();
+        let made = actions.iter().flat_map(Action::turns);
+        self.scramble().iter().chain(self.hold.turns()).copied().chain(made).collect()
     }
 
     /// What should have come out.
@@ -362,7 +363,7 @@ pub fn why(
     {
         return Err(WhyError::OtherSize { planned: size, seen: state.size() });
     }
-    let space = Space::new(&setting.course, &plan.traces, &setting.craft, group);
+    let space = Space::new(&setting, plan);
     let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
     let mut found = Found::default();
     let mut broken_off = !progress(0.0);
@@ -407,10 +408,10 @@ struct Setting<'a> {
 
 impl<'a> Setting<'a> {
     fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Result<Self, WhyError> {
-        let course = plan.course();
-        let planned = plan.start().after(&course.tape);
-        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue);
         let group = Group::of(plan.solver.size()).ok_or(WhyError::Size(plan.solver.size()))?;
+        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue, group);
+        let course = plan.course(&craft.acts);
+        let planned = plan.start().after(&course.tape);
         Ok(Self { group, course, craft, planned })
     }
 
@@ -517,7 +518,7 @@ mod tests {
         let plan = Plan::new(Begun::Scramble(turns("R U F")), None, &solver).expect("a plan");
         let catalogue = Catalogue::default();
         let setting = Setting::new(&plan, &catalogue).expect("a 3x3");
-        let space = Space::new(&setting.course, &plan.traces, &setting.craft, setting.group);
+        let space = Space::new(&setting, &plan);
         let told = |exactly: Option<State>, wanted: Option<Wanted>| {
             let (space, planned) = (&space, &setting.planned);
             let (exactly, wanted) = (exactly.as_ref(), wanted.as_ref());

@@ -34,10 +34,7 @@ pub enum Ask {
 impl Ask {
     /// Whether it is true of a slip.
     pub fn holds(self, slip: &Slip) -> bool {
-        let step = match &slip.change {
-            Change::Turn { step, .. } | Change::Whole { step, .. } | Change::Held { step, .. } => Some(step),
-            _ => None,
-        };
+        let step = slip.step();
         match self {
             Self::Stage(stage) => slip.kind.stage() == stage,
             Self::Kind(orbit) => slip.orbit() == Some(orbit),
@@ -45,12 +42,14 @@ impl Ask {
                 Change::Letters { orbit: kind, from, meant, .. } => {
                     *kind == orbit && (*from..from + meant.len().max(1)).contains(&letter)
                 }
-                _ => slip.orbit() == Some(orbit) && slip.letter() == Some(letter),
+                _ => {
+                    let covers = |(first, targets): (usize, &[cube::Sticker])| {
+                        (first..first + targets.len()).contains(&letter)
+                    };
+                    slip.orbit() == Some(orbit) && step.and_then(ActionStep::letters).is_some_and(covers)
+                }
             },
-            Self::Part(part) => {
-                matches!(step, Some(ActionStep::Letter { part: own, .. }) if *own == part)
-                    || (part == Part::Algorithm && matches!(step, Some(ActionStep::Parity)))
-            }
+            Self::Part(part) => step.is_some_and(|step| step.part() == part),
             Self::Parity => {
                 matches!(slip.change, Change::Parity { .. }) || matches!(step, Some(ActionStep::Parity))
             }

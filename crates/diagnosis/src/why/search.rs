@@ -1,11 +1,13 @@
 //! The search: which slips, alone or together, lead from what should have come out to what did.
 
-use super::course::Course;
-use super::memo_slips::{self, LetterSlip};
+use super::act::Act;
+use super::course::{Course, Span};
+use super::memo_slips::{self, LetterSlip, Rework, acts_of};
 use super::space::{Candidate, Space, letter_edits, moved};
 use super::{traced, within};
-use cube::{Element, ElementKey as Key, Orbit, Right, Sticker};
+use cube::{Element, ElementKey as Key, Right};
 use rustc_hash::FxHashMap;
+use std::ops::Range;
 
 /// One way in which it may have happened, by numbers into the space.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -16,9 +18,9 @@ pub(crate) enum Story {
     Pair(u32, u32),
     /// Three, in order.
     Triple(u32, u32, u32),
-    /// A slip of tracing or recall, and one of the hands in a letter that only it brought in: which action after
-    /// the slip, and which slip within it.
-    Inside { letters: u32, action: u32, slip: u32 },
+    /// A slip of tracing or recall, and one of the hands in letters that only it brought in: in which act
+    /// of the line after it, and which slip within that.
+    Inside { letters: u32, act: u32, slip: u32 },
     /// A slip of tracing or recall, and another of recall that only the first makes possible.
     Twice { letters: u32, second: u32 },
     /// Two slips of tracing that both decide about parity.
@@ -29,7 +31,7 @@ pub(crate) enum Story {
     Within { whole: u32, slip: u32 },
     /// As `Inside`, and one more slip elsewhere, before or after; of two that replace nothing at one place only this says
     /// which came first.
-    InsideAnd { letters: u32, action: u32, slip: u32, other: u32, other_first: bool },
+    InsideAnd { letters: u32, act: u32, slip: u32, other: u32, other_first: bool },
     /// A slip of tracing or recall, and two of the hands in letters that only it brought in.
     InsideBoth { letters: u32, first: (u32, u32), second: (u32, u32) },
 }
@@ -83,86 +85,48 @@ impl Found {
     }
 }
 
-/// What a slip of tracing or recall brings in, and what follows.
-pub(crate) struct Zone {
-    /// The number of its first letter.
-    pub(crate) start: usize,
-    /// Letters, or nothing for the parity algorithm, with the number of the letter after the slip.
-    pub(crate) actions: Vec<(Option<(Orbit, Sticker)>, usize)>,
-    /// What follows each action.
-    pub(crate) after: Vec<Element>,
+/// What is carried out of a kind after a slip of tracing or recall, to its end; to that of parity where the slip decides about it.
+pub(crate) struct Line {
+    /// With the numbers of their first letters.
+    pub(crate) acts: Vec<(Act, usize)>,
+    /// What follows each act, and last what follows all of them.
+    after: Vec<Element>,
+    /// Which of the acts the slip brought in.
+    pub(crate) brought: Range<usize>,
 }
 
-/// The actions from the first changed one to the last.
-pub(crate) fn zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionElements) -> Zone {
-    let last = if slip.decides_parity(space.course) { usize::MAX } else { slip.from + slip.taken.len() };
-    zone_of(slip, slip.from..last, space, elements)
-}
-
-/// All letters whose pair a slip can change, or that can be exchanged with such a pair: from the pair before the one in which it was
-/// made to the last of the kind.
-fn pairs_zone(slip: &LetterSlip, space: &Space<'_>, elements: &mut ActionElements) -> Zone {
-    // Two pairs exchanged begin a pair earlier.
-    zone_of(slip, (slip.from / 2 * 2).saturating_sub(2)..usize::MAX, space, elements)
-}
-
-/// The actions of some letters of a kind after a slip, with the parity algorithm where the slip decides about it.
-fn zone_of(
-    slip: &LetterSlip,
-    letters: std::ops::Range<usize>,
-    space: &Space<'_>,
-    elements: &mut ActionElements,
-) -> Zone {
-    let course = space.course;
-    let planned = course.letters(slip.orbit);
-    let (start, meant) = (letters.start.min(slip.from), slip.from + slip.meant);
-    let before = planned.get(start..slip.from).unwrap_or_default();
-    let tail = planned.get(meant..).unwrap_or_default();
-    let number = letters.end.saturating_sub(start);
-    let all = before.iter().chain(&slip.taken).chain(tail);
-    let mut actions: Vec<(Option<(Orbit, Sticker)>, usize)> =
-        all.take(number).enumerate().map(|(at, &target)| (Some((slip.orbit, target)), start + at)).collect();
-    let from_tail = (start + actions.len()).saturating_sub(slip.from + slip.taken.len());
-    let mut end = course.range(slip.orbit, slip.from..meant + from_tail).end;
-    if slip.parity_changes
-        && let Some(range) = course.parity_range()
-    {
-        if !course.recalled.parity {
-            actions.push((None, 0));
-        }
-        end = range.end;
-    }
-    let mut after = vec![space.carried.after[end]; actions.len()];
-    for at in (1..actions.len()).rev() {
-        let element = elements.get(actions[at].0, space);
-        after[at - 1] = element.then(&after[at]);
-    }
-    Zone { start, actions, after }
-}
-
-/// What whole letters do, computed once.
-pub(crate) struct ActionElements {
-    known: FxHashMap<Option<(Orbit, Sticker)>, Element>,
-}
-
-impl ActionElements {
-    pub(crate) fn new() -> Self {
-        Self { known: FxHashMap::default() }
-    }
-
-    fn get(&mut self, letter: Option<(Orbit, Sticker)>, space: &Space<'_>) -> Element {
-        *self.known.entry(letter).or_insert_with(|| {
-            let mut turns = Vec::new();
-            match letter {
-                Some((orbit, target)) => {
-                    super::course::lay(&mut turns, orbit, 0, target, space.craft.method);
+impl Line {
+    pub(crate) fn new(slip: &LetterSlip, space: &Space<'_>) -> Self {
+        let (course, acts) = (space.course, &space.craft.acts);
+        let letters = slip.letters_after(course.letters(slip.orbit));
+        let Rework { mut acts, new: mut brought, .. } =
+            Rework::new(slip, &acts_of(course.spans_of(slip.orbit)), &letters, acts);
+        let mut end = course.stretch(slip.orbit).end;
+        if slip.decides_parity(course) {
+            brought.end = acts.len();
+            if let Some(range) = course.parity_range() {
+                if !course.recalled.parity {
+                    acts.push((Act::Parity, 0));
+                    brought.end = acts.len();
                 }
-                None => {
-                    turns.extend(space.craft.method.parity().into_iter().flat_map(cube::Algorithm::flatten));
-                }
+                end = range.end;
             }
-            space.group.turns(&turns)
-        })
+        }
+        let mut after = vec![space.carried.after[end]; acts.len() + 1];
+        for at in (0..acts.len()).rev() {
+            after[at] = space.craft.acts.element(acts[at].0).then(&after[at + 1]);
+        }
+        Self { acts, after, brought }
+    }
+
+    /// The acts that the slip brought in, each with what follows it.
+    pub(crate) fn brought(&self) -> impl Iterator<Item = (usize, Act, &Element)> {
+        self.brought.clone().map(|at| (at, self.acts[at].0, &self.after[at + 1]))
+    }
+
+    /// What follows before an act.
+    fn from(&self, act: usize) -> &Element {
+        &self.after[act.min(self.acts.len())]
     }
 }
 
@@ -201,19 +165,17 @@ pub(crate) fn pairs(space: &Space<'_>, right: &Right, prior: f64, found: &mut Fo
 /// Pairs of which the second slip happens in letters that only the first one brought in.
 pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found: &mut Found) {
     let group = space.group;
-    let mut elements = ActionElements::new();
     for (number, (slip, candidate)) in space.letter_slips.iter().enumerate() {
         let outer = &space.candidates[*candidate as usize];
-        let outer_weight = outer.weight;
         let effect = space.effect(&outer.edits, &space.carried);
         let rest = effect.inverse().then(difference);
         let effects = [0, group.key_up_to_hold(&effect), group.key_up_to_hold(&rest)];
-        if effects[1] == group.key_up_to_hold(&Element::IDENTITY) {
+        if outer.weight <= 0.0 || effects[1] == group.key_up_to_hold(&Element::IDENTITY) {
             continue;
         }
-        let zone = zone(slip, space, &mut elements);
-        for (action, (&(letter, _), after)) in zone.actions.iter().zip(&zone.after).enumerate() {
-            let local = space.local(letter);
+        let line = Line::new(slip, space);
+        for (at, act, after) in line.brought() {
+            let local = space.local(act);
             let before = after.inverse();
             let carried = after.then(&rest);
             for hold in 0..group.holds().len() {
@@ -221,71 +183,77 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
                 let Some(class) = local.classes.of_exact(key) else { continue };
                 for &inner in &class.members {
                     let weight = 2.0 * prior * outer.weight * local.candidates[inner as usize].weight;
-                    let story = Story::Inside { letters: number as u32, action: action as u32, slip: inner };
+                    let story = Story::Inside { letters: number as u32, act: at as u32, slip: inner };
                     found.add(effects, weight, story);
                 }
             }
         }
-        let zone = pairs_zone(slip, space, &mut elements);
-        let outer = Outer { number, zone: &zone, rest: group.key_up_to_hold(&rest), effects };
-        twice(space, &outer, prior * outer_weight, &mut elements, found);
+        let prior = 2.0 * prior * outer.weight;
+        for (at, second) in second_letter_slips(space, slip, &line).iter().enumerate() {
+            if group.key_up_to_hold(&second.effect) == effects[2] {
+                let weight = prior * second.slip.share * space.scale(second.slip.slip.kind);
+                found.add(effects, weight, Story::Twice { letters: number as u32, second: at as u32 });
+            }
+        }
     }
+}
+
+/// A slip of recall after another one, with what it changes at the end.
+pub(crate) struct Second {
+    pub(crate) slip: LetterSlip,
+    effect: Element,
 }
 
 /// The slips of recall that only another slip makes possible: in letters that it brought in, or in a pair or two of which they
 /// are part; in pairs that are others since it made their number odd or even; and anywhere before the parity algorithm where it
 /// decides about that. A letter taken for another twice is one slip.
-pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip) -> Vec<LetterSlip> {
+pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip, line: &Line) -> Vec<Second> {
     let after = first.applied(&space.course.recalled);
-    let brought = first.from..first.from + first.taken.len();
+    // The letters of the acts that are others because of it: more than its own where letters go in pairs.
+    let own = first.from..first.from + first.taken.len();
+    let of_acts = line.acts[line.brought.clone()].iter().filter(|(act, _)| *act != Act::Parity);
+    let brought = of_acts.fold(own, |so_far, (act, letter)| {
+        so_far.start.min(*letter)..so_far.end.max(letter + act.letters())
+    });
+    let in_pairs = !space.craft.acts.one_by_one(first.orbit);
+    let decides = first.decides_parity(space.course);
     let mut second = memo_slips::recall(&after, space.craft, &|orbit, range| {
         let touches = range.start < brought.end && range.end > brought.start;
         let other_pair = first.is_odd() && range.len() > 1 && range.end > first.from;
-        let before_parity = first.decides_parity(space.course) && range.start >= first.from;
-        orbit == first.orbit && (touches || other_pair || before_parity)
+        let before_parity = decides && range.start >= first.from;
+        // A letter more or less before the pair changes it too; which that is, is seen below.
+        let shifts = in_pairs && range.start < brought.end;
+        orbit == first.orbit && (touches || other_pair || before_parity || shifts)
     });
     if first.meant == 1 && first.taken.len() == 1 {
         second.retain(|slip| slip.meant > 1 || slip.taken.len() > 1 || slip.from != first.from);
     }
-    second
-}
-
-/// A slip of tracing or recall, with what is left to explain after it.
-struct Outer<'a> {
-    number: usize,
-    zone: &'a Zone,
-    rest: Key,
-    effects: Effects,
-}
-
-fn twice(space: &Space<'_>, outer: &Outer<'_>, prior: f64, elements: &mut ActionElements, found: &mut Found) {
-    let group = space.group;
-    let first = &space.letter_slips[outer.number].0;
-    for (at, second) in second_letter_slips(space, first).iter().enumerate() {
-        let start = second.from - outer.zone.start;
-        let meant = &outer.zone.actions[start..start + second.meant];
-        let after = &outer.zone.after[start + second.meant - 1];
-        let planned = meant
-            .iter()
-            .fold(Element::IDENTITY, |so_far, &(letter, _)| so_far.then(&elements.get(letter, space)));
-        let taken = second.taken.iter().fold(Element::IDENTITY, |so_far, &target| {
-            so_far.then(&elements.get(Some((second.orbit, target)), space))
-        });
-        let change = planned.inverse().then(&taken);
-        let effect = after.inverse().then(&change).then(after);
-        if group.key_up_to_hold(&effect) == outer.rest {
-            let weight = 2.0 * prior * second.share * space.scale(second.slip.kind);
-            let story = Story::Twice { letters: outer.number as u32, second: at as u32 };
-            found.add(outer.effects, weight, story);
+    let letters = first.letters_after(space.course.letters(first.orbit));
+    let acts = &space.craft.acts;
+    let second = second.into_iter().filter_map(|slip| {
+        let kind = line.acts.iter().filter(|(act, _)| *act != Act::Parity).count();
+        let rework = Rework::new(&slip, &line.acts[..kind], &slip.letters_after(&letters), acts);
+        let touches = rework.old.start < line.brought.end && rework.old.end > line.brought.start
+            || rework.old.start == rework.old.end && line.brought.contains(&rework.old.start);
+        let is_letters = |range: &Range<usize>| range.start < brought.end && slip.from + slip.meant > brought.start;
+        let other_pair = first.is_odd() && slip.meant > 1 && slip.from + slip.meant > first.from;
+        if in_pairs && !(touches || is_letters(&brought) || other_pair || decides) {
+            return None;
         }
-    }
+        let from = line.from(rework.old.start);
+        let made = rework.acts[rework.new].iter();
+        let made = made.fold(from.inverse(), |so_far, (act, _)| so_far.then(&acts.element(*act)));
+        let effect = made.then(line.from(rework.old.end));
+        Some(Second { slip, effect })
+    });
+    second.collect()
 }
 
 impl Space<'_> {
     /// The course after a slip of tracing or recall.
     pub(crate) fn after(&self, slip: &LetterSlip) -> Course {
         let scramble = &self.course.tape[..self.course.picked_up.start];
-        Course::new(scramble, self.course.hold, slip.applied(&self.course.recalled), self.craft.method)
+        Course::new(scramble, self.course.hold, slip.applied(&self.course.recalled), &self.craft.acts)
     }
 
     /// The slips of a story in the order in which their edits are made to the tape, each on the tape that the one
@@ -296,32 +264,31 @@ impl Space<'_> {
             let (slip, candidate) = &self.letter_slips[number as usize];
             (slip, base(*candidate))
         };
-        let inner = |slip: &LetterSlip, action: u32, inner: u32| -> Option<Candidate> {
-            let zone = zone(slip, self, &mut ActionElements::new());
-            let (letter, number) = *zone.actions.get(action as usize)?;
+        let inner = |slip: &LetterSlip, act: u32, inner: u32| -> Option<Candidate> {
+            let (act, letter) = *Line::new(slip, self).acts.get(act as usize)?;
             let course = self.after(slip);
-            let span = course.spans.iter().find(|span| match (span.letter, letter) {
-                (None, None) => true,
-                (Some((kind, at, _)), Some((orbit, _))) => kind == orbit && at == number,
-                _ => false,
-            })?;
-            let local = self.local(letter);
-            Some(moved(local.candidates.get(inner as usize)?, number, span.begin))
+            let is_it = |span: &&Span| {
+                span.act == act && (act == Act::Parity || span.letter == letter)
+            };
+            let span = *course.spans.iter().find(is_it)?;
+            let local = self.local(act);
+            Some(moved(local.candidates.get(inner as usize)?, letter, span.begin))
         };
         match story {
             Story::Single(one) => vec![base(one)],
             Story::Pair(one, two) => vec![base(one), base(two)],
             Story::Triple(one, two, three) => vec![base(one), base(two), base(three)],
-            Story::Inside { letters: number, action, slip } => {
+            Story::Inside { letters: number, act, slip } => {
                 let (outer, candidate) = letters(number);
-                std::iter::once(candidate).chain(inner(outer, action, slip)).collect()
+                std::iter::once(candidate).chain(inner(outer, act, slip)).collect()
             }
             Story::Twice { letters: number, second } => {
                 let (outer, candidate) = letters(number);
                 let course = self.after(outer);
-                let second = second_letter_slips(self, outer).get(second as usize).map(|slip| Candidate {
-                    slip: slip.slip.clone(),
-                    edits: letter_edits(slip, &course, self.craft),
+                let all = second_letter_slips(self, outer, &Line::new(outer, self));
+                let second = all.into_iter().nth(second as usize).map(|Second { slip, .. }| Candidate {
+                    edits: letter_edits(&slip, &course, self.craft),
+                    slip: slip.slip,
                     weight: slip.share,
                 });
                 std::iter::once(candidate).chain(second).collect()
@@ -339,10 +306,10 @@ impl Space<'_> {
                 let (outer, candidate) = letters(number);
                 std::iter::once(candidate).chain(traced::against(self, outer)).collect()
             }
-            Story::InsideAnd { letters: number, action, slip, other, other_first } => {
+            Story::InsideAnd { letters: number, act, slip, other, other_first } => {
                 let (outer, candidate) = letters(number);
                 let mut told = vec![candidate];
-                told.extend(inner(outer, action, slip));
+                told.extend(inner(outer, act, slip));
                 told.insert(if other_first { 0 } else { told.len() }, base(other));
                 told
             }

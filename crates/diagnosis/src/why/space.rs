@@ -1,10 +1,12 @@
 //! The space of single slips of one attempt: each as the group element by which it changes the outcome, slips that
 //! act alike in one class.
 
-use super::course::{Carried, Course, Span, lay};
+use super::act::Act;
+use super::course::{Carried, Course, Span};
 use super::craft::Craft;
 use super::hands::{self, Edit, Made};
-use super::memo_slips::{self, LetterSlip};
+use super::memo_slips::{self, LetterSlip, Rework, acts_of};
+use super::{Plan, Setting};
 use crate::slip::{ActionStep, Change, Slip, SlipKind};
 use blind::Trace;
 use cube::{Element, ElementKey as Key, Group, Orbit, Sticker, Turn};
@@ -75,15 +77,13 @@ impl Classes {
     }
 }
 
-/// The slips of the hands within one letter, by what they change at the end of the letter.
+/// The slips of the hands within one act, by what they change at its end.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Local {
     pub(crate) candidates: Vec<Candidate>,
     pub(crate) classes: Classes,
 }
 
-/// By letter; without one, of the parity algorithm.
-type Locals = FxHashMap<Option<(Orbit, Sticker)>, Rc<Local>>;
 
 /// All single slips of an attempt.
 pub(crate) struct Space<'a> {
@@ -95,19 +95,16 @@ pub(crate) struct Space<'a> {
     pub(crate) classes: Classes,
     /// Slips of tracing and recall, with the numbers of their candidates.
     pub(crate) letter_slips: Vec<(LetterSlip, u32)>,
-    /// The slips of the hands within letters, as far as they were asked for.
-    locals: RefCell<Locals>,
+    /// The slips of the hands within acts, as far as they were asked for.
+    locals: RefCell<FxHashMap<Act, Rc<Local>>>,
     /// For each kind of slip, what a share counts.
     scale: [f64; SlipKind::ALL.len()],
 }
 
 impl<'a> Space<'a> {
-    pub(crate) fn new(
-        course: &'a Course,
-        traces: &[Trace],
-        craft: &'a Craft<'a>,
-        group: &'static Group,
-    ) -> Self {
+    pub(crate) fn new(setting: &'a Setting<'a>, plan: &Plan<'_>) -> Self {
+        let Setting { group, course, craft, .. } = setting;
+        let group = *group;
         let carried = Carried::new(&course.tape, group);
         let mut space = Self {
             group,
@@ -120,9 +117,13 @@ impl<'a> Space<'a> {
             locals: RefCell::default(),
             scale: [0.0; SlipKind::ALL.len()],
         };
-        space.gather(traces);
+        space.gather(plan);
         space.weigh();
+        space.merge_the_same();
         for at in 0..space.candidates.len() {
+            if space.candidates[at].weight <= 0.0 {
+                continue;
+            }
             let element = space.effect(&space.candidates[at].edits, &space.carried);
             let nothing = group.key_up_to_hold(&element) == group.key_up_to_hold(&Element::IDENTITY);
             if !nothing {
@@ -132,7 +133,7 @@ impl<'a> Space<'a> {
         space
     }
 
-    fn gather(&mut self, traces: &[Trace]) {
+    fn gather(&mut self, plan: &Plan<'_>) {
         let (course, craft) = (self.course, self.craft);
         let candidates = &mut self.candidates;
         let mut emit = |slip: Slip, edit: Edit, share: f64| {
@@ -145,23 +146,60 @@ impl<'a> Space<'a> {
         for span in &course.spans {
             hands::execution(&course.tape, span, craft, &mut emit);
         }
+        hands::broken_off(course, &mut emit);
         if let Some((step, range)) = course.spans.last().and_then(|span| span.parts().last()) {
             hands::added(step, range.len(), range.end, &mut emit);
         }
-        if let (Some(range), Some(parity)) = (course.parity_range(), craft.method.parity())
-            && !traces.is_empty()
-        {
+        if let Some(range) = course.parity_range() {
             let made = !course.recalled.parity;
             let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
-            let turns = if made { Made::Many(parity.flatten()) } else { Made::Nothing };
+            let turns = if made { Made::Many(craft.acts.laid(Act::Parity).turns.clone()) } else { Made::Nothing };
             emit(Slip { kind, change: Change::Parity { made } }, Edit { range, made: turns }, 1.0);
         }
-        let mut letter_slips = memo_slips::tracing(&course.recalled, traces);
+        let mut letter_slips = memo_slips::tracing(&course.recalled, &plan.traces);
+        letter_slips.extend(retraced(plan));
         letter_slips.extend(memo_slips::recall(&course.recalled, craft, &|_, _| true));
         for slip in letter_slips.into_iter().filter(|slip| craft.catalogue.weight(slip.slip.kind) > 0.0) {
             let edits = letter_edits(&slip, course, craft);
             self.letter_slips.push((slip.clone(), self.candidates.len() as u32));
             self.candidates.push(Candidate { slip: slip.slip, edits, weight: slip.share });
+        }
+        if let Some(slip) = memo_slips::kinds_exchanged(&course.recalled, craft)
+            && craft.catalogue.weight(slip.kind) > 0.0
+            && let Change::Kinds { orbits, taken } = &slip.change
+        {
+            let edit = |(&orbit, letters): (&Orbit, &Vec<Sticker>)| {
+                let acts = craft.acts.of(orbit, letters);
+                let turns = acts.iter().flat_map(|(act, _)| craft.acts.laid(*act).turns.clone()).collect();
+                Edit { range: course.stretch(orbit), made: Made::Many(turns) }
+            };
+            let edits = orbits.iter().zip(taken).map(edit).collect();
+            self.candidates.push(Candidate { slip, edits, weight: 1.0 });
+        }
+    }
+
+    /// The very same done under another name is one slip, told by its likelier name; by that of letters where these bring in
+    /// something in which more may go wrong.
+    fn merge_the_same(&mut self) {
+        let mut brings = vec![false; self.candidates.len()];
+        for (slip, candidate) in &self.letter_slips {
+            brings[*candidate as usize] = slip.brings_in();
+        }
+        type Done = Vec<(std::ops::Range<usize>, Vec<Turn>)>;
+        let mut known: FxHashMap<Done, usize> = FxHashMap::default();
+        for at in 0..self.candidates.len() {
+            let edits = &self.candidates[at].edits;
+            let key: Done = edits.iter().map(|edit| (edit.range.clone(), edit.made.turns())).collect();
+            let Some(&other) = known.get(&key) else {
+                known.insert(key, at);
+                continue;
+            };
+            let sum = self.candidates[at].weight + self.candidates[other].weight;
+            let rank = |at: usize| (brings[at], self.candidates[at].weight);
+            let (kept, gone) = if rank(at) > rank(other) { (at, other) } else { (other, at) };
+            self.candidates[kept].weight = sum;
+            self.candidates[gone].weight = 0.0;
+            known.insert(key, kept);
         }
     }
 
@@ -207,24 +245,19 @@ impl<'a> Space<'a> {
         }
     }
 
-    /// The slips of the hands within a letter, or within the parity algorithm, wherever it stands.
-    pub(crate) fn local(&self, letter: Option<(Orbit, Sticker)>) -> Rc<Local> {
-        if let Some(known) = self.locals.borrow().get(&letter) {
+    /// The slips of the hands within an act, wherever it stands.
+    pub(crate) fn local(&self, act: Act) -> Rc<Local> {
+        if let Some(known) = self.locals.borrow().get(&act) {
             return Rc::clone(known);
         }
-        let made = Rc::new(self.make_local(letter));
-        self.locals.borrow_mut().insert(letter, Rc::clone(&made));
+        let made = Rc::new(self.make_local(act));
+        self.locals.borrow_mut().insert(act, Rc::clone(&made));
         made
     }
 
-    fn make_local(&self, letter: Option<(Orbit, Sticker)>) -> Local {
+    fn make_local(&self, act: Act) -> Local {
         let mut tape: Vec<Turn> = Vec::new();
-        let span = if let Some((orbit, target)) = letter {
-            lay(&mut tape, orbit, 0, target, self.craft.method)
-        } else {
-            tape = self.craft.method.parity().map_or_else(Vec::new, cube::Algorithm::flatten);
-            Span { letter: None, begin: 0, ends: [0, tape.len(), tape.len()] }
-        };
+        let span = Span::lay(&mut tape, act, 0, &self.craft.acts);
         let carried = Carried::new(&tape, self.group);
         let mut local = Local::default();
         hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
@@ -241,32 +274,69 @@ impl<'a> Space<'a> {
     }
 }
 
+/// What is traced where parity or the buffer is taken for another: all letters of a kind.
+fn retraced(plan: &Plan<'_>) -> Vec<LetterSlip> {
+    let tracing = plan.solver.tracing();
+    let mut found = Vec::new();
+    for trace in &plan.traces {
+        let orbit = trace.orbit();
+        let meant = trace.targets();
+        let mut otherwise = |slip: Slip, taken: Vec<Sticker>, share: f64| {
+            let from_buffer = |&letter: &Sticker| orbit.same_piece(letter, trace.buffer());
+            if taken != meant && !taken.iter().any(from_buffer) {
+                let (from, meant) = (0, meant.len());
+                found.push(LetterSlip { slip, orbit, from, meant, taken, parity_changes: false, share });
+            }
+        };
+        let letters = |traced: Result<Trace, _>| traced.ok().map(|trace| trace.targets());
+        for buffer in Sticker::all().filter(|&buffer| buffer != trace.buffer()) {
+            if let Some(taken) = letters(tracing.trace_as_seen(orbit, trace.seen(), buffer)) {
+                let change = Change::Buffer { orbit, buffer, taken: taken.clone() };
+                otherwise(Slip { kind: SlipKind::TracedFromOtherBuffer, change }, taken, 1.0);
+            }
+        }
+        let against = tracing.seen_against_parity(&plan.picked_up, orbit);
+        let against = against.and_then(|seen| letters(tracing.trace_as_seen(orbit, &seen, trace.buffer())));
+        if let Some(taken) = against {
+            let made = tracing.exchanged(&plan.picked_up).is_none();
+            let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
+            otherwise(Slip { kind, change: Change::Parity { made } }, taken, 1.0);
+        }
+    }
+    found
+}
+
 /// What a slip of tracing or recall replaces on the tape.
 pub(crate) fn letter_edits(slip: &LetterSlip, course: &Course, craft: &Craft<'_>) -> Vec<Edit> {
-    let mut turns = Vec::new();
-    for &target in &slip.taken {
-        lay(&mut turns, slip.orbit, 0, target, craft.method);
+    let letters = slip.letters_after(course.letters(slip.orbit));
+    let rework = Rework::new(slip, &acts_of(course.spans_of(slip.orbit)), &letters, &craft.acts);
+    let mut turns: Vec<Turn> = Vec::new();
+    for (act, _) in &rework.acts[rework.new] {
+        turns.extend(&craft.acts.laid(*act).turns);
     }
-    let range = course.range(slip.orbit, slip.from..slip.from + slip.meant);
+    let range = course.range(slip.orbit, rework.old);
     let made = if turns.is_empty() { Made::Nothing } else { Made::Many(turns) };
     let mut edits = vec![Edit { range, made }];
     if slip.parity_changes
-        && let (Some(range), Some(parity)) = (course.parity_range(), craft.method.parity())
+        && let Some(range) = course.parity_range()
     {
-        let made = if course.recalled.parity { Made::Nothing } else { Made::Many(parity.flatten()) };
+        let parity = craft.acts.laid(Act::Parity).turns.clone();
+        let made = if course.recalled.parity { Made::Nothing } else { Made::Many(parity) };
         edits.push(Edit { range, made });
     }
     edits
 }
 
-/// A slip of the hands in a letter of its own, moved to its place: which letter, and where it begins on the tape.
+/// A slip of the hands in an act of its own, moved to its place: the number of the act's first letter, and where it begins on the
+/// tape.
 pub(crate) fn moved(candidate: &Candidate, letter: usize, begin: usize) -> Candidate {
     let mut moved = candidate.clone();
-    let step = match &mut moved.slip.change {
-        Change::Turn { step, .. } | Change::Whole { step, .. } | Change::Held { step, .. } => Some(step),
-        _ => None,
-    };
-    if let Some(ActionStep::Letter { letter: place, .. }) = step {
+    if let Change::Turn { step, .. } | Change::Whole { step, .. } | Change::Held { step, .. } =
+        &mut moved.slip.change
+        && let ActionStep::Letter { letter: place, .. }
+        | ActionStep::Pair { letter: place, .. }
+        | ActionStep::Turned { letter: place, .. } = step
+    {
         *place = letter;
     }
     for edit in &mut moved.edits {

@@ -21,7 +21,9 @@ impl Tape {
             let made = edit.made.turns();
             let shift = |cut: usize| cut + made.len() - range.len();
             match candidate.slip.change {
-                Change::Scramble { .. } => self.cuts = self.cuts.map(shift),
+                Change::Scramble { .. } | Change::ScrambleOrder { .. } | Change::ScrambleWhole { .. } => {
+                    self.cuts = self.cuts.map(shift);
+                }
                 Change::Holding { .. } => self.cuts[1] = shift(self.cuts[1]),
                 _ => {}
             }

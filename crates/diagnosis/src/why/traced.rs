@@ -1,11 +1,12 @@
 //! Pairs of slips that both decide about parity: together they leave it as planned, so neither is what it is alone.
 
+use super::act::Act;
 use super::hands::{Edit, Made};
 use super::memo_slips::LetterSlip;
 use super::search::{Found, Story};
 use super::space::{Candidate, Space, letter_edits};
 use crate::slip::{Change, Slip, SlipKind};
-use cube::{Algorithm, Element};
+use cube::Element;
 
 /// All pairs of slips of tracing by which the number of letters becomes odd or even twice, and of one of them with parity made or
 /// not made against it.
@@ -28,8 +29,9 @@ pub(crate) fn pairs(space: &Space<'_>, difference: &Element, prior: f64, found: 
         let effects = [0, group.key_up_to_hold(&first), group.key_up_to_hold(&rest)];
         found.add(effects, 2.0 * prior * weight, story);
     };
-    let parity =
-        space.candidates.iter().find(|candidate| matches!(candidate.slip.change, Change::Parity { .. }));
+    // Not one that another name has taken over.
+    let is_parity = |candidate: &&Candidate| matches!(candidate.slip.change, Change::Parity { .. });
+    let parity = space.candidates.iter().find(is_parity).filter(|_| space.course.parity_at.is_some());
     for (at, &(number, slip, one)) in deciding.iter().enumerate() {
         let letters = &one.edits[..1];
         if let Some(parity) = parity {
@@ -66,7 +68,7 @@ pub(crate) fn against(space: &Space<'_>, first: &LetterSlip) -> Option<Candidate
     let course = space.after(first);
     let made = !course.recalled.parity;
     let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
-    let turns = space.craft.method.parity().filter(|_| made).map(Algorithm::flatten);
-    let edit = Edit { range: course.parity_range()?, made: turns.map_or(Made::Nothing, Made::Many) };
+    let turns = || space.craft.acts.laid(Act::Parity).turns.clone();
+    let edit = Edit { range: course.parity_range()?, made: if made { Made::Many(turns()) } else { Made::Nothing } };
     Some(Candidate { slip: Slip { kind, change: Change::Parity { made } }, edits: vec![edit], weight: 1.0 })
 }
