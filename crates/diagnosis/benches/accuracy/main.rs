@@ -154,10 +154,12 @@ fn observed(seen: &State, told: Told) -> Observed {
     }
 }
 
-/// Names that stand for the same deed: a letter taken for another, whatever made it likely.
+/// Names that stand for the same deed, whatever made it likely: a letter taken for another, left out, two left out.
 fn as_told(name: &str) -> &str {
     match name {
-        "letter-neighbour" | "letter-alike" => "letter-other",
+        "letter-neighbour" | "letter-alike" | "wrong-sticker" | "twist-other-way" => "letter-other",
+        "closed-early" => "letter-dropped",
+        "cycle-missed" | "flip-missed" | "twist-missed" => "pair-dropped",
         other => other,
     }
 }
@@ -169,6 +171,8 @@ struct Run<'a> {
     told: Told,
     depth: Depth,
     solvers: &'a [Solver],
+    /// Whether those that are not found are printed.
+    misses: bool,
 }
 
 fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
@@ -188,6 +192,10 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
             continue;
         }
         let truth = true_effects(&pupil, &drawn);
+        // So many faults only where each of them does something.
+        if truth.iter().any(|effects| effects.len() < run.faults) {
+            continue;
+        }
         let plan = Plan::new(Begun::Scramble(pupil.scramble.clone()), None, solver).expect("our own memo");
         let observed = observed(&seen, run.told);
         let inquiry = Inquiry { catalogue: &catalogue, depth: run.depth, answers: &[], most: 10 };
@@ -226,9 +234,14 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
         for drawn in &drawn {
             add(&mut by_fault[Fault::ALL.iter().position(|fault| *fault == drawn.fault).unwrap_or(0)]);
         }
-        if std::env::var_os("MISSES").is_some() && rank != Some(0) {
-            let first = explanations.first().map(|first| (first.weight(), first.slips().to_vec()));
-            eprintln!("{rank:?} {drawn:?}\n    told {first:?}");
+        if run.misses && (rank != Some(0) || !named) {
+            let first = explanations.first().map(|first| {
+                let kinds = |slips: &[diagnosis::Slip]| slips.iter().map(|slip| slip.kind.name()).collect::<Vec<_>>();
+                (first.weight(), kinds(first.slips()), first.ways(), first.alike().iter().map(|slips| kinds(slips)).collect::<Vec<_>>())
+            });
+            let method = |orbit: Orbit| solver.conventions().kind(orbit).method;
+            let methods = (method(Orbit::Corner), method(Orbit::Midge));
+            eprintln!("{:?} {rank:?} {methods:?} {:?} told {first:?}", run.told, drawn.iter().map(Drawn::short).collect::<Vec<_>>());
         }
     }
     (total, by_fault)
@@ -279,6 +292,7 @@ fn main() {
     let count = |name: &str, usual: usize| after(name).and_then(|count| count.parse().ok()).unwrap_or(usual);
     let states = count("--states", SAMPLE);
     let deep = count("--deep", states / 100);
+    let misses = arguments.iter().any(|argument| argument == "--misses");
     let catalogue = Catalogue::default();
     let own = |fault: Fault| fault.rate();
     let even = |_: Fault| 1.0;
@@ -317,7 +331,7 @@ fn main() {
                         continue;
                     }
                     let depth = if faults == 3 { Depth::Three } else { Depth::Two };
-                    let (total, by_fault) = run(&Run { states, faults, rate, told, depth, solvers });
+                    let (total, by_fault) = run(&Run { states, faults, rate, told, depth, solvers, misses });
                     row(told, faults, name, methods, &total);
                     if told == Told::Everything && name == "even" {
                         kinds.push((faults, by_fault));

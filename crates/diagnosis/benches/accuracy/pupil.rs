@@ -144,6 +144,25 @@ pub struct Drawn {
     deed: Deed,
 }
 
+impl Drawn {
+    /// In few words, for those who look into what was not found.
+    pub fn short(&self) -> String {
+        let name = self.fault.name();
+        match &self.deed {
+            Deed::Letters { kind, numbers, taken, .. } => {
+                let taken: Vec<usize> = taken.iter().map(|letter| letter.target.index()).collect();
+                format!("{name} kind {kind} {numbers:?} as {taken:?}")
+            }
+            Deed::Hands { letter, part, from, to, made } => {
+                format!("{name} {letter}.{part} {from}..{to} as {}", cube::display_turns(made))
+            }
+            Deed::Stop { letter, part, turn } => format!("{name} {letter}.{part} {turn}"),
+            Deed::Scramble(turns) => format!("{name} {}", cube::display_turns(turns)),
+            Deed::Hold(_) | Deed::Parity | Deed::SwapKinds => name.to_owned(),
+        }
+    }
+}
+
 /// The number of the parity algorithm among letters.
 const PARITY: usize = usize::MAX;
 

@@ -1,9 +1,12 @@
 //! What slips are drawn from: the solver's letters, algorithms and set-ups.
 
 use super::act::{Act, Acts};
-use crate::slip::Catalogue;
+use crate::slip::{Catalogue, SlipKind};
 use blind::{Conventions, Method};
 use cube::{Block, Face, Group, Orbit, Rotation, Size, Slice, Sticker, Turn};
+use rustc_hash::FxHashMap;
+use std::cell::RefCell;
+use std::rc::Rc;
 
 /// The solver's means and the catalogue.
 #[derive(Debug)]
@@ -16,7 +19,12 @@ pub(crate) struct Craft<'a> {
     pub(crate) algorithms: Vec<Vec<Turn>>,
     /// The 23 ways in which the puzzle can be turned as a whole.
     pub(crate) rotations: Vec<Rotation>,
+    /// By letter, as far as it was asked for.
+    mistaken: RefCell<FxHashMap<(Orbit, Sticker), Mistaken>>,
 }
+
+/// For what a letter is taken: by which kind of slip, what, and its share among those of the kind.
+type Mistaken = Rc<[(SlipKind, Sticker, f64)]>;
 
 impl<'a> Craft<'a> {
     pub(crate) fn new(
@@ -27,7 +35,8 @@ impl<'a> Craft<'a> {
     ) -> Self {
         let rotations = Rotation::all().filter(|&rotation| rotation != Rotation::NONE).collect();
         let (acts, size) = (Acts::new(method, group), method.size());
-        let mut craft = Self { conventions, catalogue, acts, size, algorithms: Vec::new(), rotations };
+        let (algorithms, mistaken) = (Vec::new(), RefCell::default());
+        let mut craft = Self { conventions, catalogue, acts, size, algorithms, rotations, mistaken };
         let letters = Orbit::of(size).iter().flat_map(|&orbit| {
             let targets: Vec<Sticker> = craft.targets(orbit).collect();
             targets.into_iter().map(move |target| Act::Letter { orbit, target, second: false })
@@ -52,6 +61,33 @@ impl<'a> Craft<'a> {
     pub(crate) fn targets(&self, orbit: Orbit) -> impl Iterator<Item = Sticker> + '_ {
         let buffer = orbit.piece(self.conventions.kind(orbit).buffer);
         Sticker::all().filter(move |&sticker| orbit.piece(sticker) != buffer)
+    }
+
+    /// For what a letter is taken: its neighbours in the scheme, those that sound or look like it, and any other.
+    pub(crate) fn mistaken(&self, orbit: Orbit, meant: Sticker) -> Mistaken {
+        if let Some(known) = self.mistaken.borrow().get(&(orbit, meant)) {
+            return Rc::clone(known);
+        }
+        let scheme = &self.conventions.kind(orbit).letters;
+        let order = scheme.order();
+        let place = |sticker: Sticker| order.iter().position(|&other| other == sticker);
+        let near = |other: Sticker| {
+            place(meant).zip(place(other)).is_some_and(|(one, other)| one.abs_diff(other) == 1)
+        };
+        let alike = |other: Sticker| self.catalogue.alike(scheme.of(meant), scheme.of(other));
+        let mut all = Vec::new();
+        let mut others = |kind: SlipKind, counts: &dyn Fn(Sticker) -> bool| {
+            let list: Vec<Sticker> =
+                self.targets(orbit).filter(|&other| other != meant && counts(other)).collect();
+            let share = 1.0 / list.len() as f64;
+            all.extend(list.into_iter().map(|taken| (kind, taken, share)));
+        };
+        others(SlipKind::LetterNeighbour, &near);
+        others(SlipKind::LetterAlike, &alike);
+        others(SlipKind::LetterOther, &|_| true);
+        let all: Mistaken = all.into();
+        self.mistaken.borrow_mut().insert((orbit, meant), Rc::clone(&all));
+        all
     }
 
     /// The set-up of a target that is carried out by itself.

@@ -194,24 +194,40 @@ fn algorithm(
     }
 }
 
-/// The attempt ended before each turn: between two letters likelier than within one.
-pub(crate) fn broken_off(course: &Course, emit: &mut impl Emit) {
-    for span in &course.spans {
-        for (turn, step, at) in span
-            .parts()
-            .flat_map(|(step, range)| range.enumerate().map(move |(turn, at)| (turn, step, at)))
-        {
+/// How likely an attempt ends between two letters in comparison with within one.
+pub(crate) const fn share_of_end(between: bool) -> f64 {
+    if between { 1.0 } else { 0.1 }
+}
+
+/// The attempt ended before each turn.
+pub(crate) fn ends(course: &Course) -> Vec<(Slip, Edit, f64)> {
+    let parts = course.spans.iter().flat_map(|span| span.parts().map(|(step, range)| (span.begin, step, range)));
+    let turns = parts.flat_map(|(begin, step, range)| {
+        range.enumerate().map(move |(turn, at)| {
             let slip = Slip { kind: SlipKind::BrokenOff, change: Change::Ended { step, turn } };
-            let share = if at == span.begin { 1.0 } else { 0.1 };
-            emit(slip, Edit { range: at..course.tape.len(), made: Made::Nothing }, share);
-        }
-    }
+            let edit = Edit { range: at..course.tape.len(), made: Made::Nothing };
+            (slip, edit, share_of_end(at == begin))
+        })
+    });
+    turns.collect()
 }
 
 /// All slips before the start: in the scramble, if one is known, and in picking up.
 pub(crate) fn start(course: &Course, craft: &Craft<'_>, emit: &mut impl Emit) {
     let scramble = &course.tape[..course.picked_up.start];
-    for (turn, &planned) in scramble.iter().enumerate() {
+    scramble_turns(scramble, 0, emit);
+    scramble_whole(scramble, craft, emit);
+    for &rotation in &craft.rotations {
+        let made = course.hold.then(rotation);
+        let slip = Slip { kind: SlipKind::HeldWrong, change: Change::Holding { planned: course.hold, made } };
+        let edit = Edit { range: course.picked_up.clone(), made: Made::Many(made.turns().to_vec()) };
+        emit(slip, edit, 1.0 / craft.rotations.len() as f64);
+    }
+}
+
+/// Turns of a scramble made otherwise, of which the first has the given number.
+pub(crate) fn scramble_turns(scramble: &[Turn], first: usize, emit: &mut impl Emit) {
+    for (turn, &planned) in (first..).zip(scramble) {
         let mut replace = |kind: SlipKind, planned: Option<Turn>, made: Option<Turn>, share: f64| {
             let slip = Slip { kind, change: Change::Scramble { turn, planned, made } };
             let end = if planned.is_some() { turn + 1 } else { turn };
@@ -232,19 +248,12 @@ pub(crate) fn start(course: &Course, craft: &Craft<'_>, emit: &mut impl Emit) {
             replace(SlipKind::ScrambleTurnAdded, None, Some(made), 1.0 / 18.0);
         }
     }
-    for (turn, pair) in scramble.windows(2).enumerate() {
+    for (turn, pair) in (first..).zip(scramble.windows(2)) {
         let slip = Slip {
             kind: SlipKind::ScrambleTurnsExchanged,
             change: Change::ScrambleOrder { turn, planned: [pair[0], pair[1]] },
         };
         emit(slip, Edit { range: turn..turn + 2, made: Made::Many(vec![pair[1], pair[0]]) }, 1.0);
-    }
-    scramble_whole(scramble, craft, emit);
-    for &rotation in &craft.rotations {
-        let made = course.hold.then(rotation);
-        let slip = Slip { kind: SlipKind::HeldWrong, change: Change::Holding { planned: course.hold, made } };
-        let edit = Edit { range: course.picked_up.clone(), made: Made::Many(made.turns().to_vec()) };
-        emit(slip, edit, 1.0 / craft.rotations.len() as f64);
     }
 }
 

@@ -1,8 +1,9 @@
 //! Slips of tracing and recall: other letters than those that should have been carried out.
 
 use super::act::{Act, Acts};
-use super::course::{Course, Recalled, Span};
+use super::course::{Course, Recalled};
 use super::craft::Craft;
+use super::recall::Retake;
 use crate::slip::{Change, Slip, SlipKind};
 use blind::{Role, Trace};
 use cube::{Orbit, Sticker};
@@ -67,12 +68,16 @@ pub(crate) struct Rework {
 }
 
 impl Rework {
-    /// `before` are the acts of the kind without the slip, `letters` its letters with it. Acts of the letters that are changed count
-    /// as other even if they are the same again.
-    pub(crate) fn new(slip: &LetterSlip, before: &[(Act, usize)], letters: &[Sticker], acts: &Acts<'_>) -> Self {
-        let after = acts.of(slip.orbit, letters);
+    /// `before` are the acts of the kind without the slip, `after` those with it, `meant` the letters that are changed and `taken` how
+    /// many stand there instead. Acts of the letters that are changed count as other even if they are the same again.
+    pub(crate) fn new(
+        before: &[(Act, usize)],
+        after: Vec<(Act, usize)>,
+        meant: Range<usize>,
+        taken: usize,
+    ) -> Self {
         let ahead = |acts: &[(Act, usize)]| {
-            acts.partition_point(|(act, letter)| letter + act.letters() <= slip.from)
+            acts.partition_point(|(act, letter)| letter + act.letters() <= meant.start)
         };
         let behind =
             |acts: &[(Act, usize)], end: usize| acts.len() - acts.partition_point(|(_, letter)| *letter < end);
@@ -81,134 +86,40 @@ impl Rework {
         let both = before.iter().rev().zip(after.iter().rev());
         let same = both.take_while(|(old, new)| old.0 == new.0).count();
         let last = same
-            .min(behind(before, slip.from + slip.meant))
-            .min(behind(&after, slip.from + slip.taken.len()))
+            .min(behind(before, meant.end))
+            .min(behind(&after, meant.start + taken))
             .min(before.len() - first)
             .min(after.len() - first);
         Self { old: first..before.len() - last, new: first..after.len() - last, acts: after }
     }
 }
 
-/// The acts of spans with the numbers of their first letters.
-pub(crate) fn acts_of(spans: &[Span]) -> Vec<(Act, usize)> {
-    spans.iter().map(|span| (span.act, span.letter)).collect()
+/// What a slip makes other of a course.
+pub(crate) fn reworked(slip: &LetterSlip, course: &Course, acts: &Acts<'_>) -> Rework {
+    let before: Vec<(Act, usize)> =
+        course.spans_of(slip.orbit).iter().map(|span| (span.act, span.letter)).collect();
+    let after = acts.of(slip.orbit, &slip.letters_after(course.letters(slip.orbit)));
+    Rework::new(&before, after, slip.from..slip.from + slip.meant, slip.taken.len())
 }
 
+/// Gathers slips of tracing.
 struct Maker<'a> {
     orbit: Orbit,
     letters: &'a [Sticker],
     /// Whether an odd change in the number of letters changes what is done about parity.
     decides_parity: bool,
-    /// Which letters are looked at.
-    within: &'a dyn Fn(Orbit, Range<usize>) -> bool,
     found: &'a mut Vec<LetterSlip>,
 }
 
 impl Maker<'_> {
-    fn replace(&mut self, kind: SlipKind, range: Range<usize>, taken: Vec<Sticker>, share: f64) {
-        let meant = &self.letters[range.clone()];
-        if meant == taken || !(self.within)(self.orbit, range.clone()) {
-            return;
-        }
-        let odd = (meant.len() + taken.len()) % 2 == 1;
-        let parity_changes = odd && self.decides_parity && kind.stage() == crate::slip::Stage::Tracing;
-        let change = Change::Letters {
-            orbit: self.orbit,
-            from: range.start,
-            meant: meant.to_vec(),
-            taken: taken.clone(),
-        };
-        self.found.push(LetterSlip {
-            slip: Slip { kind, change },
-            orbit: self.orbit,
-            from: range.start,
-            meant: range.len(),
-            taken,
-            parity_changes,
-            share,
-        });
-    }
-}
-
-impl Maker<'_> {
-    /// Two letters exchanged, and two pairs: the nearer, the likelier.
-    fn exchanged(&mut self) {
-        let letters = self.letters;
-        let swapped = |range: &Range<usize>, size: usize| {
-            let mut taken = letters[range.clone()].to_vec();
-            let last = taken.len() - size;
-            for at in 0..size {
-                taken.swap(at, last + at);
-            }
-            taken
-        };
-        for first in 0..letters.len() {
-            for second in first + 1..letters.len() {
-                let one_pair = first % 2 == 0 && second == first + 1;
-                if !one_pair && letters[first] != letters[second] {
-                    let range = first..second + 1;
-                    let apart = (second - first) as f64;
-                    let taken = swapped(&range, 1);
-                    self.replace(SlipKind::LettersExchanged, range, taken, 1.0 / (apart * apart));
-                }
-            }
-        }
-        let pairs = letters.len() / 2;
-        for first in 0..pairs {
-            for second in first + 1..pairs {
-                let range = 2 * first..2 * second + 2;
-                let apart = (second - first) as f64;
-                let taken = swapped(&range, 2);
-                self.replace(SlipKind::PairsExchanged, range, taken, 1.0 / (apart * apart));
-            }
+    fn replace(&mut self, kind: SlipKind, range: Range<usize>, taken: &[Sticker], share: f64) {
+        let (from, meant) = (range.start, &self.letters[range]);
+        if meant != taken {
+            let mut slip = Retake { kind, orbit: self.orbit, from, meant, taken, share }.slip();
+            slip.parity_changes = slip.is_odd() && self.decides_parity;
+            self.found.push(slip);
         }
     }
-}
-
-/// All slips of recall on some letters; `within` says which stretches of which kind are looked at.
-pub(crate) fn recall(
-    recalled: &Recalled,
-    craft: &Craft<'_>,
-    within: &dyn Fn(Orbit, Range<usize>) -> bool,
-) -> Vec<LetterSlip> {
-    let mut found = Vec::new();
-    for (orbit, letters) in &recalled.kinds {
-        let mut maker = Maker { orbit: *orbit, letters, decides_parity: false, within, found: &mut found };
-        let scheme = &craft.conventions.kind(*orbit).letters;
-        let targets: Vec<Sticker> = craft.targets(*orbit).collect();
-        let order = scheme.order();
-        for (at, &meant) in letters.iter().enumerate().filter(|&(at, _)| within(*orbit, at..at + 1)) {
-            let place = order.iter().position(|&sticker| sticker == meant).unwrap_or(0);
-            let near = |sticker: Sticker| {
-                order
-                    .iter()
-                    .position(|&other| other == sticker)
-                    .is_some_and(|other| other.abs_diff(place) == 1)
-            };
-            let alike = |sticker: Sticker| craft.catalogue.alike(scheme.of(meant), scheme.of(sticker));
-            let mut others = |kind: SlipKind, counts: &dyn Fn(Sticker) -> bool| {
-                let list: Vec<Sticker> =
-                    targets.iter().copied().filter(|&other| other != meant && counts(other)).collect();
-                for &taken in &list {
-                    maker.replace(kind, at..at + 1, vec![taken], 1.0 / list.len() as f64);
-                }
-            };
-            others(SlipKind::LetterNeighbour, &near);
-            others(SlipKind::LetterAlike, &alike);
-            others(SlipKind::LetterOther, &|_| true);
-            maker.replace(SlipKind::LetterDropped, at..at + 1, Vec::new(), 1.0);
-            maker.replace(SlipKind::LetterDoubled, at..at + 1, vec![meant; 2], 1.0);
-        }
-        for (number, pair) in letters.chunks_exact(2).enumerate() {
-            let range = 2 * number..2 * number + 2;
-            maker.replace(SlipKind::PairDropped, range.clone(), Vec::new(), 1.0);
-            maker.replace(SlipKind::PairDoubled, range.clone(), [pair, pair].concat(), 1.0);
-            maker.replace(SlipKind::PairReversed, range.clone(), vec![pair[1], pair[0]], 1.0);
-        }
-        maker.exchanged();
-        maker.replace(SlipKind::KindForgotten, 0..letters.len(), Vec::new(), 1.0);
-    }
-    found
 }
 
 /// Letters of two kinds carried out each on the other, where they can be: the letters of each kind after it.
@@ -233,7 +144,7 @@ pub(crate) fn tracing(recalled: &Recalled, traces: &[Trace]) -> Vec<LetterSlip> 
         let Some(place) = recalled.kinds.iter().position(|(other, _)| *other == orbit) else { continue };
         let letters = &recalled.kinds[place].1;
         let decides_parity = place == 0;
-        let mut maker = Maker { orbit, letters, decides_parity, within: &|_, _| true, found: &mut found };
+        let mut maker = Maker { orbit, letters, decides_parity, found: &mut found };
         let turns = orbit.stickers_per_piece();
         let steps = trace.steps();
         for cycle in trace.cycles() {
@@ -245,11 +156,11 @@ pub(crate) fn tracing(recalled: &Recalled, traces: &[Trace]) -> Vec<LetterSlip> 
                     let turned = |at: usize| orbit.turned(letters[at], turn);
                     let share = 1.0 / f64::from(turns - 1);
                     if !in_place {
-                        maker.replace(SlipKind::WrongSticker, at..at + 1, vec![turned(at)], share);
+                        maker.replace(SlipKind::WrongSticker, at..at + 1, &[turned(at)], share);
                     }
                     if steps[at].role == Role::Follow && !last {
-                        let taken = (at..range.end).map(turned).collect();
-                        maker.replace(SlipKind::WrongStickerFollowed, at..range.end, taken, share);
+                        let taken: Vec<Sticker> = (at..range.end).map(turned).collect();
+                        maker.replace(SlipKind::WrongStickerFollowed, at..range.end, &taken, share);
                     }
                 }
             }
@@ -260,17 +171,17 @@ pub(crate) fn tracing(recalled: &Recalled, traces: &[Trace]) -> Vec<LetterSlip> 
                 (true, ..) => None,
             };
             if let Some(kind) = missed {
-                maker.replace(kind, range.clone(), Vec::new(), 1.0);
+                maker.replace(kind, range.clone(), &[], 1.0);
             }
             if !in_place {
-                maker.replace(SlipKind::ClosedEarly, range.end - 1..range.end, Vec::new(), 1.0);
+                maker.replace(SlipKind::ClosedEarly, range.end - 1..range.end, &[], 1.0);
             } else if orbit == Orbit::Corner && !cycle.holds_buffer {
                 let [first, second] = [range.start, range.end - 1];
                 let other = orbit
                     .stickers_from(letters[first])
                     .find(|&sticker| sticker != letters[first] && sticker != letters[second]);
                 if let Some(other) = other {
-                    maker.replace(SlipKind::TwistOtherWay, second..range.end, vec![other], 1.0);
+                    maker.replace(SlipKind::TwistOtherWay, second..range.end, &[other], 1.0);
                 }
             }
         }

@@ -13,7 +13,7 @@
 //! - *act*: what is carried out as one: a letter, a pair, parity (`act.rs`); after a slip of letters the acts of its kind are a *line*
 //!   (`search.rs`), of which some were *brought* in by the slip.
 //! - *candidate*: a slip at its place, with its *edits*, stretches of the tape and what was turned instead (`hands.rs` for
-//!   the hands, `memo_slips.rs` for letters); all of them are the *space* (`space.rs`).
+//!   the hands, `memo_slips.rs` and `recall.rs` for letters); all of them are the *space* (`space.rs`).
 //! - *class*: candidates that change the outcome by the same element of the group. Elements that differ only in how the puzzle
 //!   is held in the end share one *key up to hold*.
 //! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
@@ -31,6 +31,7 @@ mod memo_slips;
 mod observed;
 mod partial;
 mod question;
+mod recall;
 mod search;
 mod space;
 mod told;

@@ -2,10 +2,13 @@
 
 use super::act::Act;
 use super::course::{Course, Span};
-use super::memo_slips::{self, LetterSlip, Rework, acts_of};
+use super::hands::{self, Edit};
+use super::memo_slips::{LetterSlip, Rework, reworked};
+use super::recall::{Retake, recall};
 use super::space::{Candidate, Space, letter_edits, moved};
 use super::{traced, within};
-use cube::{Element, ElementKey as Key, Right};
+use crate::slip::SlipKind;
+use cube::{Element, ElementKey as Key, Right, Sticker};
 use rustc_hash::FxHashMap;
 use std::ops::Range;
 
@@ -21,6 +24,9 @@ pub(crate) enum Story {
     /// A slip of tracing or recall, and one of the hands in letters that only it brought in: in which act
     /// of the line after it, and which slip within that.
     Inside { letters: u32, act: u32, slip: u32 },
+    /// A slip of tracing or recall, and the attempt broken off in letters that only it brought in: in which act of the line after it,
+    /// and before which of its turns.
+    Stopped { letters: u32, act: u32, turn: u32 },
     /// A slip of tracing or recall, and another of recall that only the first makes possible.
     Twice { letters: u32, second: u32 },
     /// Two slips of tracing that both decide about parity.
@@ -97,10 +103,8 @@ pub(crate) struct Line {
 
 impl Line {
     pub(crate) fn new(slip: &LetterSlip, space: &Space<'_>) -> Self {
-        let (course, acts) = (space.course, &space.craft.acts);
-        let letters = slip.letters_after(course.letters(slip.orbit));
-        let Rework { mut acts, new: mut brought, .. } =
-            Rework::new(slip, &acts_of(course.spans_of(slip.orbit)), &letters, acts);
+        let course = space.course;
+        let Rework { mut acts, new: mut brought, .. } = reworked(slip, course, &space.craft.acts);
         let mut end = course.stretch(slip.orbit).end;
         if slip.decides_parity(course) {
             brought.end = acts.len();
@@ -189,64 +193,88 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
             }
         }
         let prior = 2.0 * prior * outer.weight;
-        for (at, second) in second_letter_slips(space, slip, &line).iter().enumerate() {
-            if group.key_up_to_hold(&second.effect) == effects[2] {
-                let weight = prior * second.slip.share * space.scale(second.slip.slip.kind);
-                found.add(effects, weight, Story::Twice { letters: number as u32, second: at as u32 });
+        stopped(space, &line, effects[2], &mut |act, turn, share| {
+            let weight = prior * share * space.scale(SlipKind::BrokenOff);
+            found.add(effects, weight, Story::Stopped { letters: number as u32, act, turn });
+        });
+        let mut second = 0;
+        second_letter_slips(space, slip, &line, &mut |retake, effect| {
+            if group.key_up_to_hold(effect) == effects[2] {
+                let weight = prior * retake.share * space.scale(retake.kind);
+                found.add(effects, weight, Story::Twice { letters: number as u32, second });
+            }
+            second += 1;
+        });
+    }
+}
+
+/// Calls for each turn of what a slip brought in before which nothing more need be made: the act, the turn in it, and the share.
+fn stopped(space: &Space<'_>, line: &Line, rest: Key, emit: &mut dyn FnMut(u32, u32, f64)) {
+    let group = space.group;
+    for (at, act, after) in line.brought() {
+        let laid = space.craft.acts.laid(act);
+        let mut left = *after;
+        for (turn, &made) in laid.turns.iter().enumerate().rev() {
+            left = group.turn(made).then(&left);
+            if group.key_up_to_hold(&left.inverse()) == rest {
+                emit(at as u32, turn as u32, hands::share_of_end(turn == 0));
             }
         }
     }
 }
 
-/// A slip of recall after another one, with what it changes at the end.
-pub(crate) struct Second {
-    pub(crate) slip: LetterSlip,
-    effect: Element,
-}
-
-/// The slips of recall that only another slip makes possible: in letters that it brought in, or in a pair or two of which they
-/// are part; in pairs that are others since it made their number odd or even; and anywhere before the parity algorithm where it
-/// decides about that. A letter taken for another twice is one slip.
-pub(crate) fn second_letter_slips(space: &Space<'_>, first: &LetterSlip, line: &Line) -> Vec<Second> {
-    let after = first.applied(&space.course.recalled);
+/// Calls for the slips of recall that only another slip makes possible, with what they change at the end: in letters that it brought
+/// in, or in a pair or two of which they are part; in pairs that are others since it made their number odd or even; and anywhere
+/// before the parity algorithm where it decides about that. A letter taken for another twice is one slip.
+fn second_letter_slips(
+    space: &Space<'_>,
+    first: &LetterSlip,
+    line: &Line,
+    emit: &mut dyn FnMut(&Retake<'_>, &Element),
+) {
+    let acts = &space.craft.acts;
+    let letters = first.letters_after(space.course.letters(first.orbit));
+    let is_kind = |(act, _): &&(Act, usize)| *act != Act::Parity;
     // The letters of the acts that are others because of it: more than its own where letters go in pairs.
     let own = first.from..first.from + first.taken.len();
-    let of_acts = line.acts[line.brought.clone()].iter().filter(|(act, _)| *act != Act::Parity);
-    let brought = of_acts.fold(own, |so_far, (act, letter)| {
+    let brought = line.acts[line.brought.clone()].iter().filter(is_kind).fold(own, |so_far, (act, letter)| {
         so_far.start.min(*letter)..so_far.end.max(letter + act.letters())
     });
-    let in_pairs = !space.craft.acts.one_by_one(first.orbit);
+    let one_by_one = acts.one_by_one(first.orbit);
     let decides = first.decides_parity(space.course);
-    let mut second = memo_slips::recall(&after, space.craft, &|orbit, range| {
-        let touches = range.start < brought.end && range.end > brought.start;
+    let touches = |range: &Range<usize>| {
         let other_pair = first.is_odd() && range.len() > 1 && range.end > first.from;
         let before_parity = decides && range.start >= first.from;
-        // A letter more or less before the pair changes it too; which that is, is seen below.
-        let shifts = in_pairs && range.start < brought.end;
-        orbit == first.orbit && (touches || other_pair || before_parity || shifts)
-    });
-    if first.meant == 1 && first.taken.len() == 1 {
-        second.retain(|slip| slip.meant > 1 || slip.taken.len() > 1 || slip.from != first.from);
-    }
-    let letters = first.letters_after(space.course.letters(first.orbit));
-    let acts = &space.craft.acts;
-    let second = second.into_iter().filter_map(|slip| {
-        let kind = line.acts.iter().filter(|(act, _)| *act != Act::Parity).count();
-        let rework = Rework::new(&slip, &line.acts[..kind], &slip.letters_after(&letters), acts);
-        let touches = rework.old.start < line.brought.end && rework.old.end > line.brought.start
-            || rework.old.start == rework.old.end && line.brought.contains(&rework.old.start);
-        let is_letters = |range: &Range<usize>| range.start < brought.end && slip.from + slip.meant > brought.start;
-        let other_pair = first.is_odd() && slip.meant > 1 && slip.from + slip.meant > first.from;
-        if in_pairs && !(touches || is_letters(&brought) || other_pair || decides) {
-            return None;
+        (range.start < brought.end && range.end > brought.start) || other_pair || before_parity
+    };
+    // A letter more or less before a pair changes it too; which that is, is seen by the acts.
+    let within = |range: Range<usize>| touches(&range) || (!one_by_one && range.start < brought.end);
+    let kind = line.acts.iter().filter(is_kind).count();
+    let one_for_one = first.meant == 1 && first.taken.len() == 1;
+    recall(first.orbit, &letters, space.craft, &within, &mut |retake| {
+        if one_for_one && retake.from == first.from && retake.meant.len() == 1 && retake.taken.len() == 1 {
+            return;
         }
-        let from = line.from(rework.old.start);
-        let made = rework.acts[rework.new].iter();
-        let made = made.fold(from.inverse(), |so_far, (act, _)| so_far.then(&acts.element(*act)));
-        let effect = made.then(line.from(rework.old.end));
-        Some(Second { slip, effect })
+        let range = retake.range();
+        let effect = |old: Range<usize>, new: &mut dyn Iterator<Item = Act>| {
+            let made = new.fold(line.from(old.start).inverse(), |so_far, act| so_far.then(&acts.element(act)));
+            made.then(line.from(old.end))
+        };
+        if one_by_one {
+            let act = |&target: &Sticker| Act::Letter { orbit: first.orbit, target, second: false };
+            emit(retake, &effect(range, &mut retake.taken.iter().map(act)));
+            return;
+        }
+        let mut after = letters.clone();
+        after.splice(range.clone(), retake.taken.iter().copied());
+        let after = acts.of(first.orbit, &after);
+        let rework = Rework::new(&line.acts[..kind], after, range.clone(), retake.taken.len());
+        let (old, own) = (rework.old, &line.brought);
+        let overlaps = (old.start < own.end && old.end > own.start) || (old.is_empty() && own.contains(&old.start));
+        if touches(&range) || overlaps {
+            emit(retake, &effect(old, &mut rework.acts[rework.new].iter().map(|(act, _)| *act)));
+        }
     });
-    second.collect()
 }
 
 impl Space<'_> {
@@ -264,15 +292,15 @@ impl Space<'_> {
             let (slip, candidate) = &self.letter_slips[number as usize];
             (slip, base(*candidate))
         };
-        let inner = |slip: &LetterSlip, act: u32, inner: u32| -> Option<Candidate> {
+        let span_of = |slip: &LetterSlip, act: u32, course: &Course| -> Option<Span> {
             let (act, letter) = *Line::new(slip, self).acts.get(act as usize)?;
-            let course = self.after(slip);
-            let is_it = |span: &&Span| {
-                span.act == act && (act == Act::Parity || span.letter == letter)
-            };
-            let span = *course.spans.iter().find(is_it)?;
-            let local = self.local(act);
-            Some(moved(local.candidates.get(inner as usize)?, letter, span.begin))
+            let is_it = |span: &&Span| span.act == act && (act == Act::Parity || span.letter == letter);
+            course.spans.iter().find(is_it).copied()
+        };
+        let inner = |slip: &LetterSlip, act: u32, inner: u32| -> Option<Candidate> {
+            let span = span_of(slip, act, &self.after(slip))?;
+            let local = self.local(span.act);
+            Some(moved(local.candidates.get(inner as usize)?, span.letter, span.begin))
         };
         match story {
             Story::Single(one) => vec![base(one)],
@@ -282,16 +310,29 @@ impl Space<'_> {
                 let (outer, candidate) = letters(number);
                 std::iter::once(candidate).chain(inner(outer, act, slip)).collect()
             }
+            Story::Stopped { letters: number, act, turn } => {
+                let (outer, candidate) = letters(number);
+                let course = self.after(outer);
+                let all = hands::ends(&course);
+                let span = span_of(outer, act, &course);
+                let is_it = |edit: &Edit| span.is_some_and(|span| edit.range.start == span.begin + turn as usize);
+                let end = all.into_iter().find(|(_, edit, _)| is_it(edit));
+                let end = end.map(|(slip, edit, share)| Candidate { slip, edits: vec![edit], weight: share });
+                std::iter::once(candidate).chain(end).collect()
+            }
             Story::Twice { letters: number, second } => {
                 let (outer, candidate) = letters(number);
                 let course = self.after(outer);
-                let all = second_letter_slips(self, outer, &Line::new(outer, self));
-                let second = all.into_iter().nth(second as usize).map(|Second { slip, .. }| Candidate {
-                    edits: letter_edits(&slip, &course, self.craft),
-                    slip: slip.slip,
-                    weight: slip.share,
+                let (mut told, mut at) = (vec![candidate], 0);
+                second_letter_slips(self, outer, &Line::new(outer, self), &mut |retake, _| {
+                    if at == second {
+                        let slip = retake.slip();
+                        let edits = letter_edits(&slip, &course, self.craft);
+                        told.push(Candidate { edits, weight: slip.share, slip: slip.slip });
+                    }
+                    at += 1;
                 });
-                std::iter::once(candidate).chain(second).collect()
+                told
             }
             Story::Within { whole, slip } => {
                 let outer = base(whole);

@@ -5,7 +5,8 @@ use super::act::Act;
 use super::course::{Carried, Course, Span};
 use super::craft::Craft;
 use super::hands::{self, Edit, Made};
-use super::memo_slips::{self, LetterSlip, Rework, acts_of};
+use super::memo_slips::{self, LetterSlip, reworked};
+use super::recall::recall;
 use super::{Plan, Setting};
 use crate::slip::{ActionStep, Change, Slip, SlipKind};
 use blind::Trace;
@@ -146,7 +147,9 @@ impl<'a> Space<'a> {
         for span in &course.spans {
             hands::execution(&course.tape, span, craft, &mut emit);
         }
-        hands::broken_off(course, &mut emit);
+        for (slip, edit, share) in hands::ends(course) {
+            emit(slip, edit, share);
+        }
         if let Some((step, range)) = course.spans.last().and_then(|span| span.parts().last()) {
             hands::added(step, range.len(), range.end, &mut emit);
         }
@@ -158,7 +161,9 @@ impl<'a> Space<'a> {
         }
         let mut letter_slips = memo_slips::tracing(&course.recalled, &plan.traces);
         letter_slips.extend(retraced(plan));
-        letter_slips.extend(memo_slips::recall(&course.recalled, craft, &|_, _| true));
+        for (orbit, letters) in &course.recalled.kinds {
+            recall(*orbit, letters, craft, &|_| true, &mut |retake| letter_slips.push(retake.slip()));
+        }
         for slip in letter_slips.into_iter().filter(|slip| craft.catalogue.weight(slip.slip.kind) > 0.0) {
             let edits = letter_edits(&slip, course, craft);
             self.letter_slips.push((slip.clone(), self.candidates.len() as u32));
@@ -185,11 +190,10 @@ impl<'a> Space<'a> {
         for (slip, candidate) in &self.letter_slips {
             brings[*candidate as usize] = slip.brings_in();
         }
-        type Done = Vec<(std::ops::Range<usize>, Vec<Turn>)>;
-        let mut known: FxHashMap<Done, usize> = FxHashMap::default();
+        let mut known: FxHashMap<(Change, Vec<Edit>), usize> = FxHashMap::default();
         for at in 0..self.candidates.len() {
-            let edits = &self.candidates[at].edits;
-            let key: Done = edits.iter().map(|edit| (edit.range.clone(), edit.made.turns())).collect();
+            let Candidate { slip, edits, .. } = &self.candidates[at];
+            let key = (slip.change.clone(), edits.clone());
             let Some(&other) = known.get(&key) else {
                 known.insert(key, at);
                 continue;
@@ -308,8 +312,7 @@ fn retraced(plan: &Plan<'_>) -> Vec<LetterSlip> {
 
 /// What a slip of tracing or recall replaces on the tape.
 pub(crate) fn letter_edits(slip: &LetterSlip, course: &Course, craft: &Craft<'_>) -> Vec<Edit> {
-    let letters = slip.letters_after(course.letters(slip.orbit));
-    let rework = Rework::new(slip, &acts_of(course.spans_of(slip.orbit)), &letters, &craft.acts);
+    let rework = reworked(slip, course, &craft.acts);
     let mut turns: Vec<Turn> = Vec::new();
     for (act, _) in &rework.acts[rework.new] {
         turns.extend(&craft.acts.laid(*act).turns);

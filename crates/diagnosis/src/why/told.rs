@@ -66,6 +66,7 @@ impl Told {
             Some(
                 Story::Inside { .. }
                 | Story::Twice { .. }
+                | Story::Stopped { .. }
                 | Story::Within { .. }
                 | Story::Traced { .. }
                 | Story::TracedAgainst { .. },

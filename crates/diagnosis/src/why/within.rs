@@ -1,5 +1,5 @@
-//! A slip of one turn within what another slip made instead of a whole step: in the algorithm made once more, in another letter's
-//! set-up.
+//! A slip of one turn within what another slip made instead of several: in the algorithm made once more, in another letter's set-up,
+//! in a scramble made as in a mirror.
 
 use super::hands::{self, Edit, Made};
 use super::search::{Found, Story};
@@ -7,32 +7,55 @@ use super::space::{Candidate, Space};
 use crate::slip::{ActionStep, Change, Slip};
 use cube::{Element, Turn};
 
-/// The step of a slip that replaces a whole one, and what it makes instead.
-fn made_whole(candidate: &Candidate) -> Option<(ActionStep, &[Turn])> {
-    let step = match candidate.slip.change {
-        Change::Whole { step, .. } => step,
-        Change::Parity { made: true } => ActionStep::Parity,
-        _ => return None,
-    };
-    match candidate.edits.first().map(|edit| &edit.made) {
-        Some(Made::Many(turns)) => Some((step, turns)),
-        _ => None,
-    }
+/// What a slip makes instead of several turns.
+#[derive(Clone, Copy)]
+enum Instead<'a> {
+    /// Of a whole step.
+    Step(ActionStep, &'a [Turn]),
+    /// Of some turns of the scramble.
+    Scramble(&'a [Turn]),
 }
 
-/// Calls for each slip of one turn in `turns` with its place among them, and its share among the slips of its kind there.
-fn turns_otherwise(
-    step: ActionStep,
-    turns: &[Turn],
-    space: &Space<'_>,
-    emit: &mut impl FnMut(Slip, Edit, f64),
-) {
-    for (at, &turn) in turns.iter().enumerate() {
-        // Before its first turn it is a slip at a place that the step has without the other slip too.
-        if at > 0 {
-            hands::added(step, at, at, emit);
+impl<'a> Instead<'a> {
+    fn of(candidate: &'a Candidate) -> Option<Self> {
+        let Some(Made::Many(turns)) = candidate.edits.first().map(|edit| &edit.made) else { return None };
+        match candidate.slip.change {
+            Change::Whole { step, .. } => Some(Self::Step(step, turns)),
+            Change::Parity { made: true } => Some(Self::Step(ActionStep::Parity, turns)),
+            Change::ScrambleWhole { .. } | Change::ScrambleOrder { .. } => Some(Self::Scramble(turns)),
+            Change::Parity { made: false }
+            | Change::Letters { .. }
+            | Change::Turn { .. }
+            | Change::Held { .. }
+            | Change::Scramble { .. }
+            | Change::Buffer { .. }
+            | Change::Kinds { .. }
+            | Change::Ended { .. }
+            | Change::Holding { .. } => None,
         }
-        hands::changed(step, at, at, turn, space.craft, emit);
+    }
+
+    const fn turns(self) -> &'a [Turn] {
+        match self {
+            Self::Step(_, turns) | Self::Scramble(turns) => turns,
+        }
+    }
+
+    /// Calls for each slip of one turn in them with its place on the tape, where they begin at the given place, and its share among
+    /// the slips of its kind there.
+    fn otherwise(self, begin: usize, space: &Space<'_>, emit: &mut impl FnMut(Slip, Edit, f64)) {
+        match self {
+            Self::Step(step, turns) => {
+                for (at, &turn) in turns.iter().enumerate() {
+                    // Before its first turn it is a slip at a place that the step has without the other slip too.
+                    if at > 0 {
+                        hands::added(step, at, begin + at, emit);
+                    }
+                    hands::changed(step, at, begin + at, turn, space.craft, emit);
+                }
+            }
+            Self::Scramble(turns) => hands::scramble_turns(turns, begin, emit),
+        }
     }
 }
 
@@ -41,7 +64,11 @@ pub(crate) fn pairs(space: &Space<'_>, difference: &Element, prior: f64, found: 
     let group = space.group;
     let wanted = group.key_up_to_hold(difference);
     for (number, outer) in space.candidates.iter().enumerate() {
-        let (Some((step, turns)), [edit]) = (made_whole(outer), outer.edits.as_slice()) else { continue };
+        let (Some(instead), [edit]) = (Instead::of(outer), outer.edits.as_slice()) else { continue };
+        if outer.weight <= 0.0 {
+            continue;
+        }
+        let (begin, turns) = (edit.range.start, instead.turns());
         // What stands before each turn that is made, from the end of the attempt, and what follows it.
         let mut before = vec![space.carried.before[edit.range.start]];
         before.extend(turns.iter().scan(before[0], |so_far, &turn| {
@@ -53,11 +80,12 @@ pub(crate) fn pairs(space: &Space<'_>, difference: &Element, prior: f64, found: 
             after[at] = group.turn(turn).then(&after[at + 1]);
         }
         let mut slip_number = 0;
-        turns_otherwise(step, turns, space, &mut |slip, edit, share| {
+        instead.otherwise(begin, space, &mut |slip, edit, share| {
             let made = edit.made.turns();
-            let so_far =
-                made.iter().fold(before[edit.range.start], |so_far, &turn| so_far.then(group.turn(turn)));
-            if group.key_up_to_hold(&so_far.then(&after[edit.range.end])) == wanted {
+            let so_far = made
+                .iter()
+                .fold(before[edit.range.start - begin], |so_far, &turn| so_far.then(group.turn(turn)));
+            if group.key_up_to_hold(&so_far.then(&after[edit.range.end - begin])) == wanted {
                 let effect = space.effect(&outer.edits, &space.carried);
                 let rest = effect.inverse().then(difference);
                 let effects = [0, group.key_up_to_hold(&effect), group.key_up_to_hold(&rest)];
@@ -71,12 +99,10 @@ pub(crate) fn pairs(space: &Space<'_>, difference: &Element, prior: f64, found: 
 
 /// The second slip of [`Story::Within`], on the tape that the first one left.
 pub(crate) fn second(space: &Space<'_>, outer: &Candidate, number: u32) -> Option<Candidate> {
-    let (step, turns) = made_whole(outer)?;
-    let start = outer.edits.first()?.range.start;
+    let begin = outer.edits.first()?.range.start;
     let mut all = Vec::new();
-    turns_otherwise(step, turns, space, &mut |slip, edit: Edit, share| {
-        let range = edit.range.start + start..edit.range.end + start;
-        all.push(Candidate { slip, edits: vec![Edit { range, ..edit }], weight: share });
+    Instead::of(outer)?.otherwise(begin, space, &mut |slip, edit: Edit, share| {
+        all.push(Candidate { slip, edits: vec![edit], weight: share });
     });
     all.into_iter().nth(number as usize)
 }
