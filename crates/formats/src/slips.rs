@@ -7,8 +7,26 @@ use diagnosis::{Alike, Catalogue, CatalogueError, SlipKind, Stage};
 use std::fmt::Write as _;
 use thiserror::Error;
 
-/// The version that is written. Version 0, from before there were versions, says the same without its number.
-pub const VERSION: Version = Version(1);
+/// The version that is written. Version 1 knew fewer kinds of slip; version 0, from before there were versions, says the same without
+/// its number.
+pub const VERSION: Version = Version(2);
+
+/// What version 1 did not know.
+const SINCE_2: [SlipKind; 13] = [
+    SlipKind::ScrambleTurnAdded,
+    SlipKind::ScrambleTurnsExchanged,
+    SlipKind::ScrambleMirrored,
+    SlipKind::ScrambledInOtherHold,
+    SlipKind::TracedFromOtherBuffer,
+    SlipKind::LettersExchanged,
+    SlipKind::KindsExchanged,
+    SlipKind::KindForgotten,
+    SlipKind::SetupLeftOut,
+    SlipKind::SetupDoubled,
+    SlipKind::SetupWrongWay,
+    SlipKind::SetupUndoneTwice,
+    SlipKind::BrokenOff,
+];
 
 /// The most bytes that are read.
 pub const MOST_BYTES: usize = 64 << 10;
@@ -42,20 +60,29 @@ pub enum SlipsError {
 /// ```
 pub fn read(text: &str) -> Result<Catalogue, SlipsError> {
     let toml = Toml::read(text, MOST_BYTES)?;
-    let (_, mut keys) = toml.versioned(Document::Slips, VERSION, &KEYS)?;
+    let (version, mut keys) = toml.versioned(Document::Slips, VERSION, &KEYS)?;
     let strength = above_zero(&keys.need("strength")?)?;
     let shares = keys.need("slips")?;
     let slips = shares.numbers().and_then(|shares| <[f64; 3]>::try_from(shares).ok());
     let good = |shares: &[f64; 3]| shares.iter().all(|&share| share > 0.0);
     let slips = slips.filter(good).ok_or_else(|| shares.wrong_sort(Needs::ThreeShares))?;
     let mut weights = [0.0; SlipKind::ALL.len()];
+    let unknown_then = |kind: &SlipKind| version < VERSION && SINCE_2.contains(kind);
     for stage in Stage::ALL {
         let kinds: Vec<SlipKind> = SlipKind::ALL.into_iter().filter(|kind| kind.stage() == stage).collect();
         let names: Vec<&str> = kinds.iter().map(|kind| kind.name()).collect();
         let mut table = keys.need(stage.name())?.table()?.only(&names)?;
-        for kind in kinds {
+        for kind in kinds.into_iter().filter(|kind| !unknown_then(kind)) {
             weights[kind.index()] = above_zero(&table.need(kind.name())?)?;
         }
+    }
+    // What could not be said then is estimated, in proportion to what was.
+    let estimates = Catalogue::default();
+    let (new, old): (Vec<SlipKind>, Vec<SlipKind>) = SlipKind::ALL.into_iter().partition(unknown_then);
+    let said: f64 = old.iter().map(|kind| weights[kind.index()]).sum();
+    let estimated: f64 = old.iter().map(|kind| estimates.weight(*kind)).sum();
+    for kind in new {
+        weights[kind.index()] = estimates.weight(kind) * said / estimated;
     }
     let mut groups = keys.need("alike")?.table()?.only(&["sound", "shape"])?;
     let texts = |entry: Entry<'_>| -> Result<Vec<String>, DocumentError> {

@@ -94,25 +94,27 @@ impl Voice {
 
     /// A step of the execution: "letter 5 of the corners, H, undoing the set-up".
     pub fn step(&self, step: &ActionStep, conventions: &Conventions) -> String {
-        match step {
-            ActionStep::Parity => self.word("place-parity"),
-            ActionStep::Letter { orbit, letter, target, part } => {
-                let part = match part {
-                    Part::Setup => "setup",
-                    Part::Algorithm => "algorithm",
-                    Part::Undo => "undo",
-                };
-                self.say(
-                    "place-letter",
-                    &[
-                        ("position", (letter + 1).into()),
-                        ("kinds", self.kinds(*orbit).into()),
-                        ("letter", conventions.kind(*orbit).letters.of(*target).into()),
-                        ("part", part.into()),
-                    ],
-                )
-            }
-        }
+        let (Some(orbit), Some((first, targets))) = (step.orbit(), step.letters()) else {
+            return self.word("place-parity");
+        };
+        let part = match step.part() {
+            Part::Setup => "setup",
+            Part::Algorithm => "algorithm",
+            Part::Undo => "undo",
+        };
+        let letters = &conventions.kind(orbit).letters;
+        let last = first + targets.len();
+        let message = if targets.len() == 1 { "place-letter" } else { "place-letters" };
+        self.say(
+            message,
+            &[
+                ("position", (first + 1).into()),
+                ("last", last.into()),
+                ("kinds", self.kinds(orbit).into()),
+                ("letter", letters.grouped(targets, true).into()),
+                ("part", part.into()),
+            ],
+        )
     }
 
     /// Where moves first differ from a plan, and how.

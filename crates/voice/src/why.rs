@@ -4,7 +4,7 @@ use crate::Voice;
 use crate::check::capital;
 use blind::Conventions;
 use cube::{Orbit, Sticker, Turn, display_turns};
-use diagnosis::{ActionStep, Ask, ByHand, Change, HandExplanation, Part, Plan, Slip, Stage, WhyError};
+use diagnosis::{Ask, ByHand, Change, HandExplanation, Part, Plan, Slip, Stage, WhyError};
 use fluent_bundle::FluentValue;
 use formats::observed::ObservedError;
 
@@ -35,6 +35,17 @@ impl Voice {
                 ])
             }
             Change::Parity { .. } => say(&[]),
+            Change::Buffer { orbit, buffer, taken } => say(&[
+                ("kinds", self.kinds(*orbit).into()),
+                ("buffer", orbit.name(*buffer).into()),
+                ("taken", conventions.kind(*orbit).letters.grouped(taken, true).into()),
+            ]),
+            Change::Kinds { orbits: [first, second], .. } => {
+                say(&[("kinds", self.kinds(*first).into()), ("others", self.kinds(*second).into())])
+            }
+            Change::Ended { step, turn } => {
+                say(&[("where", self.step(step, conventions).into()), ("turn", (turn + 1).into())])
+            }
             Change::Turn { step, turn, planned, made } => say(&[
                 ("where", self.step(step, conventions).into()),
                 ("turn", (turn + 1).into()),
@@ -42,12 +53,9 @@ impl Voice {
                 ("made", turn_of(*made).into()),
             ]),
             Change::Whole { step, planned, made, of } => {
-                let other = match (step, of) {
-                    (ActionStep::Letter { orbit, .. }, Some(other)) => {
-                        self.lettered(*orbit, *other, &conventions.kind(*orbit).letters)
-                    }
-                    _ => String::new(),
-                };
+                let other = step.orbit().zip(*of).map_or_else(String::new, |(orbit, other)| {
+                    self.lettered(orbit, other, &conventions.kind(orbit).letters)
+                });
                 say(&[
                     ("where", self.step(step, conventions).into()),
                     ("planned", moves(planned).into()),
@@ -61,9 +69,18 @@ impl Voice {
             ]),
             Change::Scramble { turn, planned, made } => say(&[
                 ("turn", (turn + 1).into()),
-                ("planned", moves(&[*planned]).into()),
+                ("planned", turn_of(*planned).into()),
                 ("made", turn_of(*made).into()),
             ]),
+            Change::ScrambleOrder { turn, planned: [first, second] } => say(&[
+                ("turn", (turn + 1).into()),
+                ("next", (turn + 2).into()),
+                ("planned", moves(&[*first, *second]).into()),
+                ("made", moves(&[*second, *first]).into()),
+            ]),
+            Change::ScrambleWhole { hold, .. } => {
+                say(&[("made", moves_or_nothing(hold.map_or(&[][..], |hold| hold.turns())).into())])
+            }
             Change::Holding { planned, made } => say(&[
                 ("planned", moves_or_nothing(planned.turns()).into()),
                 ("made", moves_or_nothing(made.turns()).into()),
@@ -154,11 +171,7 @@ impl Voice {
             WhyError::Method(error) => self.method_error(error),
             WhyError::NotProven(fault) => self.not_proven(*fault),
             WhyError::Execution(error) => self.execution_error(error),
-            WhyError::NotOneSwap(orbit) => {
-                self.say("why-not-one-swap", &[("kinds", self.kinds(*orbit).into())])
-            }
             WhyError::Size(size) => self.say("why-size", &[("size", size.to_string().into())]),
-            WhyError::EdgesExchanged => self.word("why-edges-exchanged"),
             WhyError::OtherSize { planned, seen } => self.say(
                 "why-other-size",
                 &[("planned", planned.to_string().into()), ("seen", seen.to_string().into())],

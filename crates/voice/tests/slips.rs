@@ -44,13 +44,21 @@ fn example(kind: SlipKind) -> Slip {
     };
     let scramble = |made: &str| Change::Scramble {
         turn: 6,
-        planned: turns("R2")[0],
+        planned: Some(turns("R2")[0]),
         made: turns(made).first().copied(),
     };
     let x2 = Rotation::all().find(|rotation| rotation.turns() == turns("x2")).unwrap();
     let change = match kind {
         SlipKind::ScrambleTurnWrong => scramble("L2"),
         SlipKind::ScrambleTurnLeftOut => scramble(""),
+        SlipKind::ScrambleTurnAdded => {
+            Change::Scramble { turn: 6, planned: None, made: turns("L2").first().copied() }
+        }
+        SlipKind::ScrambleTurnsExchanged => {
+            Change::ScrambleOrder { turn: 6, planned: [turns("R2")[0], turns("U")[0]] }
+        }
+        SlipKind::ScrambleMirrored => Change::ScrambleWhole { hold: None, made: turns("L' U2") },
+        SlipKind::ScrambledInOtherHold => Change::ScrambleWhole { hold: Some(x2), made: turns("R D2") },
         SlipKind::HeldWrong => Change::Holding { planned: Rotation::NONE, made: x2 },
         SlipKind::WrongStickerFollowed => letters(Orbit::Corner, "HCM", "XRB"),
         SlipKind::WrongSticker => letters(Orbit::Corner, "H", "X"),
@@ -59,6 +67,11 @@ fn example(kind: SlipKind) -> Slip {
         SlipKind::FlipMissed => letters(Orbit::Midge, "CI", ""),
         SlipKind::TwistMissed => letters(Orbit::Corner, "CM", ""),
         SlipKind::TwistOtherWay => letters(Orbit::Corner, "M", "J"),
+        SlipKind::TracedFromOtherBuffer => Change::Buffer {
+            orbit: Orbit::Corner,
+            buffer: Orbit::Corner.sticker("UFR").unwrap(),
+            taken: targets(Orbit::Corner, "HCM"),
+        },
         SlipKind::ParityOverlooked => Change::Parity { made: false },
         SlipKind::ParityWithoutNeed => Change::Parity { made: true },
         SlipKind::LetterNeighbour => letters(Orbit::Corner, "H", "I"),
@@ -68,6 +81,12 @@ fn example(kind: SlipKind) -> Slip {
         SlipKind::LetterDoubled => letters(Orbit::Corner, "H", "HH"),
         SlipKind::PairDoubled => letters(Orbit::Corner, "HC", "HCHC"),
         SlipKind::PairReversed => letters(Orbit::Corner, "HC", "CH"),
+        SlipKind::LettersExchanged => letters(Orbit::Corner, "HCM", "MCH"),
+        SlipKind::KindsExchanged => Change::Kinds {
+            orbits: [Orbit::Corner, Orbit::Midge],
+            taken: [targets(Orbit::Corner, "HC"), targets(Orbit::Midge, "MJ")],
+        },
+        SlipKind::KindForgotten => letters(Orbit::Corner, "HCMJ", ""),
         SlipKind::PairsExchanged => letters(Orbit::Corner, "HCMJ", "MJHC"),
         SlipKind::TurnOtherWay => turn("U'", "U"),
         SlipKind::TurnHalf => turn("U'", "U2"),
@@ -76,6 +95,19 @@ fn example(kind: SlipKind) -> Slip {
         SlipKind::TurnAdded => turn("", "F"),
         SlipKind::TurnOtherFace => turn("U'", "F'"),
         SlipKind::TurnWide => turn("U'", "Uw'"),
+        SlipKind::SetupLeftOut => whole(Part::Setup, "R' D", ""),
+        SlipKind::SetupDoubled => whole(Part::Setup, "R'", "R' R'"),
+        SlipKind::SetupWrongWay => whole(Part::Setup, "R' D", "D' R"),
+        SlipKind::SetupUndoneTwice => whole(Part::Undo, "R'", "R' R'"),
+        SlipKind::BrokenOff => Change::Ended {
+            step: ActionStep::Pair {
+                orbit: Orbit::Corner,
+                letter: 4,
+                targets: [targets(Orbit::Corner, "H")[0], targets(Orbit::Corner, "C")[0]],
+                part: Part::Algorithm,
+            },
+            turn: 0,
+        },
         SlipKind::SetupNotUndone => whole(Part::Undo, "R' D", ""),
         SlipKind::SetupUndoneWrongWay => whole(Part::Undo, "R'", "R"),
         SlipKind::SetupOfAnother => whole(Part::Setup, "D' R", "R' F"),

@@ -120,7 +120,8 @@ impl Algorithm {
     /// assert_eq!(parts("[U: R] L"), None);
     /// ```
     pub fn conjugated(&self) -> Option<(Self, Self)> {
-        let [Node::Bracket { form: Form::Conjugate(set_up, body), times: 1, inverse: false }] = &self.nodes[..]
+        let [Node::Bracket { form: Form::Conjugate(set_up, body), times: 1, inverse: false }] =
+            &self.nodes[..]
         else {
             return None;
         };

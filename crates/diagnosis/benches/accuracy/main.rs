@@ -13,10 +13,10 @@
 
 mod pupil;
 
-use blind::{BreakChoice, Conventions, MethodName, ParityChoice, Solver, usual};
+use blind::{Conventions, Solver};
 use cube::{Orbit, Size, State};
 use diagnosis::{Begun, Catalogue, Depth, Diagnosis, Inquiry, Observed, Plan, Seen, SlipKind, why};
-use pupil::{Drawn, Fault, Pupil, When};
+use pupil::{Drawn, Fault, Pupil, When, scramble};
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 use std::time::{Duration, Instant};
@@ -154,16 +154,6 @@ fn observed(seen: &State, told: Told) -> Observed {
     }
 }
 
-/// Names that stand for the same deed, whatever made it likely: a letter taken for another, left out, two left out.
-fn as_told(name: &str) -> &str {
-    match name {
-        "letter-neighbour" | "letter-alike" | "wrong-sticker" | "twist-other-way" => "letter-other",
-        "closed-early" => "letter-dropped",
-        "cycle-missed" | "flip-missed" | "twist-missed" => "pair-dropped",
-        other => other,
-    }
-}
-
 struct Run<'a> {
     states: usize,
     faults: usize,
@@ -182,8 +172,7 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
     let mut by_fault = vec![Tally::default(); Fault::ALL.len()];
     while total.all < run.states {
         let solver = &run.solvers[total.all % run.solvers.len()];
-        let scramble = search::scramble::leading_to(&search::random::state3(&mut rng)).unwrap_or_default();
-        let Some(pupil) = Pupil::new(scramble, solver) else { continue };
+        let Some(pupil) = Pupil::new(scramble(&mut rng), solver) else { continue };
         let Some(drawn) = pupil.draw(run.faults, run.rate, &mut rng) else { continue };
         let all: Vec<&Drawn> = drawn.iter().collect();
         let Some(seen) = pupil.outcome(&all) else { continue };
@@ -208,11 +197,13 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
             .iter()
             .position(|explanation| truth.iter().any(|truth| same(&effects(explanation.passes()), truth)));
         let best = explanations.first();
-        let mut true_names: Vec<&str> = drawn.iter().map(|drawn| as_told(drawn.fault.name())).collect();
+        let mut true_names: Vec<&str> =
+            drawn.iter().map(|drawn| pupil::as_told(drawn.fault.name())).collect();
         true_names.sort_unstable();
         let named = best.is_some_and(|best| {
             std::iter::once(best.slips()).chain(best.alike().iter().map(Vec::as_slice)).any(|slips| {
-                let mut names: Vec<&str> = slips.iter().map(|slip| as_told(slip.kind.name())).collect();
+                let mut names: Vec<&str> =
+                    slips.iter().map(|slip| pupil::as_told(slip.kind.name())).collect();
                 names.sort_unstable();
                 names == true_names
             })
@@ -236,38 +227,25 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
         }
         if run.misses && (rank != Some(0) || !named) {
             let first = explanations.first().map(|first| {
-                let kinds = |slips: &[diagnosis::Slip]| slips.iter().map(|slip| slip.kind.name()).collect::<Vec<_>>();
-                (first.weight(), kinds(first.slips()), first.ways(), first.alike().iter().map(|slips| kinds(slips)).collect::<Vec<_>>())
+                let kinds =
+                    |slips: &[diagnosis::Slip]| slips.iter().map(|slip| slip.kind.name()).collect::<Vec<_>>();
+                (
+                    first.weight(),
+                    kinds(first.slips()),
+                    first.ways(),
+                    first.alike().iter().map(|slips| kinds(slips)).collect::<Vec<_>>(),
+                )
             });
             let method = |orbit: Orbit| solver.conventions().kind(orbit).method;
             let methods = (method(Orbit::Corner), method(Orbit::Midge));
-            eprintln!("{:?} {rank:?} {methods:?} {:?} told {first:?}", run.told, drawn.iter().map(Drawn::short).collect::<Vec<_>>());
+            eprintln!(
+                "{:?} {rank:?} {methods:?} {:?} told {first:?}",
+                run.told,
+                drawn.iter().map(Drawn::short).collect::<Vec<_>>()
+            );
         }
     }
     (total, by_fault)
-}
-
-/// Conventions with every method, parity and choice of breaks, drawn from a seed.
-fn mixed_solvers(count: usize) -> Vec<Solver> {
-    let mut rng = ChaCha8Rng::seed_from_u64(11);
-    let mut solvers = Vec::new();
-    while solvers.len() < count {
-        let mut conventions = Conventions::default();
-        conventions.parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
-        for orbit in [Orbit::Corner, Orbit::Midge] {
-            let name = *MethodName::ALL.choose(&mut rng).expect("three methods");
-            let Some(usual) = usual(name, orbit) else { continue };
-            let kind = conventions.kind_mut(orbit);
-            (kind.method, kind.buffer, kind.algorithm) = (name, usual.buffer, Some(usual.algorithm));
-            let breaks = [BreakChoice::First, BreakChoice::Fewest, BreakChoice::Least];
-            kind.breaks = breaks.choose(&mut rng).expect("three choices").clone();
-        }
-        let solver = Solver::new(Size::THREE, conventions);
-        if solver.method().is_ok() {
-            solvers.push(solver);
-        }
-    }
-    solvers
 }
 
 fn row(told: Told, faults: usize, rates: &str, methods: &str, tally: &Tally) {
@@ -306,13 +284,18 @@ fn main() {
     };
     let before = |fault: Fault| if fault.when() == When::Before { 1.0 } else { 0.0 };
     let one_swap = vec![Solver::new(Size::THREE, Conventions::default())];
-    let mixed = mixed_solvers(count("--solvers", 6));
+    let mixed = pupil::solvers(count("--solvers", 6));
     println!(
         "| faults | rates | methods | told | attempts | first | first 3 | first 5 | named | ms each | longest ms |"
     );
     println!("| ---: | --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
-    let rates: [(&str, &dyn Fn(Fault) -> f64); 5] =
-        [("pupils'", &own), ("even", &even), ("the model's", &model), ("halved or doubled", &off), ("scramble", &before)];
+    let rates: [(&str, &dyn Fn(Fault) -> f64); 5] = [
+        ("pupils'", &own),
+        ("even", &even),
+        ("the model's", &model),
+        ("halved or doubled", &off),
+        ("scramble", &before),
+    ];
     let mut kinds: Vec<(usize, Vec<Tally>)> = Vec::new();
     let mut bins: Vec<(String, Tally)> = Vec::new();
     for told in [Told::Everything, Told::Places, Told::Counts] {

@@ -3,8 +3,10 @@
 //! On purpose nothing here comes from the search for explanations, nor from its catalogue: faults and their rates are this file's own,
 //! and letters are carried out turn by turn on a state. Only the cube and the solver's letters and algorithms are taken as they are.
 
-use blind::{Action, Carrier, Case, Conventions, Held, Method, Solver};
-use cube::{Amount, Axis, Block, Face, Orbit, Rotation, Slice, State, Sticker, Turn, inverted};
+use blind::{
+    Action, BreakChoice, Carrier, Case, Conventions, Held, Method, MethodName, ParityChoice, Solver, usual,
+};
+use cube::{Amount, Axis, Block, Face, Orbit, Rotation, Size, Slice, State, Sticker, Turn, inverted};
 use rand::prelude::*;
 
 macro_rules! faults {
@@ -128,12 +130,27 @@ enum Deed {
     Scramble(Vec<Turn>),
     Hold(Rotation),
     /// Letters, by number, for other letters. What was looked up decides about parity; what is remembered no longer does.
-    Letters { kind: usize, numbers: Vec<usize>, taken: Vec<Letter>, looked: bool },
+    Letters {
+        kind: usize,
+        numbers: Vec<usize>,
+        taken: Vec<Letter>,
+        looked: bool,
+    },
     Parity,
     /// Turns `from..to` of a part of what begins with a letter (or of parity) for others.
-    Hands { letter: usize, part: usize, from: usize, to: usize, made: Vec<Turn> },
+    Hands {
+        letter: usize,
+        part: usize,
+        from: usize,
+        to: usize,
+        made: Vec<Turn>,
+    },
     /// Nothing more from a turn of a part on.
-    Stop { letter: usize, part: usize, turn: usize },
+    Stop {
+        letter: usize,
+        part: usize,
+        turn: usize,
+    },
     SwapKinds,
 }
 
@@ -242,7 +259,8 @@ impl<'a> Pupil<'a> {
             first += letters.len();
             let own = conventions.kind(orbit).buffer;
             let tracing = solver.tracing();
-            let from = |buffer: Sticker| Some(tracing.trace_as_seen(orbit, trace.seen(), buffer).ok()?.targets());
+            let from =
+                |buffer: Sticker| Some(tracing.trace_as_seen(orbit, trace.seen(), buffer).ok()?.targets());
             let can = |all: &Vec<Sticker>| all.iter().all(|&letter| !orbit.same_piece(letter, own));
             let others = Sticker::all().filter(|&buffer| buffer != own);
             let from_elsewhere = others.filter_map(from).filter(can).collect();
@@ -271,13 +289,18 @@ impl<'a> Pupil<'a> {
         let targets: Vec<Sticker> = letters.iter().map(|letter| letter.target).collect();
         let actions = self.solver.actions(&[(orbit, targets)]).ok()?;
         let part = |action: Action| match action {
-            Action::Letter { letter, setup, swap, undo, .. } => Some((letters[letter].number, [setup, swap, undo])),
+            Action::Letter { letter, setup, swap, undo, .. } => {
+                Some((letters[letter].number, [setup, swap, undo]))
+            }
             Action::Pair { letter, targets: [first, second], turns, .. } => {
                 let case = match self.method.carrier(orbit) {
                     Some(Carrier::ThreeCycle(cycles)) => cycles.case(first, second),
                     _ => None,
                 };
-                Some((letters[letter].number, case.map_or([Vec::new(), turns.clone(), Vec::new()], |case| halves(case, &turns))))
+                Some((
+                    letters[letter].number,
+                    case.map_or([Vec::new(), turns.clone(), Vec::new()], |case| halves(case, &turns)),
+                ))
             }
             Action::Turned { letter, turns, .. } => {
                 Some((letters[letter].number, [Vec::new(), turns, Vec::new()]))
@@ -378,7 +401,8 @@ impl<'a> Pupil<'a> {
     /// attempt can be made.
     pub fn draw(&self, count: usize, rate: &dyn Fn(Fault) -> f64, rng: &mut impl Rng) -> Option<Vec<Drawn>> {
         for _ in 0..200 {
-            let drawn = (0..count).map(|_| Fault::ALL.choose_weighted(rng, |&fault| rate(fault)).ok().copied());
+            let drawn =
+                (0..count).map(|_| Fault::ALL.choose_weighted(rng, |&fault| rate(fault)).ok().copied());
             let mut faults: Vec<Fault> = drawn.collect::<Option<_>>()?;
             faults.sort_by_key(|fault| fault.when());
             let mut drawn: Vec<Drawn> = Vec::new();
@@ -444,7 +468,8 @@ impl<'a> Pupil<'a> {
             let against = self.kinds.iter().position(|kind| kind.against_parity.is_some());
             if let Some(kind) = against {
                 // Met in the trace: the other edges are traced.
-                let odd = self.kinds.iter().any(|kind| kind.orbit == Orbit::Corner && kind.letters.len() % 2 == 1);
+                let odd =
+                    self.kinds.iter().any(|kind| kind.orbit == Orbit::Corner && kind.letters.len() % 2 == 1);
                 (odd == (fault == Fault::ParityGone)).then_some(())?;
                 let taken = numbered(self.kinds[kind].against_parity.as_ref()?);
                 return Some(Deed::Letters { kind, numbers: Vec::new(), taken, looked: false });
@@ -463,7 +488,9 @@ impl<'a> Pupil<'a> {
                 let all = round.numbers.clone();
                 let corner = kind.orbit == Orbit::Corner;
                 match fault {
-                    Fault::Sticker if !round.one_piece => places.extend(all.map(|number| (at, number..number + 1))),
+                    Fault::Sticker if !round.one_piece => {
+                        places.extend(all.map(|number| (at, number..number + 1)))
+                    }
                     Fault::StickerFollowed if !round.one_piece => {
                         let begin = if round.with_buffer { all.start } else { all.start + 1 };
                         places.extend((begin..all.end - 1).map(|number| (at, number..all.end)));
@@ -532,7 +559,8 @@ impl<'a> Pupil<'a> {
         let mut scheme: Vec<Sticker> = Sticker::all().collect();
         scheme.sort_by_key(|&sticker| kind.letters.of(sticker));
         let place = scheme.iter().position(|&sticker| sticker == one.target)?;
-        let may = |&sticker: &Sticker| orbit.piece(sticker) != orbit.piece(kind.buffer) && sticker != one.target;
+        let may =
+            |&sticker: &Sticker| orbit.piece(sticker) != orbit.piece(kind.buffer) && sticker != one.target;
         let others: Vec<Sticker> = match fault {
             Fault::LetterNext => {
                 let near = [place.checked_sub(1), Some(place + 1)].into_iter().flatten();
@@ -603,7 +631,9 @@ impl<'a> Pupil<'a> {
                 other.check(self.solver.size()).ok()?;
                 vec![other]
             }
-            Fault::Stopped => return Some(Deed::Stop { letter, part, turn: if rng.random() { 0 } else { at } }),
+            Fault::Stopped => {
+                return Some(Deed::Stop { letter, part, turn: if rng.random() { 0 } else { at } });
+            }
             _ => return self.whole_part(fault, made, rng),
         };
         Some(Deed::Hands { letter, part, from: at, to: at + 1, made: instead })
@@ -619,14 +649,17 @@ impl<'a> Pupil<'a> {
         let parts: Vec<(usize, usize, Vec<Turn>)> = made
             .parts
             .iter()
-            .flat_map(|(letter, parts)| parts.iter().enumerate().map(|(at, turns)| (*letter, at, turns.clone())))
+            .flat_map(|(letter, parts)| {
+                parts.iter().enumerate().map(|(at, turns)| (*letter, at, turns.clone()))
+            })
             .filter(|(_, at, turns)| wanted.contains(at) && !turns.is_empty())
             .filter(|(_, at, _)| fault != Fault::SetupElse || *at != 1)
             .collect();
         let (letter, part, turns) = pick(rng, &parts)?;
         let others = |part: usize| -> Vec<Vec<Turn>> {
             let orbits = self.kinds.iter().map(|kind| kind.orbit);
-            let of_kind = |orbit: Orbit| self.single_letters(orbit).into_iter().map(|parts| parts[part].clone());
+            let of_kind =
+                |orbit: Orbit| self.single_letters(orbit).into_iter().map(|parts| parts[part].clone());
             orbits.flat_map(of_kind).filter(|other| !other.is_empty() && *other != turns).collect()
         };
         let instead = match fault {
@@ -647,15 +680,19 @@ impl<'a> Pupil<'a> {
                     kind.letters.iter().any(|other| other.number == number)
                 })?;
                 // Of two letters together the set-up of other two is other letters.
-                let single = !matches!(self.method.carrier(self.kinds[at].orbit), Some(Carrier::ThreeCycle(_)));
+                let single =
+                    !matches!(self.method.carrier(self.kinds[at].orbit), Some(Carrier::ThreeCycle(_)));
                 single.then_some(())?;
-                let own = self.single_letters(self.kinds[at].orbit).into_iter().map(|parts| parts[part].clone());
+                let own =
+                    self.single_letters(self.kinds[at].orbit).into_iter().map(|parts| parts[part].clone());
                 let own: Vec<Vec<Turn>> = own.filter(|other| !other.is_empty() && *other != turns).collect();
                 pick(rng, &own)?
             }
             Fault::AlgorithmElse => {
                 let mut others = others(1);
-                others.extend(self.method.parity().map(cube::Algorithm::flatten).filter(|other| *other != turns));
+                others.extend(
+                    self.method.parity().map(cube::Algorithm::flatten).filter(|other| *other != turns),
+                );
                 others.sort();
                 others.dedup();
                 pick(rng, &others)?
@@ -678,7 +715,9 @@ impl<'a> Pupil<'a> {
 
 /// An algorithm for two letters as it is learned: with its set-up apart where it is written with one.
 fn halves(case: &Case, turns: &[Turn]) -> [Vec<Turn>; 3] {
-    let Some((set_up, body)) = case.algorithm().conjugated() else { return [Vec::new(), turns.to_vec(), Vec::new()] };
+    let Some((set_up, body)) = case.algorithm().conjugated() else {
+        return [Vec::new(), turns.to_vec(), Vec::new()];
+    };
     let (set_up, body) = (set_up.flatten(), body.flatten());
     let undo = inverted(&set_up);
     if [set_up.as_slice(), &body, &undo].concat() == turns {
@@ -686,6 +725,44 @@ fn halves(case: &Case, turns: &[Turn]) -> [Vec<Turn>; 3] {
     } else {
         [Vec::new(), turns.to_vec(), Vec::new()]
     }
+}
+
+/// Conventions with every method, parity and choice of breaks, drawn from a seed.
+pub fn solvers(count: usize) -> Vec<Solver> {
+    let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(11);
+    let mut solvers = Vec::new();
+    while solvers.len() < count {
+        let mut conventions = Conventions::default();
+        conventions.parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
+        for orbit in [Orbit::Corner, Orbit::Midge] {
+            let name = *MethodName::ALL.choose(&mut rng).expect("three methods");
+            let Some(usual) = usual(name, orbit) else { continue };
+            let kind = conventions.kind_mut(orbit);
+            (kind.method, kind.buffer, kind.algorithm) = (name, usual.buffer, Some(usual.algorithm));
+            let breaks = [BreakChoice::First, BreakChoice::Fewest, BreakChoice::Least];
+            kind.breaks = breaks.choose(&mut rng).expect("three choices").clone();
+        }
+        let solver = Solver::new(Size::THREE, conventions);
+        if solver.method().is_ok() {
+            solvers.push(solver);
+        }
+    }
+    solvers
+}
+
+/// Names that stand for the same deed, whatever made it likely: a letter taken for another, letters left out.
+pub fn as_told(name: &str) -> &str {
+    match name {
+        "letter-neighbour" | "letter-alike" | "wrong-sticker" | "twist-other-way" => "letter-other",
+        "closed-early" | "letter-dropped" | "cycle-missed" | "flip-missed" | "twist-missed"
+        | "pair-dropped" | "kind-forgotten" => "left-out",
+        other => other,
+    }
+}
+
+/// A scramble that leads to a uniformly random state of a 3x3.
+pub fn scramble(rng: &mut impl Rng) -> Vec<Turn> {
+    search::scramble::leading_to(&search::random::state3(rng)).unwrap_or_default()
 }
 
 /// Letters in place of all those of a kind, with numbers that are no other's.

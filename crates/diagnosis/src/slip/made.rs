@@ -58,7 +58,9 @@ impl ActionStep {
     /// The kind of piece; none for parity.
     pub const fn orbit(&self) -> Option<Orbit> {
         match self {
-            Self::Letter { orbit, .. } | Self::Pair { orbit, .. } | Self::Turned { orbit, .. } => Some(*orbit),
+            Self::Letter { orbit, .. } | Self::Pair { orbit, .. } | Self::Turned { orbit, .. } => {
+                Some(*orbit)
+            }
             Self::Parity => None,
         }
     }

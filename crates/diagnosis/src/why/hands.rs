@@ -201,7 +201,8 @@ pub(crate) const fn share_of_end(between: bool) -> f64 {
 
 /// The attempt ended before each turn.
 pub(crate) fn ends(course: &Course) -> Vec<(Slip, Edit, f64)> {
-    let parts = course.spans.iter().flat_map(|span| span.parts().map(|(step, range)| (span.begin, step, range)));
+    let parts =
+        course.spans.iter().flat_map(|span| span.parts().map(|(step, range)| (span.begin, step, range)));
     let turns = parts.flat_map(|(begin, step, range)| {
         range.enumerate().map(move |(turn, at)| {
             let slip = Slip { kind: SlipKind::BrokenOff, change: Change::Ended { step, turn } };

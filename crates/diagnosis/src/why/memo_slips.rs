@@ -79,8 +79,9 @@ impl Rework {
         let ahead = |acts: &[(Act, usize)]| {
             acts.partition_point(|(act, letter)| letter + act.letters() <= meant.start)
         };
-        let behind =
-            |acts: &[(Act, usize)], end: usize| acts.len() - acts.partition_point(|(_, letter)| *letter < end);
+        let behind = |acts: &[(Act, usize)], end: usize| {
+            acts.len() - acts.partition_point(|(_, letter)| *letter < end)
+        };
         let same = before.iter().zip(&after).take_while(|(old, new)| old.0 == new.0).count();
         let first = same.min(ahead(before)).min(ahead(&after));
         let both = before.iter().rev().zip(after.iter().rev());

@@ -237,9 +237,10 @@ fn second_letter_slips(
     let is_kind = |(act, _): &&(Act, usize)| *act != Act::Parity;
     // The letters of the acts that are others because of it: more than its own where letters go in pairs.
     let own = first.from..first.from + first.taken.len();
-    let brought = line.acts[line.brought.clone()].iter().filter(is_kind).fold(own, |so_far, (act, letter)| {
-        so_far.start.min(*letter)..so_far.end.max(letter + act.letters())
-    });
+    let brought = line.acts[line.brought.clone()]
+        .iter()
+        .filter(is_kind)
+        .fold(own, |so_far, (act, letter)| so_far.start.min(*letter)..so_far.end.max(letter + act.letters()));
     let one_by_one = acts.one_by_one(first.orbit);
     let decides = first.decides_parity(space.course);
     let touches = |range: &Range<usize>| {
@@ -257,7 +258,8 @@ fn second_letter_slips(
         }
         let range = retake.range();
         let effect = |old: Range<usize>, new: &mut dyn Iterator<Item = Act>| {
-            let made = new.fold(line.from(old.start).inverse(), |so_far, act| so_far.then(&acts.element(act)));
+            let made =
+                new.fold(line.from(old.start).inverse(), |so_far, act| so_far.then(&acts.element(act)));
             made.then(line.from(old.end))
         };
         if one_by_one {
@@ -270,7 +272,8 @@ fn second_letter_slips(
         let after = acts.of(first.orbit, &after);
         let rework = Rework::new(&line.acts[..kind], after, range.clone(), retake.taken.len());
         let (old, own) = (rework.old, &line.brought);
-        let overlaps = (old.start < own.end && old.end > own.start) || (old.is_empty() && own.contains(&old.start));
+        let overlaps =
+            (old.start < own.end && old.end > own.start) || (old.is_empty() && own.contains(&old.start));
         if touches(&range) || overlaps {
             emit(retake, &effect(old, &mut rework.acts[rework.new].iter().map(|(act, _)| *act)));
         }
@@ -315,7 +318,8 @@ impl Space<'_> {
                 let course = self.after(outer);
                 let all = hands::ends(&course);
                 let span = span_of(outer, act, &course);
-                let is_it = |edit: &Edit| span.is_some_and(|span| edit.range.start == span.begin + turn as usize);
+                let is_it =
+                    |edit: &Edit| span.is_some_and(|span| edit.range.start == span.begin + turn as usize);
                 let end = all.into_iter().find(|(_, edit, _)| is_it(edit));
                 let end = end.map(|(slip, edit, share)| Candidate { slip, edits: vec![edit], weight: share });
                 std::iter::once(candidate).chain(end).collect()

@@ -85,7 +85,6 @@ pub(crate) struct Local {
     pub(crate) classes: Classes,
 }
 
-
 /// All single slips of an attempt.
 pub(crate) struct Space<'a> {
     pub(crate) group: &'static Group,
@@ -156,7 +155,8 @@ impl<'a> Space<'a> {
         if let Some(range) = course.parity_range() {
             let made = !course.recalled.parity;
             let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
-            let turns = if made { Made::Many(craft.acts.laid(Act::Parity).turns.clone()) } else { Made::Nothing };
+            let turns =
+                if made { Made::Many(craft.acts.laid(Act::Parity).turns.clone()) } else { Made::Nothing };
             emit(Slip { kind, change: Change::Parity { made } }, Edit { range, made: turns }, 1.0);
         }
         let mut letter_slips = memo_slips::tracing(&course.recalled, &plan.traces);

@@ -69,6 +69,7 @@ pub(crate) fn against(space: &Space<'_>, first: &LetterSlip) -> Option<Candidate
     let made = !course.recalled.parity;
     let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
     let turns = || space.craft.acts.laid(Act::Parity).turns.clone();
-    let edit = Edit { range: course.parity_range()?, made: if made { Made::Many(turns()) } else { Made::Nothing } };
+    let edit =
+        Edit { range: course.parity_range()?, made: if made { Made::Many(turns()) } else { Made::Nothing } };
     Some(Candidate { slip: Slip { kind, change: Change::Parity { made } }, edits: vec![edit], weight: 1.0 })
 }

@@ -45,6 +45,11 @@ place-letter = Buchstabe { $position } der { $kinds }, { $letter }, { $part ->
     [undo] beim Zurücknehmen des Setups
    *[algorithm] im Algorithmus
 }
+place-letters = Buchstaben { $position }–{ $last } der { $kinds }, { $letter }, { $part ->
+    [setup] im Setup
+    [undo] beim Zurücknehmen des Setups
+   *[algorithm] im Algorithmus
+}
 place-parity = im Paritätsalgorithmus
 place-end = nach dem letzten Schritt
 

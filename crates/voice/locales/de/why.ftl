@@ -21,6 +21,10 @@ why-no-ask = „{ $text }“ ist keine Antwort; schreib sie wie corner.5=yes, mi
 
 slip-scramble-turn-wrong = Scramble, Zug { $turn }: { $made } wurde statt { $planned } gemacht.
 slip-scramble-turn-left-out = Scramble, Zug { $turn }: { $planned } wurde ausgelassen.
+slip-scramble-turn-added = Scramble, vor Zug { $turn }: { $made } wurde gemacht und gehört nicht dahin.
+slip-scramble-turns-exchanged = Scramble, Züge { $turn } und { $next }: { $planned } wurde in anderer Reihenfolge gemacht, { $made }.
+slip-scramble-mirrored = Der Scramble wurde wie im Spiegel gemacht.
+slip-scrambled-in-other-hold = Der Scramble wurde mit anders gehaltenem Würfel gemacht, vorher gedreht um { $made }; aufgenommen wurde er wie immer.
 slip-held-wrong = Der Würfel wurde in der falschen Haltung aufgenommen: nach dem Scramble { $made ->
     [nothing] wurde er nicht gedreht
    *[other] kam { $made }
@@ -35,6 +39,7 @@ slip-cycle-missed = Beim Verfolgen: der Zyklus { $meant } der { $kinds }, ab Buc
 slip-flip-missed = Beim Verfolgen: die gekippte Kante { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
 slip-twist-missed = Beim Verfolgen: die verdrehte Ecke { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
 slip-twist-other-way = Beim Verfolgen, Buchstabe { $position } der { $kinds }: die Ecke wurde als andersherum verdreht gemerkt, { $taken } statt { $meant }.
+slip-traced-from-other-buffer = Beim Verfolgen: die { $kinds } wurden von { $buffer } als Buffer verfolgt, { $taken }.
 slip-parity-overlooked = Die Parität wurde übersehen: der Paritätsalgorithmus wurde nicht gemacht.
 slip-parity-without-need = Der Paritätsalgorithmus wurde ohne Not gemacht.
 slip-letter-neighbour = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt, seinem Nachbarn im Schema.
@@ -45,22 +50,30 @@ slip-pair-dropped = Buchstaben { $position } und { $next } der { $kinds }: das P
 slip-letter-doubled = Buchstabe { $position } der { $kinds }: { $meant } wurde zweimal ausgeführt.
 slip-pair-doubled = Buchstaben { $position } und { $next } der { $kinds }: das Paar { $meant } wurde zweimal ausgeführt.
 slip-pair-reversed = Buchstaben { $position } und { $next } der { $kinds }: das Paar { $meant } wurde als { $taken } ausgeführt.
+slip-letters-exchanged = Ab Buchstabe { $position } der { $kinds }: zwei Buchstaben wurden vertauscht, { $meant } als { $taken } ausgeführt.
 slip-pairs-exchanged = Ab Buchstabe { $position } der { $kinds }: die Paare { $meant } wurden als { $taken } ausgeführt.
-slip-turn-other-way = { $where }: { $planned } wurde andersherum gedreht, als { $made }.
-slip-turn-half = { $where }: { $planned } wurde als { $made } gedreht.
-slip-turn-quarter = { $where }: { $planned } wurde als { $made } gedreht.
-slip-turn-left-out = { $where }: { $planned } wurde ausgelassen, Zug { $turn } des Schritts.
-slip-turn-added = { $where }: { $made } wurde vor Zug { $turn } des Schritts gemacht und gehört nicht dahin.
-slip-turn-other-face = { $where }: { $made } wurde statt { $planned } gemacht, Zug { $turn } des Schritts.
-slip-turn-wide = { $where }: { $made } wurde statt { $planned } gemacht, Zug { $turn } des Schritts.
+slip-kinds-exchanged = Die Buchstaben der { $kinds } und der { $others } wurden vertauscht, jede an der anderen Art ausgeführt.
+slip-kind-forgotten = Die { $kinds } wurden vergessen: nichts von { $meant } wurde ausgeführt.
+slip-turn-other-way = { $where }: Zug { $turn }, { $planned }, wurde andersherum gedreht.
+slip-turn-half = { $where }: Zug { $turn }, { $planned }, wurde als { $made } gedreht.
+slip-turn-quarter = { $where }: Zug { $turn }, { $planned }, wurde als { $made } gedreht.
+slip-turn-left-out = { $where }: Zug { $turn }, { $planned }, wurde ausgelassen.
+slip-turn-added = { $where }: { $made } wurde vor Zug { $turn } gemacht und gehört nicht dahin.
+slip-turn-other-face = { $where }: Zug { $turn }, { $planned }, wurde als { $made } gemacht.
+slip-turn-wide = { $where }: Zug { $turn }, { $planned }, wurde als { $made } gemacht.
+slip-setup-left-out = { $where }: das Setup { $planned } wurde ausgelassen und doch zurückgenommen.
+slip-setup-doubled = { $where }: das Setup { $planned } wurde zweimal gemacht.
+slip-setup-wrong-way = { $where }: das Setup wurde als { $made } statt { $planned } gemacht.
 slip-setup-not-undone = { $where }: das Setup wurde nicht zurückgenommen; { $planned } wurde ausgelassen.
 slip-setup-undone-wrong-way = { $where }: das Setup wurde als { $made } statt { $planned } zurückgenommen.
+slip-setup-undone-twice = { $where }: das Setup wurde zweimal zurückgenommen, { $made }.
 slip-setup-of-another = { $where }: { $made } wurde statt { $planned } gemacht, wie für { $other }.
 slip-algorithm-left-out = { $where }: der Algorithmus wurde ausgelassen.
 slip-algorithm-doubled = { $where }: der Algorithmus wurde zweimal gemacht.
 slip-algorithm-inverted = { $where }: der Algorithmus wurde rückwärts gemacht.
 slip-algorithm-of-other-kind = { $where }: ein anderer Algorithmus wurde gemacht, { $made }.
 slip-held-otherwise = Von da an wurde der Würfel anders gehalten, gedreht um { $made }: { $where }.
+slip-broken-off = { $where }: ab Zug { $turn } wurde nichts mehr gemacht.
 
 by-hand-twisted = Die Ecke bei { $piece } wurde von Hand verdreht, { $clockwise ->
     [yes] im Uhrzeigersinn
@@ -92,6 +105,4 @@ observed-twice = Spalte { $column }: { $piece } wurde schon genannt.
 observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
 observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 corners.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
-why-not-one-swap = Versuche werden bisher für die Methode one-swap erklärt; deine { $kinds } werden anders ausgeführt.
-why-edges-exchanged = Versuche werden bisher mit Paritätsalgorithmus erklärt, nicht mit zwei in der Verfolgung vertauschten Kanten.
 why-size = Versuche werden bisher auf dem 2x2 und dem 3x3 erklärt, nicht auf einem { $size }.

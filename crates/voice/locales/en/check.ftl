@@ -45,6 +45,11 @@ place-letter = letter { $position } of the { $kinds }, { $letter }, { $part ->
     [undo] undoing the set-up
    *[algorithm] in the algorithm
 }
+place-letters = letters { $position }–{ $last } of the { $kinds }, { $letter }, { $part ->
+    [setup] in the set-up
+    [undo] undoing the set-up
+   *[algorithm] in the algorithm
+}
 place-parity = in the parity algorithm
 place-end = after the last step
 

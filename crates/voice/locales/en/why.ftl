@@ -21,6 +21,10 @@ why-no-ask = “{ $text }” is no answer; write it as corner.5=yes, with one of
 
 slip-scramble-turn-wrong = Scramble, move { $turn }: { $made } was made instead of { $planned }.
 slip-scramble-turn-left-out = Scramble, move { $turn }: { $planned } was left out.
+slip-scramble-turn-added = Scramble, before move { $turn }: { $made } was made and does not belong there.
+slip-scramble-turns-exchanged = Scramble, moves { $turn } and { $next }: { $planned } was made in the other order, { $made }.
+slip-scramble-mirrored = The scramble was made as in a mirror.
+slip-scrambled-in-other-hold = The scramble was made with the puzzle held another way, turned by { $made } first; it was picked up as usual.
 slip-held-wrong = The puzzle was picked up in the wrong hold: after the scramble { $made ->
     [nothing] it was not turned
    *[other] { $made } was made
@@ -35,6 +39,7 @@ slip-cycle-missed = Tracing: the cycle { $meant } of the { $kinds }, from letter
 slip-flip-missed = Tracing: the flipped edge { $meant }, from letter { $position } of the { $kinds } on, was missed.
 slip-twist-missed = Tracing: the twisted corner { $meant }, from letter { $position } of the { $kinds } on, was missed.
 slip-twist-other-way = Tracing, letter { $position } of the { $kinds }: the corner was memorised as twisted the other way, { $taken } instead of { $meant }.
+slip-traced-from-other-buffer = Tracing: the { $kinds } were traced from { $buffer } as the buffer, { $taken }.
 slip-parity-overlooked = Parity was overlooked: the parity algorithm was not made.
 slip-parity-without-need = The parity algorithm was made without need.
 slip-letter-neighbour = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }, its neighbour in the scheme.
@@ -45,22 +50,30 @@ slip-pair-dropped = Letters { $position } and { $next } of the { $kinds }: the p
 slip-letter-doubled = Letter { $position } of the { $kinds }: { $meant } was carried out twice.
 slip-pair-doubled = Letters { $position } and { $next } of the { $kinds }: the pair { $meant } was carried out twice.
 slip-pair-reversed = Letters { $position } and { $next } of the { $kinds }: the pair { $meant } was carried out as { $taken }.
+slip-letters-exchanged = From letter { $position } of the { $kinds } on: two letters were exchanged, { $meant } carried out as { $taken }.
 slip-pairs-exchanged = From letter { $position } of the { $kinds } on: the pairs { $meant } were carried out as { $taken }.
-slip-turn-other-way = { $where }: { $planned } was turned the other way, as { $made }.
-slip-turn-half = { $where }: { $planned } was turned as { $made }.
-slip-turn-quarter = { $where }: { $planned } was turned as { $made }.
-slip-turn-left-out = { $where }: { $planned } was left out, turn { $turn } of the step.
-slip-turn-added = { $where }: { $made } was made before turn { $turn } of the step and does not belong there.
-slip-turn-other-face = { $where }: { $made } was made instead of { $planned }, turn { $turn } of the step.
-slip-turn-wide = { $where }: { $made } was made instead of { $planned }, turn { $turn } of the step.
+slip-kinds-exchanged = The letters of the { $kinds } and of the { $others } were exchanged, each carried out on the other kind.
+slip-kind-forgotten = The { $kinds } were forgotten: nothing of { $meant } was carried out.
+slip-turn-other-way = { $where }: move { $turn }, { $planned }, was turned the other way.
+slip-turn-half = { $where }: move { $turn }, { $planned }, was turned as { $made }.
+slip-turn-quarter = { $where }: move { $turn }, { $planned }, was turned as { $made }.
+slip-turn-left-out = { $where }: move { $turn }, { $planned }, was left out.
+slip-turn-added = { $where }: { $made } was made before move { $turn } and does not belong there.
+slip-turn-other-face = { $where }: move { $turn }, { $planned }, was made as { $made }.
+slip-turn-wide = { $where }: move { $turn }, { $planned }, was made as { $made }.
+slip-setup-left-out = { $where }: the set-up { $planned } was left out, and yet undone.
+slip-setup-doubled = { $where }: the set-up { $planned } was made twice.
+slip-setup-wrong-way = { $where }: the set-up was made as { $made } instead of { $planned }.
 slip-setup-not-undone = { $where }: the set-up was not undone; { $planned } was left out.
 slip-setup-undone-wrong-way = { $where }: the set-up was undone as { $made } instead of { $planned }.
+slip-setup-undone-twice = { $where }: the set-up was undone twice, { $made }.
 slip-setup-of-another = { $where }: { $made } was made instead of { $planned }, as for { $other }.
 slip-algorithm-left-out = { $where }: the algorithm was left out.
 slip-algorithm-doubled = { $where }: the algorithm was made twice.
 slip-algorithm-inverted = { $where }: the algorithm was made backwards.
 slip-algorithm-of-other-kind = { $where }: another algorithm was made, { $made }.
 slip-held-otherwise = From there on the puzzle was held another way, turned by { $made }: { $where }.
+slip-broken-off = { $where }: from move { $turn } on nothing more was made.
 
 by-hand-twisted = The corner at { $piece } was twisted by hand, { $clockwise ->
     [yes] clockwise
@@ -92,6 +105,4 @@ observed-twice = Column { $column }: { $piece } was named before.
 observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.
-why-not-one-swap = Attempts are explained for the method one-swap so far; your { $kinds } are carried out otherwise.
-why-edges-exchanged = Attempts are explained with a parity algorithm so far, not with two edges exchanged in the trace.
 why-size = Attempts are explained on the 2x2 and the 3x3 so far, not on a { $size }.
