@@ -156,6 +156,7 @@ fn observed(seen: &State, told: Told) -> Observed {
 
 struct Run<'a> {
     states: usize,
+    /// How many; 0 is as many as the catalogue says that attempts have, one or two.
     faults: usize,
     rate: &'a dyn Fn(Fault) -> f64,
     told: Told,
@@ -173,7 +174,12 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
     while total.all < run.states {
         let solver = &run.solvers[total.all % run.solvers.len()];
         let Some(pupil) = Pupil::new(scramble(&mut rng), solver) else { continue };
-        let Some(drawn) = pupil.draw(run.faults, run.rate, &mut rng) else { continue };
+        let of_one = catalogue.share_of_count(1);
+        let faults = match run.faults {
+            0 => 1 + usize::from(rng.random_bool(1.0 - of_one / (of_one + catalogue.share_of_count(2)))),
+            faults => faults,
+        };
+        let Some(drawn) = pupil.draw(faults, run.rate, &mut rng) else { continue };
         let all: Vec<&Drawn> = drawn.iter().collect();
         let Some(seen) = pupil.outcome(&all) else { continue };
         // An attempt that comes out all the same asks no question.
@@ -182,7 +188,7 @@ fn run(run: &Run<'_>) -> (Tally, Vec<Tally>) {
         }
         let truth = true_effects(&pupil, &drawn);
         // So many faults only where each of them does something.
-        if truth.iter().any(|effects| effects.len() < run.faults) {
+        if truth.iter().any(|effects| effects.len() < faults) {
             continue;
         }
         let plan = Plan::new(Begun::Scramble(pupil.scramble.clone()), None, solver).expect("our own memo");
@@ -298,19 +304,21 @@ fn main() {
     ];
     let mut kinds: Vec<(usize, Vec<Tally>)> = Vec::new();
     let mut bins: Vec<(String, Tally)> = Vec::new();
+    let only = after("--only");
     for told in [Told::Everything, Told::Places, Told::Counts] {
-        for faults in 1..=3 {
+        for faults in 0..=3 {
             for (name, rate) in rates {
                 for (methods, solvers) in [("one-swap", &one_swap), ("drawn", &mixed)] {
                     let states = match (told, faults, name) {
                         (Told::Everything, 3, "pupils'") => deep,
-                        (_, 3, _) => 0,
-                        (Told::Everything, _, "pupils'" | "even") => states,
-                        (Told::Everything, 1, _) => states,
-                        (_, _, "pupils'" | "the model's" | "halved or doubled") => states / 10,
+                        (_, 0, "the model's" | "halved or doubled") => states,
+                        (Told::Everything, 1 | 2, "pupils'" | "even") => states,
+                        (Told::Everything, 1, "scramble") => states,
+                        (_, 1 | 2, "pupils'") => states,
                         _ => 0,
                     };
-                    if states == 0 {
+                    let label = format!("{faults}, {name}, {methods}, {}", told.name());
+                    if states == 0 || only.is_some_and(|only| !label.contains(only)) {
                         continue;
                     }
                     let depth = if faults == 3 { Depth::Three } else { Depth::Two };
@@ -319,7 +327,7 @@ fn main() {
                     if told == Told::Everything && name == "even" {
                         kinds.push((faults, by_fault));
                     }
-                    bins.push((format!("{faults}, {name}, {methods}, {}", told.name()), total));
+                    bins.push((label, total));
                 }
             }
         }
