@@ -157,10 +157,9 @@ fn within_letters(space: &Space<'_>, difference: &Element, prior: f64, found: &m
         for (at, act, after) in line.brought() {
             let back = after.inverse();
             let local = space.local(act);
-            inners.extend(local.classes.all.iter().map(|class| {
-                let element = back.then(&class.element).then(after);
-                let members =
-                    class.members.iter().map(|&at| (at, local.candidates[at as usize].weight)).collect();
+            inners.extend(local.all.iter().map(|(element, members)| {
+                let element = back.then(element).then(after);
+                let members = members.iter().map(|&at| (at, local.weights[at as usize])).collect();
                 Inner { act: at as u32, members, element, coset: group.key_up_to_hold(&element) }
             }));
         }

@@ -184,9 +184,8 @@ pub(crate) fn inside(space: &Space<'_>, difference: &Element, prior: f64, found:
             let carried = after.then(&rest);
             for hold in 0..group.holds().len() {
                 let key = group.key_with_hold(&carried, hold, &before);
-                let Some(class) = local.classes.of_exact(key) else { continue };
-                for &inner in &class.members {
-                    let weight = 2.0 * prior * outer.weight * local.candidates[inner as usize].weight;
+                for &inner in local.of_exact(key) {
+                    let weight = 2.0 * prior * outer.weight * local.weights[inner as usize];
                     let story = Story::Inside { letters: number as u32, act: at as u32, slip: inner };
                     found.add(effects, weight, story);
                 }
@@ -302,8 +301,7 @@ impl Space<'_> {
         };
         let inner = |slip: &LetterSlip, act: u32, inner: u32| -> Option<Candidate> {
             let span = span_of(slip, act, &self.after(slip))?;
-            let local = self.local(span.act);
-            Some(moved(local.candidates.get(inner as usize)?, span.letter, span.begin))
+            Some(moved(&self.local_candidate(span.act, inner)?, span.letter, span.begin))
         };
         match story {
             Story::Single(one) => vec![base(one)],

@@ -73,16 +73,23 @@ impl Classes {
         self.cosets.get(&coset).map_or(&[], Vec::as_slice)
     }
 
-    pub(crate) fn of_exact(&self, exact: Key) -> Option<&Class> {
-        self.exact.get(&exact).map(|&at| &self.all[at as usize])
-    }
 }
 
 /// The slips of the hands within one act, by what they change at its end.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Local {
-    pub(crate) candidates: Vec<Candidate>,
-    pub(crate) classes: Classes,
+    /// By number, as they are called for.
+    pub(crate) weights: Vec<f64>,
+    /// Numbers of those that do the same.
+    pub(crate) all: Vec<(Element, Vec<u32>)>,
+    exact: FxHashMap<Key, u32>,
+}
+
+impl Local {
+    /// The numbers of those that do something.
+    pub(crate) fn of_exact(&self, exact: Key) -> &[u32] {
+        self.exact.get(&exact).map_or(&[], |&at| &self.all[at as usize].1)
+    }
 }
 
 /// All single slips of an attempt.
@@ -260,21 +267,42 @@ impl<'a> Space<'a> {
     }
 
     fn make_local(&self, act: Act) -> Local {
+        let mut local = Local::default();
+        self.each_local(act, &mut |candidate, element| {
+            let at = *local.exact.entry(self.group.key(&element)).or_insert_with(|| {
+                local.all.push((element, Vec::new()));
+                local.all.len() as u32 - 1
+            });
+            local.all[at as usize].1.push(local.weights.len() as u32);
+            local.weights.push(candidate.2);
+        });
+        local
+    }
+
+    /// A slip of the hands within an act by its number, on a tape of its own.
+    pub(crate) fn local_candidate(&self, act: Act, number: u32) -> Option<Candidate> {
+        let (mut found, mut at) = (None, 0);
+        self.each_local(act, &mut |(slip, edit, weight), _| {
+            if at == number {
+                found = Some(Candidate { slip, edits: vec![edit], weight });
+            }
+            at += 1;
+        });
+        found
+    }
+
+    /// Calls for each slip of the hands within an act with its weight, and with what it changes at the end of the act.
+    fn each_local(&self, act: Act, call: &mut dyn FnMut((Slip, Edit, f64), Element)) {
         let mut tape: Vec<Turn> = Vec::new();
         let span = Span::lay(&mut tape, act, 0, &self.craft.acts);
         let carried = Carried::new(&tape, self.group);
-        let mut local = Local::default();
         hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
             let weight = share * self.scale(slip.kind);
-            if weight <= 0.0 {
-                return;
+            if weight > 0.0 {
+                let element = self.effect(std::slice::from_ref(&edit), &carried);
+                call((slip, edit, weight), element);
             }
-            let edits = vec![edit];
-            let element = self.effect(&edits, &carried);
-            local.classes.insert(&element, local.candidates.len() as u32, weight, self.group);
-            local.candidates.push(Candidate { slip, edits, weight });
         });
-        local
     }
 }
 
