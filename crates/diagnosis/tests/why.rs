@@ -181,7 +181,7 @@ proptest! {
         };
         let counts = [Orbit::Corner, Orbit::Midge].map(|orbit| (orbit, unsolved(&seen, orbit)));
         let plan = plan(&attempt.scramble, &solver);
-        let diagnosis = diagnosis(&plan, &Observed::Counts(counts.to_vec()), Depth::Two, &[]);
+        let diagnosis = diagnosis(&plan, &Observed::counts(&counts), Depth::Two, &[]);
         prop_assert!(!diagnosis.explanations.is_empty());
         for explanation in &diagnosis.explanations {
             let outcome = held(explanation.passes().last().unwrap());
@@ -296,7 +296,7 @@ fn plans_that_no_catalogue_fits_are_refused() {
 fn answers_bring_what_they_fit_to_the_front() {
     let solver = solver(Size::THREE);
     let plan = example(&solver);
-    let observed = Observed::Counts(vec![(Orbit::Corner, 0), (Orbit::Midge, 3)]);
+    let observed = Observed::counts(&[(Orbit::Corner, 0), (Orbit::Midge, 3)]);
     let before = diagnosis(&plan, &observed, Depth::Two, &[]);
     assert!(!before.questions.is_empty() && before.questions.len() <= 3);
     for (at, question) in before.questions.iter().enumerate() {

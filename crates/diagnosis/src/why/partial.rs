@@ -1,22 +1,48 @@
 //! Explaining an outcome of which not everything is known.
 
 use super::observed::Wanted;
-use super::search::{Found, Story};
+use super::search::{self, Found, Story};
 use super::space::Space;
-use cube::{Element, ElementKey as Key};
+use super::{traced, within};
+use cube::{Element, ElementKey as Key, State};
 use rustc_hash::FxHashMap;
 
 /// How many of the likeliest classes are tried against each other where nothing can be looked up.
 const TRIED: usize = 1200;
+/// How many states that fit are searched one by one, each as if it had been seen.
+const MOST_STATES: usize = 8;
 
-/// `named` is the planned outcome, named so that solved is the identity; `priors` the shares of one slip and of two.
+/// All that one slip or two explain: what leads from what should have come out to what did. `priors` are their shares.
+pub(crate) fn exactly(space: &Space<'_>, difference: &Element, priors: [f64; 2], found: &mut Found) {
+    search::singles(space, difference, priors[0], found);
+    search::pairs(space, &space.group.right(difference), priors[1], found);
+    search::inside(space, difference, priors[1], found);
+    traced::pairs(space, difference, priors[1], found);
+    within::pairs(space, difference, priors[1], found);
+}
+
+/// Whether all that one slip or two explain was found; otherwise there may be two that were not looked at. `named` is the
+/// planned outcome, named so that solved is the identity; `difference` tells what leads from it to a state named alike.
 pub(crate) fn explain(
     space: &Space<'_>,
     wanted: &Wanted,
     named: &Element,
+    difference: &dyn Fn(&State) -> Element,
     priors: [f64; 2],
     found: &mut Found,
-) {
+) -> bool {
+    if let Some(states) = wanted.completions(space.craft.size(), MOST_STATES) {
+        for state in &states {
+            exactly(space, &difference(state), priors, found);
+        }
+        return true;
+    }
+    in_part(space, wanted, named, priors, found);
+    false
+}
+
+/// Slips alone, and of two together those that can be looked up, or the likeliest.
+fn in_part(space: &Space<'_>, wanted: &Wanted, named: &Element, priors: [f64; 2], found: &mut Found) {
     let group = space.group;
     let odd = space.craft.size().is_odd();
     for class in &space.classes.all {

@@ -1,0 +1,783 @@
+//! Pieces as they are told: named one after another, with what is said of them before or behind.
+
+use super::words::{Mark, Meaning, Token, meaning, small, tokens};
+use super::{Expected, KINDS, ObservedError, Reading};
+use blind::kind_name;
+use cube::{Face, Orbit, Sticker};
+use diagnosis::{Observed, Seen};
+
+/// A piece that was named, by the sticker that was named first.
+#[derive(Clone, Copy, Debug)]
+struct Named {
+    column: usize,
+    orbit: Orbit,
+    sticker: Sticker,
+}
+
+/// What is said of pieces in a list.
+#[derive(Clone, PartialEq, Eq, Debug)]
+struct Said {
+    column: usize,
+    /// As it was written.
+    words: String,
+    what: What,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum What {
+    Unsolved,
+    Swapped,
+    Cycle,
+    Flipped,
+    /// One or the other way where it was said.
+    Twisted(Option<u8>),
+    Turned,
+}
+
+/// Reads the pieces of a text.
+pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+    let tokens = tokens(text);
+    let mut reader = Reader {
+        tokens: &tokens,
+        at: 0,
+        reading,
+        heading: None,
+        list: Vec::new(),
+        before: None,
+        seen: Vec::new(),
+        named: Vec::new(),
+        only: Vec::new(),
+        unlooked: Vec::new(),
+        rest_unlooked: false,
+        nothing_else: false,
+    };
+    reader.read()?;
+    reader.told()
+}
+
+struct Reader<'a> {
+    tokens: &'a [Token],
+    at: usize,
+    reading: &'a Reading<'a>,
+    /// The kind that letters are of.
+    heading: Option<Orbit>,
+    /// Pieces of which nothing was said yet.
+    list: Vec<Named>,
+    /// What was said before the pieces that it is said of.
+    before: Option<Said>,
+    seen: Vec<Seen>,
+    named: Vec<(Orbit, cube::Piece)>,
+    only: Vec<Orbit>,
+    unlooked: Vec<(usize, Orbit)>,
+    rest_unlooked: bool,
+    nothing_else: bool,
+}
+
+impl Reader<'_> {
+    fn mark(&self, at: usize) -> Option<&Mark> {
+        self.tokens.get(at).map(|token| &token.mark)
+    }
+
+    /// The word at a place, if it is no letter of the kind that is spoken of.
+    fn meaning(&self, at: usize) -> Option<Meaning> {
+        match self.mark(at)? {
+            Mark::Word(word) if self.letter(word).is_none() => meaning(word),
+            _ => None,
+        }
+    }
+
+    fn written(&self, range: std::ops::Range<usize>) -> String {
+        let words = self.tokens[range].iter().filter_map(|token| match &token.mark {
+            Mark::Word(word) => Some(word.as_str()),
+            _ => None,
+        });
+        words.collect::<Vec<_>>().join(" ")
+    }
+
+    fn column(&self, at: usize) -> usize {
+        self.tokens.get(at).or(self.tokens.last()).map_or(1, |token| token.column)
+    }
+
+    /// The next place that is no filler.
+    fn skip(&self, mut at: usize) -> usize {
+        while self.meaning(at) == Some(Meaning::Filler) {
+            at += 1;
+        }
+        at
+    }
+
+    fn letter(&self, word: &str) -> Option<Named> {
+        let orbit = self.heading?;
+        let sticker = self.reading.conventions.kind(orbit).letters.sticker(word)?;
+        Some(Named { column: 0, orbit, sticker })
+    }
+
+    fn read(&mut self) -> Result<(), ObservedError> {
+        while let Some(token) = self.tokens.get(self.at) {
+            let column = token.column;
+            match &token.mark {
+                Mark::Stop => {
+                    self.at += 1;
+                    self.end()?;
+                }
+                Mark::Comma | Mark::Slash => self.at += 1,
+                Mark::Open => self.bracket()?,
+                Mark::Query if !self.list.is_empty() => {
+                    self.at += 1;
+                    self.end()?;
+                }
+                Mark::Query if self.before.is_none() && self.cycle_unlooked() => self.at += 1,
+                Mark::Word(word) => {
+                    let word = word.clone();
+                    self.word(column, &word)?;
+                }
+                Mark::Arrow | Mark::Both | Mark::Colon | Mark::Query | Mark::Close | Mark::Other(_) => {
+                    let found = match &token.mark {
+                        Mark::Arrow => ">".to_owned(),
+                        Mark::Both => "<>".to_owned(),
+                        Mark::Colon => ":".to_owned(),
+                        Mark::Query => "?".to_owned(),
+                        Mark::Other(sign) => sign.to_string(),
+                        _ => ")".to_owned(),
+                    };
+                    return Err(ObservedError::NoSticker { column, found });
+                }
+            }
+        }
+        self.end()
+    }
+
+    fn word(&mut self, column: usize, word: &str) -> Result<(), ObservedError> {
+        let at = self.at;
+        let names = self.pieces(at)?;
+        if let Some((names, next)) = names {
+            self.at = next;
+            return self.chain(names);
+        }
+        match self.meaning(at) {
+            Some(Meaning::Filler | Meaning::And | Meaning::Article) => self.at += 1,
+            Some(Meaning::Number(_)) => self.count()?,
+            Some(Meaning::Kind(orbit)) => self.kind(orbit)?,
+            Some(Meaning::Only) => self.only(),
+            Some(Meaning::Rest | Meaning::Nothing) => self.rest()?,
+            Some(
+                Meaning::Swapped
+                | Meaning::Cycle
+                | Meaning::Flipped
+                | Meaning::Twisted
+                | Meaning::Turned
+                | Meaning::Clockwise
+                | Meaning::Against
+                | Meaning::Counter
+                | Meaning::Unsolved
+                | Meaning::Not,
+            ) => self.said()?,
+            Some(Meaning::To | Meaning::Solved | Meaning::Looked | Meaning::Unknown) | None => {
+                return Err(self.unknown(column, word));
+            }
+        }
+        Ok(())
+    }
+
+    /// A word that says nothing where it stands.
+    fn unknown(&self, column: usize, word: &str) -> ObservedError {
+        let found = word.to_owned();
+        // Said of the piece right before it, it is no piece.
+        let follows = self.at.checked_sub(1).and_then(|at| self.mark(at));
+        let said = follows.is_some_and(|mark| !matches!(mark, Mark::Comma | Mark::Stop | Mark::Colon | Mark::Arrow));
+        if let Some(last) = self.list.last().filter(|_| said) {
+            let piece = last.orbit.piece_name(last.sticker).to_owned();
+            return ObservedError::NoWord { column, found, piece, expected: after(last.orbit) };
+        }
+        if let (Some(Seen::Cycle { orbit, stickers, .. }), true, true) =
+            (self.seen.last(), said, self.list.is_empty() && self.before.is_none())
+            && let Some(&first) = stickers.first()
+        {
+            let piece = orbit.piece_name(first).to_owned();
+            return ObservedError::NoWord { column, found, piece, expected: Expected::Query };
+        }
+        match self.heading {
+            Some(orbit) => ObservedError::NoLetter { column, found, orbit },
+            None if word.chars().nth(1).is_none() => ObservedError::KindNeeded { column, found },
+            None => ObservedError::NoSticker { column, found },
+        }
+    }
+
+    /// The pieces that a word, or the colours that begin with it, name, with what stands after them.
+    fn pieces(&self, at: usize) -> Result<Option<(Vec<Named>, usize)>, ObservedError> {
+        let Some(Mark::Word(word)) = self.mark(at) else { return Ok(None) };
+        let column = self.column(at);
+        if let Some(named) = sticker(word) {
+            return Ok(Some((vec![Named { column, ..named }], at + 1)));
+        }
+        if let Some(named) = self.letter(word) {
+            return Ok(Some((vec![Named { column, ..named }], at + 1)));
+        }
+        if meaning(word).is_some() {
+            return Ok(None);
+        }
+        if let Some((faces, next)) = self.colours(at) {
+            let found = || self.tokens[at..next].iter().filter_map(|token| match &token.mark {
+                Mark::Word(word) => Some(word.clone()),
+                _ => None,
+            });
+            let named = coloured(&faces).ok_or_else(|| ObservedError::NoPiece {
+                column,
+                found: found().collect::<Vec<_>>().join("-"),
+            })?;
+            return Ok(Some((vec![Named { column, ..named }], next)));
+        }
+        // Stickers with hyphens between them.
+        let mut names = Vec::new();
+        let mut begins = column;
+        for part in word.split('-') {
+            let Some(named) = sticker(part).or_else(|| self.letter(part)) else { return Ok(None) };
+            names.push(Named { column: begins, ..named });
+            begins += part.chars().count() + 1;
+        }
+        Ok(Some((names, at + 1)))
+    }
+
+    /// The colours from a word on, as faces of the solver's hold; a blank, a hyphen or a slash between them.
+    fn colours(&self, at: usize) -> Option<(Vec<Face>, usize)> {
+        let mut faces = Vec::new();
+        let mut next = at;
+        loop {
+            let Some(Mark::Word(word)) = self.mark(next) else { break };
+            if sticker(word).is_some() || self.letter(word).is_some() || meaning(word).is_some() {
+                break;
+            }
+            let Some(all) = word.split('-').map(|part| self.colour(part)).collect::<Option<Vec<_>>>() else { break };
+            faces.extend(all);
+            next += 1;
+            if self.mark(next) == Some(&Mark::Slash) {
+                next += 1;
+            }
+        }
+        // A slash at the end stands between items.
+        if next > at && self.mark(next - 1) == Some(&Mark::Slash) {
+            next -= 1;
+        }
+        (!faces.is_empty()).then_some((faces, next))
+    }
+
+    /// The face of the solver's hold on which a colour is; German words bend.
+    fn colour(&self, word: &str) -> Option<Face> {
+        let word = small(word);
+        let known = |word: &str| self.reading.colours.by_word(&word.chars().collect::<Vec<_>>());
+        let bent = || ["e", "er", "es", "en", "em"].iter().find_map(|end| known(word.strip_suffix(end)?));
+        let face = known(&word).or_else(bent)?;
+        Some(self.reading.conventions.holding.image(face))
+    }
+
+    /// A piece or more, and where it goes from there.
+    fn chain(&mut self, names: Vec<Named>) -> Result<(), ObservedError> {
+        let arrow = |reader: &Self, at: usize| {
+            let next = reader.skip(at);
+            let is_arrow = matches!(reader.mark(next), Some(Mark::Arrow | Mark::Both))
+                || reader.meaning(next) == Some(Meaning::To);
+            is_arrow.then_some(next)
+        };
+        let [first] = names.as_slice() else {
+            self.list.extend(names);
+            return Ok(());
+        };
+        let Some(mut next) = arrow(self, self.at) else {
+            self.list.push(*first);
+            return Ok(());
+        };
+        self.end()?;
+        let mut all = vec![*first];
+        let mut both = false;
+        loop {
+            both |= self.mark(next) == Some(&Mark::Both);
+            let place = self.skip(next + 1);
+            let column = self.column(place.min(self.tokens.len().saturating_sub(1)));
+            let found = match self.mark(place) {
+                Some(Mark::Word(word)) => word.clone(),
+                _ => String::new(),
+            };
+            let Some((names, after)) = self.pieces(place)? else {
+                if found.is_empty() {
+                    return Err(ObservedError::NoCycle { column: self.column(next), found: ">".to_owned() });
+                }
+                self.at = place;
+                return Err(self.unknown(column, &found));
+            };
+            let [one] = names.as_slice() else {
+                return Err(ObservedError::NoCycle { column, found });
+            };
+            self.at = after;
+            let more = arrow(self, after);
+            self.goes_on(&all, *one, more.is_some(), found)?;
+            all.push(*one);
+            match more {
+                Some(place) => next = place,
+                None => break,
+            }
+        }
+        if both && all.len() != 2 {
+            let count = all.len();
+            return Err(ObservedError::NotTwo { column: first.column, found: "<>".to_owned(), count, cycle: false });
+        }
+        let unlooked = self.mark(self.at) == Some(&Mark::Query);
+        self.at += usize::from(unlooked);
+        self.cycle(&all, !unlooked && !both)
+    }
+
+    /// Refuses what a trace cannot go on with.
+    fn goes_on(&self, all: &[Named], one: Named, more: bool, found: String) -> Result<(), ObservedError> {
+        let Some(first) = all.first() else { return Ok(()) };
+        let clashes = |other: &Named| other.orbit != one.orbit || one.orbit.same_piece(other.sticker, one.sticker);
+        // The last may be of the first piece again.
+        let clash = if more { all.iter().any(clashes) } else { all.iter().skip(1).any(clashes) };
+        if clash || first.orbit != one.orbit {
+            return Err(ObservedError::NoCycle { column: one.column, found });
+        }
+        if all.len() == 1 && first.sticker == one.sticker {
+            return Err(ObservedError::Same { column: first.column, sticker: one.orbit.name(one.sticker) });
+        }
+        Ok(())
+    }
+
+    fn cycle(&mut self, all: &[Named], turning: bool) -> Result<(), ObservedError> {
+        let Some(&Named { orbit, .. }) = all.first() else { return Ok(()) };
+        self.name_all(all)?;
+        let stickers = all.iter().map(|named| named.sticker).collect();
+        self.seen.push(Seen::Cycle { orbit, stickers, turning });
+        Ok(())
+    }
+
+    /// A cycle in brackets, as cycles are written.
+    fn bracket(&mut self) -> Result<(), ObservedError> {
+        self.end()?;
+        let opened = self.at;
+        self.at += 1;
+        let mut all: Vec<Named> = Vec::new();
+        loop {
+            match self.mark(self.at) {
+                Some(Mark::Comma | Mark::Slash | Mark::Arrow) => self.at += 1,
+                Some(Mark::Close) => break,
+                _ => {
+                    let place = self.at;
+                    let column = self.column(place);
+                    let Some((names, after)) = self.pieces(place)? else {
+                        let Some(Mark::Word(word)) = self.mark(place).cloned() else {
+                            return Err(ObservedError::NoSticker {
+                                column: self.column(opened),
+                                found: "(".to_owned(),
+                            });
+                        };
+                        return Err(self.unknown(column, &word));
+                    };
+                    self.at = after;
+                    for one in names {
+                        let more = self.mark(after) != Some(&Mark::Close);
+                        self.goes_on(&all, one, more, one.orbit.name(one.sticker).to_owned())?;
+                        all.push(one);
+                    }
+                }
+            }
+        }
+        self.at += 1;
+        let unlooked = self.mark(self.at) == Some(&Mark::Query);
+        self.at += usize::from(unlooked);
+        if let [_] = all.as_slice() {
+            self.list.extend(all);
+            return Ok(());
+        }
+        self.cycle(&all, !unlooked)
+    }
+
+    /// A cycle of which it is said behind it that its turning was not looked at.
+    fn cycle_unlooked(&mut self) -> bool {
+        match self.seen.last_mut() {
+            Some(Seen::Cycle { turning, .. }) => {
+                *turning = false;
+                true
+            }
+            _ => false,
+        }
+    }
+
+    /// How many of a kind are unsolved.
+    fn count(&mut self) -> Result<(), ObservedError> {
+        let (at, column) = (self.at, self.column(self.at));
+        self.end()?;
+        let next = self.after_unsolved(at + 1);
+        let (Some(Meaning::Number(count)), Some(Meaning::Kind(orbit))) = (self.meaning(at), self.meaning(next)) else {
+            let end = (at + 2).min(self.tokens.len());
+            return Err(ObservedError::NoCount { column, found: self.written(at..end) });
+        };
+        self.counted(column, orbit, count)?;
+        self.at = next + 1;
+        self.after_count(at)
+    }
+
+    /// A count says that so many are unsolved; how, is said of pieces that are named.
+    fn after_count(&mut self, from: usize) -> Result<(), ObservedError> {
+        self.at = self.after_unsolved(self.at);
+        if self.says(self.at) {
+            let (column, found) = (self.column(self.at), self.written(self.at..self.at + 1));
+            let piece = self.written(from..self.at);
+            return Err(ObservedError::NoWord { column, found, piece, expected: Expected::Unsolved });
+        }
+        Ok(())
+    }
+
+    fn after_unsolved(&self, mut at: usize) -> usize {
+        loop {
+            match (self.meaning(at), self.meaning(at + 1)) {
+                (Some(Meaning::Filler | Meaning::Unsolved), _) => at += 1,
+                (Some(Meaning::Not), Some(Meaning::Solved)) => at += 2,
+                _ => return at,
+            }
+        }
+    }
+
+    fn counted(&mut self, column: usize, orbit: Orbit, count: usize) -> Result<(), ObservedError> {
+        if count > orbit.pieces() as usize {
+            return Err(ObservedError::TooMany { column, most: orbit.pieces(), orbit });
+        }
+        if self.seen.iter().any(|seen| seen.orbit() == Some(orbit)) {
+            return Err(ObservedError::Twice { column, piece: kind_name(orbit) });
+        }
+        self.seen.push(Seen::Count { orbit, count });
+        Ok(())
+    }
+
+    /// Whether something is said there of pieces.
+    fn says(&self, at: usize) -> bool {
+        matches!(
+            self.meaning(at),
+            Some(
+                Meaning::Swapped
+                    | Meaning::Cycle
+                    | Meaning::Flipped
+                    | Meaning::Twisted
+                    | Meaning::Turned
+                    | Meaning::Clockwise
+                    | Meaning::Against
+                    | Meaning::Counter
+                    | Meaning::Unsolved
+            )
+        )
+    }
+
+    /// A kind: with an article a count of one, behind a piece what that is, else what is spoken of from here on.
+    fn kind(&mut self, orbit: Orbit) -> Result<(), ObservedError> {
+        let (at, column) = (self.at, self.column(self.at));
+        let next = self.skip(at + 1);
+        let not_looked = match (self.meaning(next), self.meaning(next + 1)) {
+            (Some(Meaning::Not), Some(Meaning::Looked)) => Some(next + 2),
+            (Some(Meaning::Unknown), _) => Some(next + 1),
+            _ if self.mark(next) == Some(&Mark::Query) => Some(next + 1),
+            _ if self.mark(next) == Some(&Mark::Colon) && self.mark(next + 1) == Some(&Mark::Query) => {
+                Some(next + 2)
+            }
+            _ => None,
+        };
+        if let Some(after) = not_looked {
+            self.end()?;
+            self.unlooked.push((column, orbit));
+            self.at = self.skip(after);
+            return Ok(());
+        }
+        let right = self.meaning(next) == Some(Meaning::Solved);
+        let behind = at > 0
+            && self.list.last().is_some()
+            && matches!(self.mark(at - 1), Some(Mark::Word(_)))
+            && self.mark(at + 1) != Some(&Mark::Colon)
+            && self.heading.is_none_or(|heading| heading == orbit);
+        if behind && let Some(last) = self.list.last() {
+            if last.orbit != orbit {
+                let found = last.orbit.name(last.sticker).to_owned();
+                return Err(ObservedError::OtherKind { column: last.column, found, orbit });
+            }
+            self.at += 1;
+            return Ok(());
+        }
+        self.end()?;
+        if right {
+            self.at = next + 1;
+            return Ok(());
+        }
+        let article = at.checked_sub(1).is_some_and(|before| self.meaning(before) == Some(Meaning::Article));
+        let names = matches!(self.mark(at + 1), Some(Mark::Word(word)) if sticker(word).is_some() || self.is_letter(orbit, word));
+        if article && self.mark(at + 1) != Some(&Mark::Colon) && !names {
+            self.counted(column, orbit, 1)?;
+            self.at += 1;
+            return self.after_count(at);
+        }
+        self.heading = Some(orbit);
+        self.at += 1;
+        if self.meaning(self.skip(self.at)) == Some(Meaning::Only) {
+            self.only.push(orbit);
+            self.at = self.skip(self.at) + 1;
+        }
+        if self.mark(self.at) == Some(&Mark::Colon) {
+            self.at += 1;
+        }
+        Ok(())
+    }
+
+    fn is_letter(&self, orbit: Orbit, word: &str) -> bool {
+        meaning(word).is_none() && self.reading.conventions.kind(orbit).letters.sticker(word).is_some()
+    }
+
+    /// Only a kind, the other not looked at; or only these pieces, nothing else.
+    fn only(&mut self) {
+        let next = self.skip(self.at + 1);
+        self.at += 1;
+        match self.meaning(next) {
+            Some(Meaning::Kind(orbit)) => self.only.push(orbit),
+            _ => self.nothing_else = true,
+        }
+    }
+
+    /// Something about all others: "nothing else", "no other piece", "the rest is solved", "the rest was not looked at".
+    fn rest(&mut self) -> Result<(), ObservedError> {
+        let (at, column) = (self.at, self.column(self.at));
+        let before = at.checked_sub(1).and_then(|before| self.mark(before));
+        if matches!(before, Some(Mark::Word(word)) if small(word) == "each") {
+            self.at += 1;
+            return Ok(());
+        }
+        let next = self.skip(at + 1);
+        let after = match (self.meaning(at), self.meaning(next), self.meaning(next + 1)) {
+            (Some(Meaning::Nothing), Some(Meaning::Rest), _) | (Some(Meaning::Rest), Some(Meaning::Nothing), _) => {
+                self.nothing_else = true;
+                let after = self.skip(next + 1);
+                after + usize::from(self.meaning(after) == Some(Meaning::Unsolved))
+            }
+            (Some(Meaning::Nothing), Some(Meaning::Kind(_)), _) => {
+                // "no corners": what is not named is solved.
+                next + 1
+            }
+            (Some(Meaning::Rest), Some(Meaning::Solved), _) => {
+                self.nothing_else = true;
+                next + 1
+            }
+            (Some(Meaning::Rest), Some(Meaning::Unknown), _) => {
+                self.rest_unlooked = true;
+                next + 1
+            }
+            (Some(Meaning::Rest), Some(Meaning::Not), Some(Meaning::Looked)) => {
+                self.rest_unlooked = true;
+                next + 2
+            }
+            _ => return Err(self.unknown(column, &self.written(at..at + 1))),
+        };
+        self.end()?;
+        self.at = self.skip(after);
+        Ok(())
+    }
+
+    /// What is said of the pieces before it, or of those behind it where there are none.
+    fn said(&mut self) -> Result<(), ObservedError> {
+        let (from, column) = (self.at, self.column(self.at));
+        let mut what: Option<What> = None;
+        let (mut direction, mut against) = (None, false);
+        loop {
+            let next = match (self.meaning(self.at), self.meaning(self.at + 1)) {
+                (Some(Meaning::Filler), _) if self.says(self.skip(self.at)) => None,
+                (Some(Meaning::Clockwise), _) => {
+                    direction = Some(if against { 2 } else { 1 });
+                    None
+                }
+                (Some(Meaning::Counter), _) => {
+                    direction = Some(2);
+                    None
+                }
+                (Some(Meaning::Against), _) => {
+                    against = true;
+                    None
+                }
+                (Some(Meaning::Not), Some(Meaning::Solved)) => {
+                    self.at += 1;
+                    Some(What::Unsolved)
+                }
+                (Some(Meaning::Unsolved), _) => Some(What::Unsolved),
+                (Some(Meaning::Swapped), _) => Some(What::Swapped),
+                (Some(Meaning::Cycle), _) => Some(What::Cycle),
+                (Some(Meaning::Flipped), _) => Some(What::Flipped),
+                (Some(Meaning::Twisted), _) => Some(What::Twisted(None)),
+                (Some(Meaning::Turned), _) => Some(What::Turned),
+                _ => break,
+            };
+            self.at += 1;
+            if let Some(next) = next {
+                // One thing is said at a time; what comes next is said of others.
+                if what.is_some_and(|what| what != next) {
+                    self.at -= 1;
+                    break;
+                }
+                what = Some(next);
+            }
+        }
+        let words = self.written(from..self.at.max(from + 1));
+        let what = match (what, direction) {
+            (None | Some(What::Twisted(_) | What::Turned), Some(steps)) => What::Twisted(Some(steps)),
+            (Some(what), None) if !against => what,
+            _ => {
+                self.at = from;
+                return Err(self.unknown(column, &words));
+            }
+        };
+        let said = Said { column, words, what };
+        let needs_more = matches!(what, What::Swapped | What::Cycle) && self.run().len() < 2;
+        if self.list.is_empty() || needs_more {
+            // Behind a cycle nothing more is said by calling it one.
+            let called = matches!(what, What::Swapped | What::Cycle)
+                && self.list.is_empty()
+                && matches!(self.seen.last(), Some(Seen::Cycle { .. }))
+                && from > 0
+                && !matches!(self.mark(from - 1), Some(Mark::Stop | Mark::Comma));
+            if called {
+                return Ok(());
+            }
+            if self.list.is_empty()
+                && let Some(Seen::Cycle { .. }) = self.seen.last()
+                && from > 0
+                && matches!(self.mark(from - 1), Some(Mark::Word(_)))
+            {
+                return Err(self.unknown(column, &said.words));
+            }
+            if let Some(before) = self.before.take().filter(|_| self.list.is_empty()) {
+                return Err(ObservedError::NoSticker { column: before.column, found: before.words });
+            }
+            self.before = Some(said);
+            return Ok(());
+        }
+        self.apply(&said)
+    }
+
+    /// The pieces at the end of the list that are of one kind: of them something is said.
+    fn run(&self) -> &[Named] {
+        let same = |named: &&Named| self.list.last().is_some_and(|last| last.orbit == named.orbit);
+        let count = self.list.iter().rev().take_while(same).count();
+        &self.list[self.list.len() - count..]
+    }
+
+    fn apply(&mut self, said: &Said) -> Result<(), ObservedError> {
+        let run = self.run().to_vec();
+        let rest: Vec<Named> = self.list.drain(..).collect();
+        self.unsolved(&rest[..rest.len() - run.len()])?;
+        let Some(&last) = run.last() else { return Ok(()) };
+        let wrong = || ObservedError::NoWord {
+            column: said.column,
+            found: said.words.clone(),
+            piece: last.orbit.piece_name(last.sticker).to_owned(),
+            expected: after(last.orbit),
+        };
+        let count = run.len();
+        let not_two = |cycle: bool| ObservedError::NotTwo {
+            column: said.column,
+            found: said.words.clone(),
+            count,
+            cycle,
+        };
+        let clockwise = match (said.what, last.orbit) {
+            (What::Unsolved, _) => return self.unsolved(&run),
+            (What::Swapped, _) if count != 2 => return Err(not_two(false)),
+            (What::Cycle, _) if count < 2 => return Err(not_two(true)),
+            (What::Swapped | What::Cycle, _) => {
+                for (at, one) in run.iter().enumerate() {
+                    let found = one.orbit.name(one.sticker).to_owned();
+                    self.goes_on(&run[..at], *one, true, found)?;
+                }
+                return self.cycle(&run, false);
+            }
+            (What::Flipped | What::Turned | What::Twisted(None), Orbit::Midge) => Some(1),
+            (What::Turned | What::Twisted(None), Orbit::Corner) => None,
+            (What::Twisted(Some(steps)), Orbit::Corner) => Some(steps),
+            _ => return Err(wrong()),
+        };
+        self.name_all(&run)?;
+        self.seen.extend(run.iter().map(|one| Seen::Turned { orbit: one.orbit, sticker: one.sticker, clockwise }));
+        Ok(())
+    }
+
+    fn unsolved(&mut self, list: &[Named]) -> Result<(), ObservedError> {
+        self.name_all(list)?;
+        self.seen.extend(list.iter().map(|one| Seen::Unsolved { orbit: one.orbit, sticker: one.sticker }));
+        Ok(())
+    }
+
+    /// Takes pieces as named, each of them once.
+    fn name_all(&mut self, all: &[Named]) -> Result<(), ObservedError> {
+        for (number, one) in all.iter().enumerate() {
+            let piece = (one.orbit, one.orbit.piece(one.sticker));
+            let closes = number > 0
+                && number + 1 == all.len()
+                && all.first().is_some_and(|first| one.orbit.same_piece(first.sticker, one.sticker));
+            let counted = |seen: &Seen| matches!(seen, Seen::Count { orbit, .. } if *orbit == one.orbit);
+            if (self.named.contains(&piece) && !closes) || self.seen.iter().any(counted) {
+                return Err(ObservedError::Twice { column: one.column, piece: one.orbit.piece_name(one.sticker) });
+            }
+            self.named.push(piece);
+        }
+        Ok(())
+    }
+
+    /// The end of an item: what was said before its pieces is said of them, of the others nothing.
+    fn end(&mut self) -> Result<(), ObservedError> {
+        match self.before.take() {
+            Some(said) if self.list.is_empty() => {
+                Err(ObservedError::NoSticker { column: said.column, found: said.words })
+            }
+            Some(said) => self.apply(&said),
+            None => {
+                let list: Vec<Named> = self.list.drain(..).collect();
+                self.unsolved(&list)
+            }
+        }
+    }
+
+    fn told(mut self) -> Result<Observed, ObservedError> {
+        let kinds = Orbit::of(self.reading.size).iter().copied().filter(|orbit| KINDS.contains(orbit));
+        for &(column, orbit) in &self.unlooked {
+            if self.seen.iter().any(|seen| seen.orbit() == Some(orbit)) {
+                return Err(ObservedError::Twice { column, piece: kind_name(orbit) });
+            }
+        }
+        self.seen.retain(|seen| !matches!(seen, Seen::Count { count: 0, .. }));
+        if self.seen.is_empty() {
+            return Err(ObservedError::Nothing);
+        }
+        for orbit in kinds {
+            let named = self.seen.iter().any(|seen| seen.orbit() == Some(orbit));
+            let left_out = !self.only.is_empty() && !self.only.contains(&orbit);
+            let unlooked = self.unlooked.iter().any(|&(_, other)| other == orbit);
+            if !named && (left_out || unlooked || self.rest_unlooked) {
+                self.seen.push(Seen::Unlooked { orbit });
+            }
+        }
+        if self.nothing_else {
+            self.seen.push(Seen::NothingElse);
+        }
+        Ok(Observed::Pieces(self.seen))
+    }
+}
+
+const fn after(orbit: Orbit) -> Expected {
+    match orbit {
+        Orbit::Corner => Expected::Twist,
+        Orbit::Midge
+        | Orbit::Wing { .. }
+        | Orbit::XCentre { .. }
+        | Orbit::TCentre { .. }
+        | Orbit::Oblique(_) => Expected::Flip,
+    }
+}
+
+fn sticker(name: &str) -> Option<Named> {
+    let upper = name.to_uppercase();
+    KINDS.into_iter().find_map(|orbit| Some(Named { column: 0, orbit, sticker: orbit.sticker(&upper)? }))
+}
+
+/// The sticker on the first of these faces of the piece that is on all of them.
+fn coloured(faces: &[Face]) -> Option<Named> {
+    let name: String = faces.iter().map(|face| face.letter()).collect();
+    (faces.len() <= 3).then(|| sticker(&name)).flatten()
+}
