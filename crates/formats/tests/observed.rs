@@ -1,7 +1,7 @@
 //! What was seen after an attempt, as it is typed.
 
 use blind::Conventions;
-use cube::{Algorithm, Face, Facelets, Orbit, Rotation, Size, State, Sticker};
+use cube::{Algorithm, Face, Orbit, Rotation, Size, State, Sticker};
 use diagnosis::{Observed, Seen};
 use formats::observed::{ObservedError, Reading, read};
 use formats::state_text::ColourNames;
@@ -73,9 +73,18 @@ fn what_cannot_be_read_is_named_with_its_place() {
         ("UF>UF", "column 1: UF>UF says that UF is right; at an unsolved place lies something else"),
         ("9 corners", "column 1: there are only 8 corners"),
         ("3 wings", "column 1: `3 wings` is no count; one is written like `3 corners`"),
-        ("two edges flipped", "column 11: `flipped` is not understood after two edges; say unsolved, or name the pieces"),
-        ("UF, UR and FR swapped", "column 15: `swapped` needs two pieces of one kind before it, and there are 3"),
-        ("UF in a cycle", "column 9: `cycle` needs two or more pieces of one kind before it, and there are 1"),
+        (
+            "two edges flipped",
+            "column 11: `flipped` is not understood after two edges; say unsolved, or name the pieces",
+        ),
+        (
+            "UF, UR and FR swapped",
+            "column 15: `swapped` needs two pieces of one kind before it, and there are 3",
+        ),
+        (
+            "UF in a cycle",
+            "column 9: `cycle` needs two or more pieces of one kind before it, and there are 1",
+        ),
         ("UF flippered", "column 4: `flippered` is not understood after UF; say flipped or ?"),
         ("UF clockwise", "column 4: `clockwise` is not understood after UF; say flipped or ?"),
         (
@@ -87,11 +96,17 @@ fn what_cannot_be_read_is_named_with_its_place() {
         ("white-yellow", "column 1: no piece is white-yellow; a piece has two or three colours that meet"),
         ("white-green corner", "column 1: `UF` is no corner"),
         ("A flipped", "column 1: say of which kind the letter `A` is, like edges: A"),
-        ("edges: A>Z", "column 10: `Z` is no letter of the edges and no sticker; letters stand apart, like A B or A>B"),
+        (
+            "edges: A>Z",
+            "column 10: `Z` is no letter of the edges and no sticker; letters stand apart, like A B or A>B",
+        ),
         ("edges: two; two edges", "column 8: `two` is no count; one is written like `3 corners`"),
         ("two edges; UF flipped", "column 12: UF was named before"),
         ("UF flipped; edges not looked at", "column 13: edge was named before"),
-        ("U: wwwwwwwww F: ggggxgggg", "line 1, column 21 (F, row 2, column 2): `x` is no colour; W O G R B Y are"),
+        (
+            "U: wwwwwwwww F: ggggxgggg",
+            "line 1, column 21 (F, row 2, column 2): `x` is no colour; W O G R B Y are",
+        ),
         ("U: wwww F: gggg", "U has 4, F has 4; on a 3x3 a face has 9"),
         ("U: wwwwwwwww U: wwwwwwwww", "column 14: U was named before"),
         ("wwww oooo gggg rr?? bbbb yyyy", "these are the stickers of a 2x2; the attempt was on a 3x3"),
@@ -108,52 +123,147 @@ fn what_is_typed_is_understood() {
     let edges = |names: &[&str], turning| one(cycle(Orbit::Midge, names, turning));
     for (texts, seen) in [
         (
-            &["UF>UR>FR", "uf -> ur -> fr", "UF→UR→FR", "UF to UR to FR", "UF nach UR nach FR", "(UF UR FR)",
-              "white-green > white-red > green-red", "weiß-grün > weiß-rot > grün-rot", "edges: C>B>J", "Kanten: c → b → j",
-              "UF goes to UR > FR", "edges UF>UR>FR", "UF => UR ⇒ FR."][..],
+            &[
+                "UF>UR>FR",
+                "uf -> ur -> fr",
+                "UF→UR→FR",
+                "UF to UR to FR",
+                "UF nach UR nach FR",
+                "(UF UR FR)",
+                "white-green > white-red > green-red",
+                "weiß-grün > weiß-rot > grün-rot",
+                "edges: C>B>J",
+                "Kanten: c → b → j",
+                "UF goes to UR > FR",
+                "edges UF>UR>FR",
+                "UF => UR ⇒ FR.",
+            ][..],
             edges(&["UF", "UR", "FR"], true),
         ),
         (
-            &["UF>UR>FR?", "UF UR FR in a cycle", "UF, UR, FR in a cycle", "UF, UR und FR im Kreis", "Zyklus UF UR FR",
-              "(UF, UR, FR)?", "a cycle of UF, UR and FR", "UF-UR-FR cycled"],
+            &[
+                "UF>UR>FR?",
+                "UF UR FR in a cycle",
+                "UF, UR, FR in a cycle",
+                "UF, UR und FR im Kreis",
+                "Zyklus UF UR FR",
+                "(UF, UR, FR)?",
+                "a cycle of UF, UR and FR",
+                "UF-UR-FR cycled",
+            ],
             edges(&["UF", "UR", "FR"], false),
         ),
         (
-            &["UF and UR swapped", "UF und UR vertauscht", "UF, UR swapped", "UF and UR are swapped with each other", "UF<->UR",
-              "UF ↔ UR", "UF swapped with UR", "die weiß-grüne Kante und weiß-rot sind vertauscht", "edges C and B are swapped"],
+            &[
+                "UF and UR swapped",
+                "UF und UR vertauscht",
+                "UF, UR swapped",
+                "UF and UR are swapped with each other",
+                "UF<->UR",
+                "UF ↔ UR",
+                "UF swapped with UR",
+                "die weiß-grüne Kante und weiß-rot sind vertauscht",
+                "edges C and B are swapped",
+            ],
             edges(&["UF", "UR"], false),
         ),
-        (&["UF flipped", "UF gekippt", "UF is flipped", "UF turned", "flipped: UF", "white/green is flipped",
-           "die weiß-grüne Kante ist gekippt", "edge C flipped", "gruen-weiss nicht" ][..8], one(flipped("UF"))),
-        (&["UF and UR flipped", "UF, UR flipped", "UF, UR gekippt", "flipped are UF and UR"], vec![flipped("UF"), flipped("UR")]),
         (
-            &["UFR twisted clockwise", "UFR im Uhrzeigersinn verdreht", "UFR verdreht im Uhrzeigersinn", "UFR is twisted cw",
-              "white-green-red corner twisted clockwise", "UFR clockwise", "Ecke UFR im Uhrzeigersinn gedreht"],
+            &[
+                "UF flipped",
+                "UF gekippt",
+                "UF is flipped",
+                "UF turned",
+                "flipped: UF",
+                "white/green is flipped",
+                "die weiß-grüne Kante ist gekippt",
+                "edge C flipped",
+                "weiss-gruen gekippt",
+            ],
+            one(flipped("UF")),
+        ),
+        (
+            &["UF and UR flipped", "UF, UR flipped", "UF, UR gekippt", "flipped are UF and UR"],
+            vec![flipped("UF"), flipped("UR")],
+        ),
+        (
+            &[
+                "UFR twisted clockwise",
+                "UFR im Uhrzeigersinn verdreht",
+                "UFR verdreht im Uhrzeigersinn",
+                "UFR is twisted cw",
+                "white-green-red corner twisted clockwise",
+                "UFR clockwise",
+                "Ecke UFR im Uhrzeigersinn gedreht",
+            ],
             one(twisted("UFR", Some(1))),
         ),
         (
-            &["UFR twisted counter-clockwise", "UFR gegen den Uhrzeigersinn verdreht", "UFR ccw", "UFR twisted anticlockwise",
-              "UFR turned counter clockwise"],
+            &[
+                "UFR twisted counter-clockwise",
+                "UFR gegen den Uhrzeigersinn verdreht",
+                "UFR ccw",
+                "UFR twisted anticlockwise",
+                "UFR turned counter clockwise",
+            ],
             one(twisted("UFR", Some(2))),
         ),
-        (&["URF is turned", "UFR twisted", "UFR ist verdreht", "white-red-green is turned"], one(twisted("UFR", None))),
-        (&["two corners", "2 corners", "zwei Ecken", "2 unsolved corners", "two corners are unsolved", "zwei ungelöste Ecken"],
-         one(count(Orbit::Corner, 2))),
         (
-            &["2 edges and a corner", "two edges, one corner", "zwei Kanten und eine Ecke", "2 Kanten; 1 Ecke"],
+            &["URF is turned", "UFR twisted", "UFR ist verdreht", "white-red-green is turned"],
+            one(twisted("UFR", None)),
+        ),
+        (
+            &[
+                "two corners",
+                "2 corners",
+                "zwei Ecken",
+                "2 unsolved corners",
+                "two corners are unsolved",
+                "zwei ungelöste Ecken",
+            ],
+            one(count(Orbit::Corner, 2)),
+        ),
+        (
+            &[
+                "2 edges and a corner",
+                "two edges, one corner",
+                "zwei Kanten und eine Ecke",
+                "2 Kanten; 1 Ecke",
+            ],
             vec![count(Orbit::Midge, 2), count(Orbit::Corner, 1)],
         ),
-        (&["UF, UFR", "UF UFR", "UF and UFR are wrong", "UF?; UFR", "UF und UFR sind falsch", "white-green, white-green-red"],
-         vec![unsolved("UF"), unsolved("UFR")]),
         (
-            &["only edges: UF flipped, UR flipped", "edges only: UF, UR flipped", "UF, UR flipped; corners not looked at",
-              "nur Kanten: UF, UR gekippt", "UF, UR gekippt; Ecken nicht angesehen", "UF and UR flipped, corners unknown",
-              "corners: ?; UF and UR flipped", "UF und UR gekippt; der Rest ist unbekannt"],
+            &[
+                "UF, UFR",
+                "UF UFR",
+                "UF and UFR are wrong",
+                "UF?; UFR",
+                "UF und UFR sind falsch",
+                "white-green, white-green-red",
+            ],
+            vec![unsolved("UF"), unsolved("UFR")],
+        ),
+        (
+            &[
+                "only edges: UF flipped, UR flipped",
+                "edges only: UF, UR flipped",
+                "UF, UR flipped; corners not looked at",
+                "nur Kanten: UF, UR gekippt",
+                "UF, UR gekippt; Ecken nicht angesehen",
+                "UF and UR flipped, corners unknown",
+                "corners: ?; UF and UR flipped",
+                "UF und UR gekippt; der Rest ist unbekannt",
+            ],
             vec![flipped("UF"), flipped("UR"), Seen::Unlooked { orbit: Orbit::Corner }],
         ),
         (
-            &["UF flipped, nothing else", "UF gekippt, sonst nichts", "only UF flipped", "nur UF gekippt",
-              "UF flipped; the rest is solved", "UF flipped, no other piece"],
+            &[
+                "UF flipped, nothing else",
+                "UF gekippt, sonst nichts",
+                "only UF flipped",
+                "nur UF gekippt",
+                "UF flipped; the rest is solved",
+                "UF flipped, no other piece",
+            ],
             vec![flipped("UF"), Seen::NothingElse],
         ),
         (
@@ -166,10 +276,17 @@ fn what_is_typed_is_understood() {
         ),
         (
             &[" uf flipped ;UFR > dbl>UBR?\nUL?, DFR twisted counter-clockwise"],
-            vec![flipped("UF"), cycle(Orbit::Corner, &["UFR", "DBL", "UBR"], false), unsolved("UL"), twisted("DFR", Some(2))],
+            vec![
+                flipped("UF"),
+                cycle(Orbit::Corner, &["UFR", "DBL", "UBR"], false),
+                unsolved("UL"),
+                twisted("DFR", Some(2)),
+            ],
         ),
-        (&["edges: A>B, C flipped; corners: B twisted clockwise"],
-         vec![cycle(Orbit::Midge, &["UB", "UR"], true), flipped("UF"), twisted("UBR", Some(1))]),
+        (
+            &["edges: A>B, C flipped; corners: B twisted clockwise"],
+            vec![cycle(Orbit::Midge, &["UB", "UR"], true), flipped("UF"), twisted("UBR", Some(1))],
+        ),
     ] {
         for text in texts {
             assert_eq!(told(text), Ok(Observed::Pieces(seen.clone())), "{text}");
@@ -198,7 +315,7 @@ fn stickers_are_read_in_part() {
         text.replace_range(at..=at, "?");
     }
     assert_eq!(known(told(&text)), part);
-    assert_eq!(known(told(&format!("U: {}\nF = {}", &text[..9], "x").replace("\nF = x", ""))), {
+    assert_eq!(known(told(&format!("U: {}\n", &text[..9]))), {
         let mut up = vec![None; 54];
         up[..9].copy_from_slice(&part[..9]);
         up
@@ -274,7 +391,8 @@ impl Writer<'_> {
         };
         let edge = words(&["flipped", "is flipped", "turned"], &["gekippt", "ist gekippt", "gedreht"]);
         let either = words(&["twisted", "is turned"], &["verdreht", "ist gedreht"]);
-        let clockwise = words(&["twisted clockwise", "cw"], &["im Uhrzeigersinn verdreht", "im Uhrzeigersinn"]);
+        let clockwise =
+            words(&["twisted clockwise", "cw"], &["im Uhrzeigersinn verdreht", "im Uhrzeigersinn"]);
         let counter = words(
             &["twisted counter-clockwise", "is twisted anticlockwise", "ccw"],
             &["gegen den Uhrzeigersinn verdreht", "ist gegen den Uhrzeigersinn gedreht"],
@@ -288,8 +406,12 @@ impl Writer<'_> {
                     stickers.iter().map(|&sticker| self.piece(*orbit, sticker, heading)).collect();
                 if !turning && !closed && self.below(2) == 0 {
                     let joint = self.of(&[", ", " ", ", "]);
-                    let list = names.join(if names.iter().any(|name| name.contains('-')) { ", " } else { &joint });
-                    return format!("{list} {}", self.of(if names.len() == 2 { &swapped } else { &in_cycle }));
+                    let list =
+                        names.join(if names.iter().any(|name| name.contains('-')) { ", " } else { &joint });
+                    return format!(
+                        "{list} {}",
+                        self.of(if names.len() == 2 { &swapped } else { &in_cycle })
+                    );
                 }
                 let to = if self.german { " nach " } else { " to " };
                 let arrow = self.of(&[">", " > ", "->", " → ", to]);
@@ -314,8 +436,10 @@ impl Writer<'_> {
                     (_, false) => "edges",
                     (_, true) => "Kanten",
                 };
-                let english = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
-                let german = ["null", "eins", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun"];
+                let english =
+                    ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+                let german =
+                    ["null", "eins", "zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun"];
                 let word = if self.german { german } else { english }.get(*count).copied();
                 let digits = count.to_string();
                 let number = self.of(&[&digits, word.unwrap_or(&digits)]);
@@ -323,7 +447,8 @@ impl Writer<'_> {
             }
             Seen::Unlooked { orbit } => {
                 let kinds = if self.german { ["Ecken", "Kanten"] } else { ["corners", "edges"] };
-                let ways = if self.german { ["nicht angesehen", "unbekannt"] } else { ["not looked at", "unknown"] };
+                let ways =
+                    if self.german { ["nicht angesehen", "unbekannt"] } else { ["not looked at", "unknown"] };
                 format!("{} {}", kinds[usize::from(*orbit == Orbit::Midge)], self.of(&ways))
             }
             Seen::NothingElse if self.german => self.of(&["sonst nichts", "der Rest ist richtig"]),
@@ -339,7 +464,9 @@ impl Writer<'_> {
                 text += &self.of(&["; ", "\n", ";"]);
             }
             let lettered = match item {
-                Seen::Cycle { orbit, .. } | Seen::Turned { orbit, .. } | Seen::Unsolved { orbit, .. } => Some(*orbit),
+                Seen::Cycle { orbit, .. } | Seen::Turned { orbit, .. } | Seen::Unsolved { orbit, .. } => {
+                    Some(*orbit)
+                }
                 Seen::Count { .. } | Seen::Unlooked { .. } | Seen::NothingElse => None,
             };
             if let Some(orbit) = lettered
@@ -402,18 +529,21 @@ fn some_seen(orbit: Orbit) -> impl Strategy<Value = Vec<Seen>> {
     let count = orbit.pieces() as usize;
     let order = Just((0..count).collect::<Vec<_>>()).prop_shuffle();
     let turns = prop::collection::vec(0..3u8, count);
-    let pieces = (order, turns, prop::collection::vec(0..8u8, 0..5)).prop_map(move |(order, turns, kinds)| {
-        seen_of(orbit, order.into_iter().zip(turns).collect(), kinds)
-    });
+    let pieces = (order, turns, prop::collection::vec(0..8u8, 0..5))
+        .prop_map(move |(order, turns, kinds)| seen_of(orbit, order.into_iter().zip(turns).collect(), kinds));
     let counted = (1..=count).prop_map(move |count| vec![Seen::Count { orbit, count }]);
     prop_oneof![4 => pieces, 1 => counted, 1 => Just(Vec::new())]
 }
 
 /// Schemes of one sign a letter, and of syllables.
 fn scheme() -> impl Strategy<Value = Vec<String>> {
-    let signs = Just("ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÜ".chars().map(|sign| sign.to_string()).collect::<Vec<_>>());
+    let signs =
+        Just("ABCDEFGHIJKLMNOPQRSTUVWXYZÄÖÜ".chars().map(|sign| sign.to_string()).collect::<Vec<_>>());
     let syllables = Just(
-        "BDGKLMNPRST".chars().flat_map(|sign| ["a", "e", "u"].map(|vowel| format!("{sign}{vowel}"))).collect::<Vec<_>>(),
+        "BDGKLMNPRST"
+            .chars()
+            .flat_map(|sign| ["a", "e", "u"].map(|vowel| format!("{sign}{vowel}")))
+            .collect::<Vec<_>>(),
     );
     let numbers = Just((1..=30).map(|number| number.to_string()).collect::<Vec<_>>());
     prop_oneof![3 => signs, 1 => syllables, 1 => numbers].prop_shuffle().prop_map(|mut all| {
@@ -489,12 +619,11 @@ proptest! {
             other => prop_assert!(false, "{text}: {other:?}"),
         }
         // The same as faces with their names.
-        let named: Vec<String> = "ULFRBD".chars().zip(&faces).rev().map(|(face, colours)| format!("{face}: {colours}")).collect();
+        let named: Vec<String> = Face::ALL.into_iter().zip(&faces).rev().map(|(face, colours)| format!("{face}: {colours}")).collect();
         match read(&named.join("\n"), &reading) {
             Ok(Observed::Stickers(glimpse)) => prop_assert_eq!(glimpse.colours(), &known, "{}", text),
             other => prop_assert!(false, "{named:?}: {other:?}"),
         }
-        prop_assert!(Facelets::new(size, vec![Face::U; count]).is_some());
     }
 
     #[test]

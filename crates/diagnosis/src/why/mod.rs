@@ -420,8 +420,9 @@ pub fn why(
 impl Plan<'_> {
     /// Whether there is what an answer is about.
     fn has(&self, ask: Ask) -> Result<(), WhyError> {
-        let letters =
-            |orbit: Orbit| self.memo.iter().find(|(kind, _)| *kind == orbit).map(|(_, letters)| letters.len());
+        let letters = |orbit: Orbit| {
+            self.memo.iter().find(|(kind, _)| *kind == orbit).map(|(_, letters)| letters.len())
+        };
         match ask {
             Ask::Letter(orbit, letter) if letters(orbit).is_none_or(|count| letter >= count) => {
                 Err(WhyError::NothingToAnswer { ask, letters: letters(orbit).unwrap_or(0) })

@@ -1,9 +1,7 @@
 //! What is answered to whoever tells how the puzzle came out.
 
 use super::missing::missing;
-use super::{
-    Diagnosis, HandDiagnosis, Inquiry, Missing, Observed, Plan, WhyError, why, why_by_hand,
-};
+use super::{Diagnosis, HandDiagnosis, Inquiry, Missing, Observed, Plan, WhyError, why, why_by_hand};
 
 /// What is answered.
 #[derive(Clone, PartialEq, Debug)]
@@ -50,7 +48,8 @@ pub fn explain(
         plan.has(answer.ask)?;
     }
     if observed.foreign_kind(solver.size()).is_none() {
-        let seen = observed.facelets(solver.size(), solver.conventions().holding).filter(|_| observed.is_all());
+        let seen =
+            observed.facelets(solver.size(), solver.conventions().holding).filter(|_| observed.is_all());
         if let Some(seen) = seen {
             if let Some(found) = why_by_hand(plan, &seen, inquiry)? {
                 return Ok(Verdict::ByHand(found));

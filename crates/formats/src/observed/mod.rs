@@ -133,7 +133,9 @@ pub enum ObservedError {
         found: String,
     },
     /// A trace that leads from a sticker to itself.
-    #[error("column {column}: {sticker}>{sticker} says that {sticker} is right; at an unsolved place lies something else")]
+    #[error(
+        "column {column}: {sticker}>{sticker} says that {sticker} is right; at an unsolved place lies something else"
+    )]
     Same {
         /// Column.
         column: usize,

@@ -81,9 +81,23 @@ impl Reader<'_> {
     /// The word at a place, if it is no letter of the kind that is spoken of.
     fn meaning(&self, at: usize) -> Option<Meaning> {
         match self.mark(at)? {
-            Mark::Word(word) if self.letter(word).is_none() => meaning(word),
+            Mark::Word(word) if self.letter(word).is_none() || self.is_word(at) => meaning(word),
             _ => None,
         }
+    }
+
+    /// Whether a number stands before a kind, or "a" before "cycle": no letter, also where it could be one.
+    fn is_word(&self, at: usize) -> bool {
+        let raw = |at: usize| match self.mark(at) {
+            Some(Mark::Word(word)) => meaning(word),
+            _ => None,
+        };
+        if (raw(at), raw(at + 1)) == (Some(Meaning::Article), Some(Meaning::Cycle)) {
+            return true;
+        }
+        let next = if raw(at + 1) == Some(Meaning::Unsolved) { at + 2 } else { at + 1 };
+        matches!((raw(at), raw(next)), (Some(Meaning::Number(_)), Some(Meaning::Kind(_))))
+            && self.mark(next + 1) != Some(&Mark::Colon)
     }
 
     fn written(&self, range: std::ops::Range<usize>) -> String {
@@ -127,6 +141,7 @@ impl Reader<'_> {
                     self.end()?;
                 }
                 Mark::Query if self.before.is_none() && self.cycle_unlooked() => self.at += 1,
+                Mark::Colon if self.before.is_some() && self.list.is_empty() => self.at += 1,
                 Mark::Word(word) => {
                     let word = word.clone();
                     self.word(column, &word)?;
@@ -155,7 +170,8 @@ impl Reader<'_> {
             return self.chain(names);
         }
         match self.meaning(at) {
-            Some(Meaning::Filler | Meaning::And | Meaning::Article) => self.at += 1,
+            Some(Meaning::Filler | Meaning::And) => self.at += 1,
+            Some(Meaning::Article) if self.is_article(at) => self.at += 1,
             Some(Meaning::Number(_)) => self.count()?,
             Some(Meaning::Kind(orbit)) => self.kind(orbit)?,
             Some(Meaning::Only) => self.only(),
@@ -172,11 +188,19 @@ impl Reader<'_> {
                 | Meaning::Unsolved
                 | Meaning::Not,
             ) => self.said()?,
-            Some(Meaning::To | Meaning::Solved | Meaning::Looked | Meaning::Unknown) | None => {
+            Some(Meaning::Article | Meaning::To | Meaning::Solved | Meaning::Looked | Meaning::Unknown)
+            | None => {
                 return Err(self.unknown(column, word));
             }
         }
         Ok(())
+    }
+
+    /// Whether "a" is no letter: something follows of which there is one.
+    fn is_article(&self, at: usize) -> bool {
+        let next = self.skip(at + 1);
+        matches!(self.meaning(next), Some(Meaning::Kind(_) | Meaning::Cycle | Meaning::Unsolved))
+            || matches!(self.pieces(next), Ok(Some(_)))
     }
 
     /// A word that says nothing where it stands.
@@ -184,7 +208,8 @@ impl Reader<'_> {
         let found = word.to_owned();
         // Said of the piece right before it, it is no piece.
         let follows = self.at.checked_sub(1).and_then(|at| self.mark(at));
-        let said = follows.is_some_and(|mark| !matches!(mark, Mark::Comma | Mark::Stop | Mark::Colon | Mark::Arrow));
+        let said =
+            follows.is_some_and(|mark| !matches!(mark, Mark::Comma | Mark::Stop | Mark::Colon | Mark::Arrow));
         if let Some(last) = self.list.last().filter(|_| said) {
             let piece = last.orbit.piece_name(last.sticker).to_owned();
             return ObservedError::NoWord { column, found, piece, expected: after(last.orbit) };
@@ -210,17 +235,19 @@ impl Reader<'_> {
         if let Some(named) = sticker(word) {
             return Ok(Some((vec![Named { column, ..named }], at + 1)));
         }
-        if let Some(named) = self.letter(word) {
+        if let Some(named) = self.letter(word).filter(|_| !self.is_word(at)) {
             return Ok(Some((vec![Named { column, ..named }], at + 1)));
         }
         if meaning(word).is_some() {
             return Ok(None);
         }
         if let Some((faces, next)) = self.colours(at) {
-            let found = || self.tokens[at..next].iter().filter_map(|token| match &token.mark {
-                Mark::Word(word) => Some(word.clone()),
-                _ => None,
-            });
+            let found = || {
+                self.tokens[at..next].iter().filter_map(|token| match &token.mark {
+                    Mark::Word(word) => Some(word.clone()),
+                    _ => None,
+                })
+            };
             let named = coloured(&faces).ok_or_else(|| ObservedError::NoPiece {
                 column,
                 found: found().collect::<Vec<_>>().join("-"),
@@ -247,7 +274,9 @@ impl Reader<'_> {
             if sticker(word).is_some() || self.letter(word).is_some() || meaning(word).is_some() {
                 break;
             }
-            let Some(all) = word.split('-').map(|part| self.colour(part)).collect::<Option<Vec<_>>>() else { break };
+            let Some(all) = word.split('-').map(|part| self.colour(part)).collect::<Option<Vec<_>>>() else {
+                break;
+            };
             faces.extend(all);
             next += 1;
             if self.mark(next) == Some(&Mark::Slash) {
@@ -318,7 +347,12 @@ impl Reader<'_> {
         }
         if both && all.len() != 2 {
             let count = all.len();
-            return Err(ObservedError::NotTwo { column: first.column, found: "<>".to_owned(), count, cycle: false });
+            return Err(ObservedError::NotTwo {
+                column: first.column,
+                found: "<>".to_owned(),
+                count,
+                cycle: false,
+            });
         }
         let unlooked = self.mark(self.at) == Some(&Mark::Query);
         self.at += usize::from(unlooked);
@@ -328,7 +362,8 @@ impl Reader<'_> {
     /// Refuses what a trace cannot go on with.
     fn goes_on(&self, all: &[Named], one: Named, more: bool, found: String) -> Result<(), ObservedError> {
         let Some(first) = all.first() else { return Ok(()) };
-        let clashes = |other: &Named| other.orbit != one.orbit || one.orbit.same_piece(other.sticker, one.sticker);
+        let clashes =
+            |other: &Named| other.orbit != one.orbit || one.orbit.same_piece(other.sticker, one.sticker);
         // The last may be of the first piece again.
         let clash = if more { all.iter().any(clashes) } else { all.iter().skip(1).any(clashes) };
         if clash || first.orbit != one.orbit {
@@ -405,7 +440,9 @@ impl Reader<'_> {
         let (at, column) = (self.at, self.column(self.at));
         self.end()?;
         let next = self.after_unsolved(at + 1);
-        let (Some(Meaning::Number(count)), Some(Meaning::Kind(orbit))) = (self.meaning(at), self.meaning(next)) else {
+        let (Some(Meaning::Number(count)), Some(Meaning::Kind(orbit))) =
+            (self.meaning(at), self.meaning(next))
+        else {
             let end = (at + 2).min(self.tokens.len());
             return Err(ObservedError::NoCount { column, found: self.written(at..end) });
         };
@@ -545,7 +582,8 @@ impl Reader<'_> {
         }
         let next = self.skip(at + 1);
         let after = match (self.meaning(at), self.meaning(next), self.meaning(next + 1)) {
-            (Some(Meaning::Nothing), Some(Meaning::Rest), _) | (Some(Meaning::Rest), Some(Meaning::Nothing), _) => {
+            (Some(Meaning::Nothing), Some(Meaning::Rest), _)
+            | (Some(Meaning::Rest), Some(Meaning::Nothing), _) => {
                 self.nothing_else = true;
                 let after = self.skip(next + 1);
                 after + usize::from(self.meaning(after) == Some(Meaning::Unsolved))
@@ -694,7 +732,11 @@ impl Reader<'_> {
             _ => return Err(wrong()),
         };
         self.name_all(&run)?;
-        self.seen.extend(run.iter().map(|one| Seen::Turned { orbit: one.orbit, sticker: one.sticker, clockwise }));
+        self.seen.extend(run.iter().map(|one| Seen::Turned {
+            orbit: one.orbit,
+            sticker: one.sticker,
+            clockwise,
+        }));
         Ok(())
     }
 
@@ -713,7 +755,10 @@ impl Reader<'_> {
                 && all.first().is_some_and(|first| one.orbit.same_piece(first.sticker, one.sticker));
             let counted = |seen: &Seen| matches!(seen, Seen::Count { orbit, .. } if *orbit == one.orbit);
             if (self.named.contains(&piece) && !closes) || self.seen.iter().any(counted) {
-                return Err(ObservedError::Twice { column: one.column, piece: one.orbit.piece_name(one.sticker) });
+                return Err(ObservedError::Twice {
+                    column: one.column,
+                    piece: one.orbit.piece_name(one.sticker),
+                });
             }
             self.named.push(piece);
         }

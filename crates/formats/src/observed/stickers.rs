@@ -86,7 +86,8 @@ pub(super) fn is_meant(text: &str, reading: &Reading<'_>) -> bool {
                 let word = small(&word);
                 let signs = word.chars().count();
                 let initials = reading.colours.initials().unwrap_or(reading.colours.drawn());
-                let initial = |sign: char| initials.iter().any(|it| it.to_lowercase().eq(sign.to_lowercase()));
+                let initial =
+                    |sign: char| initials.iter().any(|it| it.to_lowercase().eq(sign.to_lowercase()));
                 let is_word = reading.colours.by_word(&word.chars().collect::<Vec<_>>()).is_some();
                 if is_word {
                     colours += 1;
@@ -175,7 +176,8 @@ pub(super) fn faces(text: &str, reading: &Reading<'_>) -> Option<Result<Observed
             return Some(Err(ObservedError::Twice { column: tokens[at].column, piece: face_name(face) }));
         }
         // A face is one line, however it was broken.
-        let line = signs[begin..end].iter().map(|&(sign, place)| (if sign == '\n' { ' ' } else { sign }, place));
+        let line =
+            signs[begin..end].iter().map(|&(sign, place)| (if sign == '\n' { ' ' } else { sign }, place));
         written[face.index()] = Some(Copied { signs: line.collect() });
     }
     let nowhere = Place { line: 1, column: 1 };
