@@ -145,7 +145,7 @@ pub(crate) fn observed(bytes: &[u8]) {
     let size = [Size::THREE, Size::TWO][usize::from(number / 2 % 2)];
     match observed::read(text, &observed::Reading { size, conventions: &conventions, colours: &colours }) {
         Ok(read) => drop(read.facelets(size, conventions.holding)),
-        Err(error) => assert!(voice.observed_error(&error).len() < 5000 + 4 * text.len()),
+        Err(error) => assert!(voice.observed_error(&error).len() < 5000),
     }
 }
 

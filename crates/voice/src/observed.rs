@@ -1,6 +1,6 @@
 //! What is wrong with what was told of how a puzzle came out.
 
-use crate::Voice;
+use crate::{Voice, excerpt};
 use fluent_bundle::FluentValue;
 use formats::observed::ObservedError;
 
@@ -42,7 +42,7 @@ impl Voice {
             }
             ObservedError::NoWord { column, found: it, piece, expected } => {
                 let expected = self.word(&format!("observed-expected-{}", expected.name()));
-                let blanks = [found(it), ("piece", piece.clone().into()), ("expected", expected.into())];
+                let blanks = [found(it), ("piece", excerpt(piece).into_owned().into()), ("expected", expected.into())];
                 placed("observed-no-word", *column, &blanks)
             }
             ObservedError::NotTwo { column, found: it, count, cycle } => {
