@@ -320,6 +320,16 @@ fn answers_bring_what_they_fit_to_the_front() {
     assert!(share(&yes) > share(&before) && share(&before) > share(&no));
 }
 
+/// What was told in words.
+fn as_told(text: &str) -> Observed {
+    let colours =
+        formats::state_text::ColourNames::new(&[const { Vec::new() }; 6], ['W', 'O', 'G', 'R', 'B', 'Y']);
+    let conventions = Conventions::default();
+    let reading =
+        formats::observed::Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+    formats::observed::read(text, &reading).unwrap()
+}
+
 /// What a state shows, as one would write it down: pieces in their places and turned, and cycles read as a trace.
 fn told(state: &State) -> String {
     let mut items: Vec<String> = Vec::new();
@@ -387,7 +397,7 @@ fn pieces_told_exactly_are_as_good_as_the_whole_state() {
             for (sort, sign) in sorts.iter_mut().zip(signs) {
                 *sort += usize::from(text.contains(sign));
             }
-            let told = diagnosis(&plan, &formats::observed::read(&text).unwrap(), Depth::Two, &[]);
+            let told = diagnosis(&plan, &as_told(&text), Depth::Two, &[]);
             assert!(!told.explanations.is_empty());
             let slips = |diagnosis: &Diagnosis| {
                 diagnosis.explanations.iter().map(|found| found.slips().to_vec()).collect::<Vec<_>>()
@@ -448,9 +458,9 @@ fn another_size_is_refused() {
     let [two, three, four] = sizes;
     for (planned, seen, observed) in [
         (three, two, Observed::State(Box::new(State::solved(two)))),
-        (two, three, formats::observed::read("UF flipped; UB flipped").unwrap()),
-        (two, three, formats::observed::read("3 corners, 2 edges").unwrap()),
-        (three, four, Observed::Counts(vec![(Orbit::of(four)[1], 3)])),
+        (two, three, as_told("UF flipped; UB flipped")),
+        (two, three, as_told("3 corners, 2 edges")),
+        (three, four, Observed::counts(&[(Orbit::of(four)[1], 3)])),
     ] {
         let solver = solver(planned);
         let plan = plan(&turns("R U F", planned), &solver);
@@ -468,7 +478,7 @@ fn what_turning_cannot_leave_was_done_by_hand() {
     // An odd number of flipped edges cannot come from turning.
     let catalogue = Catalogue::default();
     let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 10 };
-    let flipped = formats::observed::read("UF flipped").unwrap();
+    let flipped = as_told("UF flipped");
     assert!(matches!(
         why(&example(&solver), &flipped, &inquiry, &mut |_| true),
         Err(WhyError::Unreachable(_))

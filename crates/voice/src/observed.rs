@@ -42,7 +42,8 @@ impl Voice {
             }
             ObservedError::NoWord { column, found: it, piece, expected } => {
                 let expected = self.word(&format!("observed-expected-{}", expected.name()));
-                let blanks = [found(it), ("piece", excerpt(piece).into_owned().into()), ("expected", expected.into())];
+                let blanks =
+                    [found(it), ("piece", excerpt(piece).into_owned().into()), ("expected", expected.into())];
                 placed("observed-no-word", *column, &blanks)
             }
             ObservedError::NotTwo { column, found: it, count, cycle } => {

@@ -159,7 +159,8 @@ impl Explanation {
     }
 
     /// The same, as likely as is known once others are weighed against it.
-    pub(crate) fn weighing(self, weight: f64) -> Self {
+    #[must_use]
+    pub fn weighing(self, weight: f64) -> Self {
         Self { weight, ..self }
     }
 }
