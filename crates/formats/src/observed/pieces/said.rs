@@ -1,7 +1,7 @@
 //! What is said of pieces: flipped, twisted, swapped, in a cycle, wrong.
 
-use super::super::words::{Mark, Meaning};
 use super::super::ObservedError;
+use super::super::words::{Mark, Meaning};
 use super::{Named, Reader, after};
 use cube::Orbit;
 use diagnosis::Seen;
