@@ -239,6 +239,7 @@ fn what_is_typed_is_understood() {
                 "UF?; UFR",
                 "UF und UFR sind falsch",
                 "white-green, white-green-red",
+                "UF and corner UFR",
             ],
             vec![unsolved("UF"), unsolved("UFR")],
         ),

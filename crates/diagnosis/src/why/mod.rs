@@ -16,13 +16,15 @@
 //!   is held in the end share one *key up to hold*.
 //! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
 //!   after the first: in letters that it brought in, the *zone* (`search.rs`), in what it made instead (`within.rs`), or since both
-//!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part is met by `partial.rs`.
+//!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part (`observed.rs`, `glimpse.rs`) is met
+//!   by `partial.rs`; what turning cannot have left lacks a piece (`missing.rs`) or was done by hand (`by_hand.rs`), as `verdict.rs` decides.
 //! - *group*: stories whose slips act alike, one by one; the best is told (`told.rs`), the others are its variants.
 
 mod by_hand;
 mod course;
 mod craft;
 mod deep;
+mod finding;
 mod glimpse;
 mod hands;
 mod memo_slips;
@@ -38,6 +40,7 @@ mod verdict;
 mod within;
 
 pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
+pub use finding::Unlooked;
 pub use glimpse::Glimpse;
 pub use missing::Missing;
 pub use observed::{Observed, Seen};
@@ -50,7 +53,8 @@ use blind::{Carrier, ExecutionError, Held, Method, MethodError, Parity, Solver, 
 use course::{Course, recalled};
 use craft::Craft;
 use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
-use observed::{AsPlanned, Wanted};
+use finding::Search;
+use observed::Wanted;
 use search::{Found, Story};
 use space::Space;
 use thiserror::Error;
@@ -188,18 +192,6 @@ pub struct Diagnosis {
     pub whole: bool,
     /// What was taken of kinds that were not looked at.
     pub unlooked: Unlooked,
-}
-
-/// What was taken of the pieces of kinds that were not looked at.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
-pub enum Unlooked {
-    /// All kinds were looked at.
-    #[default]
-    None,
-    /// They came out as planned.
-    AsPlanned(Vec<Orbit>),
-    /// They may have come out in any way: as planned, nothing was found.
-    AnyWay(Vec<Orbit>),
 }
 
 /// Why no diagnosis can be made.
@@ -433,83 +425,6 @@ impl Plan<'_> {
             }
             _ => Ok(()),
         }
-    }
-}
-
-/// A search for what explains an outcome.
-struct Search<'a> {
-    plan: &'a Plan<'a>,
-    setting: &'a Setting<'a>,
-    space: &'a Space<'a>,
-    /// What should have come out, named so that solved is the identity.
-    named: Element,
-    inquiry: &'a Inquiry<'a>,
-}
-
-impl Search<'_> {
-    /// Finds what explains an outcome, with what is known of kinds that were not looked at.
-    fn within(
-        &self,
-        observed: &Observed,
-        as_planned: Option<AsPlanned<'_>>,
-        unlooked: Unlooked,
-        progress: &mut dyn FnMut(f64) -> bool,
-    ) -> Result<Diagnosis, WhyError> {
-        let &Self { plan, setting, space, named, inquiry } = self;
-        let (group, size) = (setting.group, plan.solver.size());
-        let holding = plan.solver.conventions().holding;
-        let wanted = Wanted::new(observed, size, holding, as_planned)?;
-        let outcome = |named: &State| State::held(size, holding).then(named);
-        let exactly = match (&wanted, observed) {
-            (None, Observed::State(state)) => Some(**state),
-            (Some(wanted), _) => match wanted.exactly(size)? {
-                Some(perms) => Some(outcome(&State::from_orbits(size, Rotation::NONE, &perms)?)),
-                None => None,
-            },
-            (None, _) => None,
-        };
-        if let Some(state) = exactly
-            && state.size() != size
-        {
-            return Err(WhyError::OtherSize { planned: size, seen: state.size() });
-        }
-        let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
-        let two = [shares[0], shares[1]];
-        let mut found = Found::default();
-        let mut broken_off = !progress(0.0);
-        let mut whole = true;
-        let as_planned = match (&exactly, &wanted) {
-            (Some(state), _) => {
-                let difference = setting.difference(state);
-                let as_planned =
-                    group.key_up_to_hold(&difference) == group.key_up_to_hold(&Element::IDENTITY);
-                if !as_planned {
-                    partial::exactly(space, &difference, two, &mut found);
-                    if inquiry.depth == Depth::Three && !broken_off {
-                        broken_off = deep::triples(space, &difference, shares[2], &mut found, progress);
-                    }
-                }
-                as_planned
-            }
-            (None, Some(wanted)) => {
-                let as_planned = wanted.fits_held(&named, group, size.is_odd());
-                if !as_planned {
-                    let difference = |named: &State| setting.difference(&outcome(named));
-                    whole = partial::explain(space, wanted, &named, &difference, two, &mut found);
-                }
-                as_planned
-            }
-            (None, None) => false,
-        };
-        let assembly = Assembly {
-            plan,
-            space,
-            planned: &setting.planned,
-            exactly: exactly.as_ref(),
-            wanted: wanted.as_ref(),
-        };
-        let diagnosis = assembly.diagnosis(&found, as_planned, inquiry, broken_off)?;
-        Ok(Diagnosis { whole, unlooked, ..diagnosis })
     }
 }
 

@@ -3,7 +3,7 @@
 why-as-planned = Alles geschah wie geplant, und der Würfel ist gelöst: nichts ist zu erklären.
 why-memo-itself = Alles geschah, wie das Memo es sagt; das Memo selbst löst den Würfel nicht.
 why-nothing-found = { $whole ->
-    [yes] Kein Fehler und keine zwei{ $most ->
+    [yes] Weder ein Fehler noch zwei{ $most ->
         [three] { "" } oder drei
        *[two] { "" }
     } führen hierher.
@@ -37,7 +37,7 @@ missing-turned = So, wie sie genannt sind, können die { $kinds } nicht durch Dr
    *[edge] gekippt
 }; mindestens eine weitere muss ungelöst sein.
 missing-exchanged = Durch Drehen bleibt nie eine ungerade Zahl von Vertauschungen; mindestens zwei weitere { $kinds } müssen ungelöst sein.
-unlooked-as-planned = Die { $kinds } wurden nicht angesehen und gelten als so, wie geplant.
+unlooked-as-planned = Die { $kinds } wurden nicht angesehen; angenommen ist, dass sie wie geplant herauskamen.
 unlooked-any-way = Die { $kinds } wurden nicht angesehen; wie geplant erklärt nichts den Rest, also können sie beliebig herausgekommen sein.
 why-no-outcome = Wie kam der Würfel heraus? Mit --seen die Sticker, wie du sie siehst, ? für unbekannte, oder einige Seiten: "U: … F: …". Mit --unsolved die Steine: "UF>UR>FR", "UF gekippt", "weiß-grün und weiß-rot vertauscht", "Kanten: A B", "zwei Ecken", "nur Kanten: UF gekippt, UR gekippt".
 why-ways = { $count ->
@@ -143,7 +143,7 @@ observed-not-two = Spalte { $column }: „{ $found }“ braucht { $wanted ->
     [one] ist einer
    *[other] sind { $count }
 }.
-observed-twice = Spalte { $column }: { $piece } wurde schon genannt.
+observed-twice = Spalte { $column }: „{ $piece }“ wurde schon genannt.
 observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
 observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 Ecken.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.

@@ -143,7 +143,7 @@ observed-not-two = Column { $column }: “{ $found }” needs { $wanted ->
     [one] is one
    *[other] are { $count }
 }.
-observed-twice = Column { $column }: { $piece } was named before.
+observed-twice = Column { $column }: “{ $piece }” was named before.
 observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.

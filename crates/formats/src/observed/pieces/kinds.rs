@@ -80,6 +80,7 @@ impl Reader<'_> {
         let behind = at > 0
             && self.list.last().is_some()
             && matches!(self.mark(at - 1), Some(Mark::Word(_)))
+            && self.meaning(at - 1).is_none()
             && self.mark(at + 1) != Some(&Mark::Colon)
             && self.heading.is_none_or(|heading| heading == orbit);
         if behind && let Some(last) = self.list.last() {
@@ -92,6 +93,7 @@ impl Reader<'_> {
         }
         self.end()?;
         if right {
+            self.right.push((column, orbit));
             self.at = next + 1;
             return Ok(());
         }
@@ -105,7 +107,7 @@ impl Reader<'_> {
         self.heading = Some(orbit);
         self.at += 1;
         if self.meaning(self.skip(self.at)) == Some(Meaning::Only) {
-            self.only.push(orbit);
+            self.only.push((column, orbit));
             self.at = self.skip(self.at) + 1;
         }
         if self.mark(self.at) == Some(&Mark::Colon) {
@@ -120,10 +122,11 @@ impl Reader<'_> {
 
     /// Only a kind, the other not looked at; or only these pieces, nothing else.
     pub(super) fn only(&mut self) {
+        let column = self.column(self.at);
         let next = self.skip(self.at + 1);
         self.at += 1;
         match self.meaning(next) {
-            Some(Meaning::Kind(orbit)) => self.only.push(orbit),
+            Some(Meaning::Kind(orbit)) => self.only.push((column, orbit)),
             _ => self.nothing_else = true,
         }
     }
@@ -144,8 +147,8 @@ impl Reader<'_> {
                 let after = self.skip(next + 1);
                 after + usize::from(self.meaning(after) == Some(Meaning::Unsolved))
             }
-            (Some(Meaning::Nothing), Some(Meaning::Kind(_)), _) => {
-                // "no corners": what is not named is solved.
+            (Some(Meaning::Nothing), Some(Meaning::Kind(orbit)), _) => {
+                self.right.push((column, orbit));
                 next + 1
             }
             (Some(Meaning::Rest), Some(Meaning::Solved), _) => {

@@ -32,6 +32,7 @@ pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, Observ
         named: Vec::new(),
         only: Vec::new(),
         unlooked: Vec::new(),
+        right: Vec::new(),
         rest_unlooked: false,
         nothing_else: false,
     };
@@ -51,8 +52,10 @@ struct Reader<'a> {
     before: Option<Said>,
     seen: Vec<Seen>,
     named: Vec<(Orbit, cube::Piece)>,
-    only: Vec<Orbit>,
+    only: Vec<(usize, Orbit)>,
     unlooked: Vec<(usize, Orbit)>,
+    /// Kinds of which no piece is unsolved.
+    right: Vec<(usize, Orbit)>,
     rest_unlooked: bool,
     nothing_else: bool,
 }
@@ -249,29 +252,31 @@ impl Reader<'_> {
         Ok(Some((names, at + 1)))
     }
 
-    /// The colours from a word on, as faces of the solver's hold; a blank, a hyphen or a slash between them.
+    /// The colours from a word on, as faces of the solver's hold. A hyphen or a slash joins them, or blanks where none of these does.
     fn colours(&self, at: usize) -> Option<(Vec<Face>, usize)> {
         let mut faces = Vec::new();
-        let mut next = at;
-        loop {
-            let Some(Mark::Word(word)) = self.mark(next) else { break };
+        let (mut next, mut joined) = (at, false);
+        while let Some(Mark::Word(word)) = self.mark(next) {
             if sticker(word).is_some() || self.letter(word).is_some() || meaning(word).is_some() {
                 break;
             }
-            let Some(all) = word.split('-').map(|part| self.colour(part)).collect::<Option<Vec<_>>>() else {
+            let colours = word.split('-').map(|part| self.colour(part)).collect::<Option<Vec<_>>>();
+            let Some(colours) = colours else { break };
+            joined |= colours.len() > 1;
+            let slash = self.mark(next + 1) == Some(&Mark::Slash) && self.is_colour(next + 2);
+            let by_blank = next > at && self.mark(next - 1) != Some(&Mark::Slash);
+            if by_blank && (joined || slash) {
                 break;
-            };
-            faces.extend(all);
-            next += 1;
-            if self.mark(next) == Some(&Mark::Slash) {
-                next += 1;
             }
-        }
-        // A slash at the end stands between items.
-        if next > at && self.mark(next - 1) == Some(&Mark::Slash) {
-            next -= 1;
+            faces.extend(colours);
+            joined |= slash;
+            next += if slash { 2 } else { 1 };
         }
         (!faces.is_empty()).then_some((faces, next))
+    }
+
+    fn is_colour(&self, at: usize) -> bool {
+        matches!(self.mark(at), Some(Mark::Word(word)) if word.split('-').all(|part| self.colour(part).is_some()))
     }
 
     /// The face of the solver's hold on which a colour is; German words bend.
@@ -454,9 +459,17 @@ impl Reader<'_> {
 
     fn told(mut self) -> Result<Observed, ObservedError> {
         let kinds = Orbit::of(self.reading.size).iter().copied().filter(|orbit| KINDS.contains(orbit));
-        for &(column, orbit) in &self.unlooked {
+        for &(column, orbit) in self.unlooked.iter().chain(&self.right) {
             if self.seen.iter().any(|seen| seen.orbit() == Some(orbit)) {
                 return Err(ObservedError::Twice { column, piece: kind_name(orbit) });
+            }
+        }
+        if let Some(&(column, orbit)) = self.only.first() {
+            let others = self.seen.iter().filter_map(|seen| Some((seen.orbit()?, seen.stickers().first())));
+            let is_other = |kind: &Orbit| self.only.iter().all(|(_, only)| only != kind);
+            if let Some((other, first)) = others.into_iter().find(|(kind, _)| is_other(kind)) {
+                let found = first.map_or(kind_name(other), |&first| other.name(first)).to_owned();
+                return Err(ObservedError::OtherKind { column, found, orbit });
             }
         }
         self.seen.retain(|seen| !matches!(seen, Seen::Count { count: 0, .. }));
@@ -465,7 +478,7 @@ impl Reader<'_> {
         }
         for orbit in kinds {
             let named = self.seen.iter().any(|seen| seen.orbit() == Some(orbit));
-            let left_out = !self.only.is_empty() && !self.only.contains(&orbit);
+            let left_out = !self.only.is_empty() && self.only.iter().all(|&(_, only)| only != orbit);
             let unlooked = self.unlooked.iter().any(|&(_, other)| other == orbit);
             if !named && (left_out || unlooked || self.rest_unlooked) {
                 self.seen.push(Seen::Unlooked { orbit });
