@@ -8,10 +8,10 @@ use crate::wire;
 use blind::kind_name;
 use cube::{Turn, display_turns};
 use diagnosis::{
-    Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Observed,
-    Plan, why, why_by_hand,
+    Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Plan,
+    Verdict, explain,
 };
-use formats::observed;
+use formats::observed::{self, Reading};
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -28,12 +28,43 @@ struct Told {
     found: usize,
     /// Whether the search was stopped before its end.
     broken_off: bool,
+    /// Whether all that one slip or two explain was looked at.
+    whole: bool,
+    /// What is wrong with the memo itself, if it does not solve the puzzle.
+    memo_fault: Option<String>,
+    /// Which piece must be unsolved besides those that were told, if one must.
+    missing: Option<String>,
+    /// What was taken of kinds that were not looked at, if any were not.
+    unlooked: Option<String>,
+    /// How sure the first explanation is, or that there is none.
+    summary: String,
     /// What cannot come from turning, if that is so.
     fault: Option<String>,
     /// The likeliest first.
     explanations: Vec<ToldExplanation>,
     /// Questions whose answers would tell most.
     questions: Vec<ToldQuestion>,
+}
+
+impl Told {
+    /// No explanation of anything.
+    fn nothing(puzzle: &Puzzle) -> Self {
+        Self {
+            version: wire::VERSION,
+            puzzle: puzzle.size.layers(),
+            ambiguity: 0,
+            found: 0,
+            broken_off: false,
+            whole: true,
+            memo_fault: None,
+            missing: None,
+            unlooked: None,
+            summary: String::new(),
+            fault: None,
+            explanations: Vec::new(),
+            questions: Vec::new(),
+        }
+    }
 }
 
 /// One explanation.
@@ -101,31 +132,28 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
     let depth = if options.deep { Depth::Three } else { Depth::Two };
     let most = usize::from(options.most);
     let inquiry = Inquiry { catalogue: &catalogue, depth, answers: &answers, most };
-    let (observed, seen) = match (&options.seen, &options.unsolved) {
-        (Some(text), _) => (None, Some(session.facelets(text, puzzle.size)?)),
-        (None, text) => {
-            let read = observed::read(text.as_deref().unwrap_or_default())
-                .map_err(|error| Failure::input(session.voice.observed_error(&error)))?;
-            let seen = read.facelets(puzzle.size, session.conventions.holding);
-            (Some(read), seen)
-        }
-    };
-    if let Some(seen) = &seen
-        && let Some(found) = why_by_hand(&plan, seen, &inquiry).map_err(|error| failed(&error))?
-    {
-        return tell(session, options, &plan, &by_hand(session, &puzzle, &found)?);
-    }
-    let observed = match (observed, seen.as_ref().map(cube::Facelets::state)) {
-        (Some(observed), _) => observed,
-        (None, Some(Ok(state))) => Observed::State(Box::new(state)),
-        // What turning cannot lead to was answered above.
-        (None, _) => return Ok(ExitCode::SUCCESS),
-    };
+    let told_text = options.seen.as_ref().or(options.unsolved.as_ref());
+    let text = told_text.ok_or_else(|| Failure::input(session.voice.word("why-no-outcome")))?;
+    let colours = session.voice.colour_names(&session.conventions);
+    let reading = Reading { size: puzzle.size, conventions: &session.conventions, colours: &colours };
+    let observed = observed::read(text, &reading)
+        .map_err(|error| Failure::input(session.voice.observed_error(&error)))?;
     let began = Instant::now();
     let limit = Duration::from_secs(options.seconds);
-    let found =
-        why(&plan, &observed, &inquiry, &mut |_| began.elapsed() < limit).map_err(|error| failed(&error))?;
-    tell(session, options, &plan, &told(session, &puzzle, &plan, &found)?)
+    let verdict = explain(&plan, &observed, &inquiry, &mut |_| began.elapsed() < limit)
+        .map_err(|error| failed(&error))?;
+    let told = match &verdict {
+        Verdict::Missing(missing) => {
+            Told { missing: Some(session.voice.missing(missing)), ..Told::nothing(&puzzle) }
+        }
+        Verdict::ByHand(found) => by_hand(session, &puzzle, found)?,
+        Verdict::Slips(found) => Told {
+            summary: session.voice.why_summary(found, &observed, depth),
+            ..told(session, &puzzle, &plan, found)?
+        },
+    };
+    let fault = plan.memo_fault().map(|check| session.voice.memo_fault(&check, &session.conventions));
+    tell(session, options, &plan, &Told { memo_fault: fault, ..told })
 }
 
 fn answer(session: &Session, text: &str) -> Result<Answer, Failure> {
@@ -152,11 +180,13 @@ fn tell(session: &Session, options: &WhyOptions, plan: &Plan<'_>, told: &Told) -
         writeln!(out, "{}: {}", voice.kinds(*orbit), scheme.grouped(letters, session.conventions.pairs))?;
     }
     writeln!(out)?;
-    if let Some(fault) = &told.fault {
-        writeln!(out, "{fault}")?;
+    let sentences = [&told.missing, &told.memo_fault, &told.unlooked, &told.fault];
+    for sentence in sentences.into_iter().flatten() {
+        writeln!(out, "{sentence}")?;
     }
-    if told.explanations.is_empty() && told.fault.is_none() {
-        writeln!(out, "{}", voice.word("why-nothing-found"))?;
+    let slips = told.explanations.first().is_some_and(|first| !first.slips.is_empty());
+    if told.memo_fault.is_some() && slips {
+        writeln!(out, "{}", voice.word("why-besides"))?;
     }
     let worth =
         |(number, explanation): &(usize, &ToldExplanation)| *number == 0 || explanation.weight >= 0.005;
@@ -171,8 +201,11 @@ fn tell(session: &Session, options: &WhyOptions, plan: &Plan<'_>, told: &Told) -
             )?;
         }
     }
-    if told.explanations.iter().any(|explanation| !explanation.slips.is_empty()) && told.fault.is_none() {
-        writeln!(out, "{}", voice.say("why-ambiguity", &[("count", told.ambiguity.into())]))?;
+    if !told.summary.is_empty() {
+        writeln!(out, "{}", told.summary)?;
+        if told.explanations.is_empty() && !options.deep {
+            writeln!(out, "{}", voice.word("why-deeper"))?;
+        }
     }
     if told.broken_off {
         writeln!(out, "{}", voice.word("why-broken-off"))?;
@@ -212,14 +245,14 @@ fn told(session: &Session, puzzle: &Puzzle, plan: &Plan<'_>, found: &Diagnosis) 
         })
         .collect::<Result<_, _>>()?;
     Ok(Told {
-        version: wire::VERSION,
-        puzzle: puzzle.size.layers(),
         ambiguity: found.ambiguity,
         found: found.found,
         broken_off: found.broken_off,
-        fault: None,
+        whole: found.whole,
+        unlooked: session.voice.unlooked(&found.unlooked),
         explanations,
         questions,
+        ..Told::nothing(puzzle)
     })
 }
 
@@ -277,13 +310,10 @@ fn by_hand(session: &Session, puzzle: &Puzzle, found: &HandDiagnosis) -> Result<
         .collect::<Result<_, _>>()?;
     let best = explanations.first().map_or(0.0, |best| best.weight);
     Ok(Told {
-        version: wire::VERSION,
-        puzzle: puzzle.size.layers(),
         ambiguity: explanations.iter().filter(|other| other.weight >= best * (1.0 - 1e-9)).count(),
         found: explanations.len(),
-        broken_off: false,
         fault: Some(session.voice.unreachable(&found.fault, &session.conventions).join(" ")),
         explanations,
-        questions: Vec::new(),
+        ..Told::nothing(puzzle)
     })
 }

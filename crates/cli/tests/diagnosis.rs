@@ -94,16 +94,52 @@ fn little_is_enough_to_ask_and_questions_help() {
     let answer = format!("{}=yes", question["name"].as_str().unwrap());
     let after = json(&["why", SCRAMBLE, "--unsolved", "3 corners, 2 edges", "--answer", &answer, "--json"]);
     assert_ne!(object["explanations"][0]["weight"], after["explanations"][0]["weight"]);
-    hoodwink()
-        .args(["why", SCRAMBLE, "--unsolved", "UF flipped; UFR>DBL>UBR"])
-        .assert()
-        .success()
-        .stdout(contains("one edge is flipped"));
-    hoodwink()
-        .args(["why", SCRAMBLE, "--unsolved", "UF flipped"])
-        .assert()
-        .success()
-        .stdout(contains("Otherwise everything was done as planned."));
+    let said = |arguments: &[&str], sentence: &str| {
+        hoodwink().args(["why", SCRAMBLE]).args(arguments).assert().success().stdout(contains(sentence));
+    };
+    // What turning cannot leave lacks a piece, unless it is said that it does not.
+    let lacking = "turning never leaves just one; at least one more must be";
+    said(&["--unsolved", "UF flipped; UFR>DBL>UBR"], lacking);
+    said(&["--unsolved", "UF flipped"], "Is any other piece unsolved? UF cannot be the only unsolved edge");
+    said(&["--unsolved", "UF>UR"], "at least two more corners or edges must be unsolved");
+    said(&["--unsolved", "UF flipped; UFR>DBL>UBR; nothing else"], "one edge is flipped");
+    said(&["--unsolved", "only UF flipped"], "Otherwise everything was done as planned.");
+    said(&["--language", "de", "--unsolved", "nur UF gekippt"], "Sonst geschah alles wie geplant.");
+    let german = ["--language", "de", "--unsolved", "weiß-grün gekippt"];
+    said(&german, "Ist noch ein anderer Stein ungelöst?");
+    // Whatever is told, either option takes it.
+    let whole = json(&["why", SCRAMBLE, "--unsolved", "UF>UR>FR?", "--json"]);
+    assert_eq!(
+        json(&["why", SCRAMBLE, "--seen", "white-green, white-red, green-red in a cycle", "--json"]),
+        whole
+    );
+    assert_eq!((whole["whole"].as_bool(), whole["missing"].as_str()), (Some(true), None));
+    said(
+        &["--unsolved", "only edges: UF>UR>FR"],
+        "The corners were not looked at and are taken to be as planned.",
+    );
+    said(&["--seen", "U: wwwwwwwww F: ggggggggg R: rrrrrrrrr"], "as planned");
+}
+
+#[test]
+fn a_wrong_memo_is_named_before_what_happened_besides() {
+    let memo = json(&["trace", SCRAMBLE, "--json"])["parts"].clone();
+    let letters = |kind: &str| {
+        let all = memo.as_array().unwrap().iter().find(|part| part["kind"] == kind).unwrap();
+        all["letters"].as_str().unwrap().to_owned()
+    };
+    let edges = letters("edge");
+    let (begin, end) = edges.split_at(edges.len() - 2);
+    let wrong = format!("{begin}{}", end.chars().rev().collect::<String>());
+    let object = json(&["why", SCRAMBLE, "--edges", &wrong, "--unsolved", "UF>UR>FR", "--json"]);
+    assert!(
+        object["memo_fault"]
+            .as_str()
+            .unwrap()
+            .starts_with("The memo itself does not solve the puzzle. Letter")
+    );
+    let object = json(&["why", SCRAMBLE, "--edges", &edges, "--unsolved", "UF>UR>FR", "--json"]);
+    assert!(object["memo_fault"].is_null());
 }
 
 #[test]
@@ -114,5 +150,10 @@ fn bad_input_is_refused_with_a_sentence() {
     refused(&["check", "--puzzle", "2", "R U", "--edges", "A"], "A 2x2 has no edges.");
     refused(&["why", SCRAMBLE, "--unsolved", "UF floppy"], "is not understood after UF");
     refused(&["why", SCRAMBLE, "--unsolved", "UF", "--answer", "maybe"], "is no answer");
+    let unlikely = ["why", SCRAMBLE, "--unsolved", "UF, UR", "--answer", "corner.55=yes"];
+    refused(&unlikely, "There is no letter 55 of the corners");
+    refused(&["why", SCRAMBLE, "--unsolved", "UF>UF"], "says that UF is right");
+    refused(&["why", SCRAMBLE], "only edges: UF flipped");
+    refused(&["why", SCRAMBLE, "--language", "de"], "weiß-grün und weiß-rot vertauscht");
     refused(&["why", SCRAMBLE, "--unsolved", "UF", "--corners", "E"], "buffer's own piece");
 }

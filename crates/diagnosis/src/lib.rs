@@ -15,6 +15,6 @@ pub use check::{
 pub use moves::{Deviation, How, MovesCheck, check_moves};
 pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use why::{
-    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, HandDiagnosis, HandExplanation, Inquiry,
-    Observed, Plan, Question, Seen, WhyError, why, why_by_hand,
+    Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, HandExplanation,
+    Inquiry, Missing, Observed, Plan, Question, Seen, Unlooked, Verdict, WhyError, explain, why, why_by_hand,
 };

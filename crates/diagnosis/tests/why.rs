@@ -187,7 +187,7 @@ proptest! {
         };
         let counts = [Orbit::Corner, Orbit::Midge].map(|orbit| (orbit, unsolved(&seen, orbit)));
         let plan = plan(&pupil.scramble, &solver);
-        let diagnosis = diagnosis(&plan, &Observed::Counts(counts.to_vec()), Depth::Two, &[]);
+        let diagnosis = diagnosis(&plan, &Observed::counts(&counts), Depth::Two, &[]);
         prop_assert!(!diagnosis.explanations.is_empty());
         for explanation in &diagnosis.explanations {
             let outcome = held(explanation.passes().last().unwrap());
@@ -287,7 +287,7 @@ fn plans_that_cannot_be_carried_out_are_refused() {
 fn answers_bring_what_they_fit_to_the_front() {
     let solver = solver(Size::THREE);
     let plan = example(&solver);
-    let observed = Observed::Counts(vec![(Orbit::Corner, 0), (Orbit::Midge, 3)]);
+    let observed = Observed::counts(&[(Orbit::Corner, 0), (Orbit::Midge, 3)]);
     let before = diagnosis(&plan, &observed, Depth::Two, &[]);
     assert!(!before.questions.is_empty() && before.questions.len() <= 3);
     for (at, question) in before.questions.iter().enumerate() {
@@ -309,6 +309,16 @@ fn answers_bring_what_they_fit_to_the_front() {
     let yes = diagnosis(&plan, &observed, Depth::Two, &[answer(true)]);
     let no = diagnosis(&plan, &observed, Depth::Two, &[answer(false)]);
     assert!(share(&yes) > share(&before) && share(&before) > share(&no));
+}
+
+/// What was told in words.
+fn as_told(text: &str) -> Observed {
+    let colours =
+        formats::state_text::ColourNames::new(&[const { Vec::new() }; 6], ['W', 'O', 'G', 'R', 'B', 'Y']);
+    let conventions = Conventions::default();
+    let reading =
+        formats::observed::Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+    formats::observed::read(text, &reading).unwrap()
 }
 
 /// What a state shows, as one would write it down: pieces in their places and turned, and cycles read as a trace.
@@ -378,7 +388,7 @@ fn pieces_told_exactly_are_as_good_as_the_whole_state() {
             for (sort, sign) in sorts.iter_mut().zip(signs) {
                 *sort += usize::from(text.contains(sign));
             }
-            let told = diagnosis(&plan, &formats::observed::read(&text).unwrap(), Depth::Two, &[]);
+            let told = diagnosis(&plan, &as_told(&text), Depth::Two, &[]);
             assert!(!told.explanations.is_empty());
             let slips = |diagnosis: &Diagnosis| {
                 diagnosis.explanations.iter().map(|found| found.slips().to_vec()).collect::<Vec<_>>()
@@ -439,9 +449,9 @@ fn another_size_is_refused() {
     let [two, three, four] = sizes;
     for (planned, seen, observed) in [
         (three, two, Observed::State(Box::new(State::solved(two)))),
-        (two, three, formats::observed::read("UF flipped; UB flipped").unwrap()),
-        (two, three, formats::observed::read("3 corners, 2 edges").unwrap()),
-        (three, four, Observed::Counts(vec![(Orbit::of(four)[1], 3)])),
+        (two, three, as_told("UF flipped; UB flipped")),
+        (two, three, as_told("3 corners, 2 edges")),
+        (three, four, Observed::counts(&[(Orbit::of(four)[1], 3)])),
     ] {
         let solver = solver(planned);
         let plan = plan(&turns("R U F", planned), &solver);
@@ -459,7 +469,7 @@ fn what_turning_cannot_leave_was_done_by_hand() {
     // An odd number of flipped edges cannot come from turning.
     let catalogue = Catalogue::default();
     let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 10 };
-    let flipped = formats::observed::read("UF flipped").unwrap();
+    let flipped = as_told("UF flipped");
     assert!(matches!(
         why(&example(&solver), &flipped, &inquiry, &mut |_| true),
         Err(WhyError::Unreachable(_))

@@ -22,6 +22,7 @@ mod fault;
 mod help;
 mod method;
 mod notation;
+mod observed;
 mod puzzle;
 mod reason;
 mod scramble;

@@ -2,15 +2,21 @@
 
 use crate::Voice;
 use crate::check::capital;
+use crate::puzzle::sort;
 use blind::Conventions;
 use cube::{Orbit, Sticker, Turn, display_turns};
-use diagnosis::{Ask, ByHand, Change, HandExplanation, Part, Plan, Slip, Stage, WhyError};
+use diagnosis::{
+    Ask, ByHand, Change, Depth, Diagnosis, HandExplanation, MemoCheck, Missing, Observed, Part,
+    Plan, Slip, Stage, Unlooked, WhyError,
+};
 use fluent_bundle::FluentValue;
-use formats::observed::ObservedError;
 
 fn moves(turns: &[Turn]) -> String {
     display_turns(turns).to_string()
 }
+
+/// Below so many times the next one's weight the first is only slightly likelier.
+const SLIGHTLY: f64 = 1.25;
 
 /// The moves, or the word that stands for none.
 fn moves_or_nothing(turns: &[Turn]) -> String {
@@ -178,42 +184,84 @@ impl Voice {
             ),
             WhyError::Unreachable(error) => self.unreachable(error, conventions).join(" "),
             WhyError::Contradiction => self.word("why-contradiction"),
+            WhyError::NoPiece { orbit, place } => {
+                self.say("why-no-piece", &[("piece", orbit.piece_name(*place).into())])
+            }
+            WhyError::NoHold => self.word("why-no-hold"),
+            WhyError::NothingToAnswer { ask: Ask::Letter(orbit, letter), letters } => self.say(
+                "why-no-letter",
+                &[
+                    ("position", (letter + 1).into()),
+                    ("kinds", self.kinds(*orbit).into()),
+                    ("letters", (*letters).into()),
+                ],
+            ),
+            WhyError::NothingToAnswer { ask, .. } => {
+                self.say("why-no-ask", &[("text", ask.to_string().into())])
+            }
         }
     }
 
-    /// What is wrong with a list of unsolved pieces.
-    pub fn observed_error(&self, error: &ObservedError) -> String {
-        let placed = |message: &str, column: usize, found: &str| {
-            self.say(message, &[("column", column.into()), ("found", found.into())])
+    /// What the memo's own fault is: the first slip in it.
+    pub fn memo_fault(&self, check: &MemoCheck, conventions: &Conventions) -> String {
+        let first = check.kinds.iter().find_map(|kind| Some((kind.orbit, kind.slips.first()?)));
+        let sentence =
+            first.map(|(orbit, slip)| self.memo_slip(slip, orbit, conventions)).unwrap_or_default();
+        self.say("why-memo-fault", &[("sentence", sentence.into())]).trim_end().to_owned()
+    }
+
+    /// Which piece must be unsolved besides those that were told.
+    pub fn missing(&self, missing: &Missing) -> String {
+        let sentence = match missing {
+            Missing::Turned { orbit, alone: Some(sticker) } => self.say(
+                "missing-alone",
+                &[("piece", orbit.piece_name(*sticker).into()), ("kind", sort(*orbit).into())],
+            ),
+            Missing::Turned { orbit, alone: None } => self.say(
+                "missing-turned",
+                &[("kinds", self.kinds(*orbit).into()), ("kind", sort(*orbit).into())],
+            ),
+            Missing::Exchanged { orbits } => {
+                let kinds: Vec<String> = orbits.iter().map(|&orbit| self.kinds(orbit)).collect();
+                self.say("missing-exchanged", &[("kinds", self.either(&kinds).into())])
+            }
         };
-        match error {
-            ObservedError::NoSticker { column, found } => placed("observed-no-sticker", *column, found),
-            ObservedError::NoCycle { column, found } => placed("observed-no-cycle", *column, found),
-            ObservedError::NoCount { column, found } => placed("observed-no-count", *column, found),
-            ObservedError::NoWord { column, found, piece, expected } => self.say(
-                "observed-no-word",
-                &[
-                    ("column", (*column).into()),
-                    ("found", found.as_str().into()),
-                    ("piece", (*piece).into()),
-                    ("expected", expected.join(" | ").into()),
-                ],
-            ),
-            ObservedError::Twice { column, piece } => {
-                self.say("observed-twice", &[("column", (*column).into()), ("piece", (*piece).into())])
-            }
-            ObservedError::TooLong { bytes, most } => {
-                self.say("document-too-long", &[("bytes", (*bytes).into()), ("most", (*most).into())])
-            }
-            ObservedError::Nothing => self.word("observed-nothing"),
-            ObservedError::TooMany { column, most, orbit } => self.say(
-                "observed-too-many",
-                &[
-                    ("column", (*column).into()),
-                    ("most", (*most).into()),
-                    ("kinds", self.kinds(*orbit).into()),
-                ],
-            ),
+        self.say("why-missing", &[("sentence", sentence.into())])
+    }
+
+    /// What was taken of kinds that were not looked at; nothing where all were.
+    pub fn unlooked(&self, unlooked: &Unlooked) -> Option<String> {
+        let (message, orbits) = match unlooked {
+            Unlooked::None => return None,
+            Unlooked::AsPlanned(orbits) => ("unlooked-as-planned", orbits),
+            Unlooked::AnyWay(orbits) => ("unlooked-any-way", orbits),
+        };
+        Some(self.say(message, &[("kinds", self.kinds_listed(orbits).into())]))
+    }
+
+    /// How sure the first explanation is, or that there is none; nothing where all went as planned.
+    pub fn why_summary(&self, found: &Diagnosis, observed: &Observed, depth: Depth) -> String {
+        let whole = if found.whole { "yes" } else { "no" };
+        let Some(first) = found.explanations.first() else {
+            let most = if depth == Depth::Three { "three" } else { "two" };
+            let nothing = self.say("why-nothing-found", &[("whole", whole.into()), ("most", most.into())]);
+            // What was told piece by piece may lack one.
+            return match observed {
+                Observed::Pieces(_) => format!("{} {nothing}", self.word("why-any-other")),
+                Observed::State(_) | Observed::Stickers(_) => nothing,
+            };
+        };
+        if first.slips().is_empty() {
+            return String::new();
         }
+        let ambiguity = ("count", found.ambiguity.into());
+        if found.ambiguity != 1 {
+            return self.say("why-ambiguity", &[ambiguity, ("whole", whole.into())]);
+        }
+        let next = found.explanations.get(1);
+        if next.is_some_and(|next| first.weight() < SLIGHTLY * next.weight()) {
+            return self.say("why-slightly", &[("whole", whole.into())]);
+        }
+        self.say("why-ambiguity", &[ambiguity, ("whole", whole.into())])
     }
 }

@@ -3,10 +3,10 @@
 use blind::{Conventions, Solver};
 use cube::{Algorithm, Orbit, Rotation, Size, State, Sticker, Turn};
 use diagnosis::{
-    ActionStep, Ask, Begun, Change, Deviation, How, ParityFault, Part, Plan, Slip, SlipKind, Stage,
-    check_letters,
+    ActionStep, Ask, Begun, Change, Depth, Deviation, Diagnosis, How, Inquiry, Missing, Observed,
+    ParityFault, Part, Plan, Slip, SlipKind, Stage, Unlooked, check_letters, why,
 };
-use formats::observed;
+use formats::observed::{self, Reading};
 use std::fmt::Write;
 use voice::{Language, Voice};
 
@@ -231,8 +231,34 @@ fn every_question_and_mistake_has_its_sentence() {
     asks.extend([Ask::Kind(Orbit::Corner), Ask::Letter(Orbit::Midge, 2), Ask::Letter(Orbit::Midge, 40)]);
     asks.extend([Part::Setup, Part::Algorithm, Part::Undo].map(Ask::Part));
     asks.extend([Ask::Parity, Ask::Held]);
-    let texts = ["", "UF, XX", "UFR>UF", "UF flipped; FU", "9 corners", "3 wings", "UF floppy"];
-    let errors = texts.map(|text| observed::read(text).unwrap_err());
+    let texts = [
+        "",
+        "UF, XX",
+        "UFR>UF",
+        "UF flipped; FU",
+        "9 corners",
+        "3 wings",
+        "UF floppy",
+        "UFR flipped",
+        "UF>UR flipped",
+        "two edges flipped",
+        "UF>UF",
+        "A>B",
+        "edges: A>1",
+        "UU",
+        "UFR edge",
+        "UF, UR, FR swapped",
+        "UF in a cycle",
+        "edges unknown; UF",
+        "WWWW OOOO GGGG RRRR BBBB YYY?",
+        "U: WWWX",
+    ];
+    let conventions = Conventions::default();
+    let read = |voice: &Voice, text: &str| {
+        let colours = voice.colour_names(&conventions);
+        let reading = Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+        observed::read(text, &reading).unwrap_err()
+    };
     let mut text = String::new();
     for language in Language::ALL {
         let voice = Voice::new(language);
@@ -240,8 +266,65 @@ fn every_question_and_mistake_has_its_sentence() {
             assert_eq!(Ask::named(&ask.to_string()), Some(ask));
             let _ = writeln!(text, "{ask}: {}", voice.ask(ask, &plan));
         }
-        for error in &errors {
-            let _ = writeln!(text, "{}", voice.observed_error(error));
+        for told in texts {
+            let _ = writeln!(text, "{told}: {}", voice.observed_error(&read(&voice, told)));
+        }
+    }
+    insta::assert_snapshot!(text);
+}
+
+#[test]
+fn what_is_said_before_and_after_explanations() {
+    let solver = Solver::new(Size::THREE, Conventions::default());
+    let conventions = Conventions::default();
+    let begun = || Begun::Scramble(turns("D2 F' R2 B U2 L' D B2 R F U'"));
+    let plan = Plan::new(begun(), None, &solver).unwrap();
+    let mut memo = plan.memo().to_vec();
+    memo[0].1.pop();
+    let fault = Plan::new(begun(), Some(memo), &solver).unwrap().memo_fault().unwrap();
+    let catalogue = diagnosis::Catalogue::default();
+    let inquiry = Inquiry { catalogue: &catalogue, depth: Depth::Two, answers: &[], most: 5 };
+    let counts = Observed::counts(&[(Orbit::Corner, 3)]);
+    let found = why(&plan, &counts, &inquiry, &mut |_| true).unwrap();
+    assert!(found.explanations.len() > 1);
+    let pieces = |orbit: Orbit, name: &str| Missing::Turned { orbit, alone: orbit.sticker(name) };
+    let missing = [
+        pieces(Orbit::Midge, "UF"),
+        pieces(Orbit::Corner, "UFR"),
+        pieces(Orbit::Midge, ""),
+        pieces(Orbit::Corner, ""),
+        Missing::Exchanged { orbits: vec![Orbit::Corner, Orbit::Midge] },
+    ];
+    let mut text = String::new();
+    for language in Language::ALL {
+        let voice = Voice::new(language);
+        let _ = writeln!(text, "{}", voice.memo_fault(&fault, &conventions));
+        for one in &missing {
+            let _ = writeln!(text, "{}", voice.missing(one));
+        }
+        for unlooked in [Unlooked::AsPlanned(vec![Orbit::Corner]), Unlooked::AnyWay(vec![Orbit::Midge])] {
+            let _ = writeln!(text, "{}", voice.unlooked(&unlooked).unwrap());
+        }
+        assert_eq!(voice.unlooked(&Unlooked::None), None);
+        // With so many as likely, the first as many times as likely as the next, or none.
+        let weights = |first: f64, next: f64| {
+            let mut explanations = found.explanations.clone();
+            explanations.truncate(2);
+            explanations[0] = explanations[0].clone().weighing(first);
+            explanations[1] = explanations[1].clone().weighing(next);
+            explanations
+        };
+        for whole in [true, false] {
+            for (ambiguity, explanations) in
+                [(1, weights(0.5, 0.4)), (1, weights(0.5, 0.41)), (3, weights(0.3, 0.3)), (0, Vec::new())]
+            {
+                let said = Diagnosis { whole, ambiguity, explanations, ..found.clone() };
+                let state = Observed::State(Box::new(plan.outcome()));
+                let _ = writeln!(text, "{}", voice.why_summary(&said, &state, Depth::Two));
+                if said.explanations.is_empty() {
+                    let _ = writeln!(text, "{}", voice.why_summary(&said, &counts, Depth::Three));
+                }
+            }
         }
     }
     insta::assert_snapshot!(text);

@@ -1,10 +1,14 @@
 //! What went wrong in an attempt: the slips that explain how the puzzle came out.
 
-use cube::Facelets;
+use blind::Conventions;
+use cube::{Facelets, Size};
 use diagnosis::{
-    Answer, Ask, Begun, Catalogue, Depth, Explanation, Inquiry, Observed, Plan, why, why_by_hand,
+    Answer, Ask, Begun, Catalogue, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, Inquiry, Observed,
+    Plan, Verdict, explain as explained_by,
 };
+use formats::observed::{Reading, read};
 use serde::{Deserialize, Serialize};
+use voice::Voice;
 
 use crate::Failure;
 use crate::call::{Call, Progress};
@@ -22,6 +26,8 @@ pub struct Attempt {
     pub memo: Written,
     /// How the puzzle came out: the colours by the letters of the faces, held in any way.
     pub seen: String,
+    /// How it came out in words; where there are any, they stand for the colours.
+    pub told: String,
     /// What was answered so far.
     pub answers: Vec<Answered>,
     /// Whether to look for three slips.
@@ -39,11 +45,13 @@ pub struct Answered {
 }
 
 /// What explains it.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Told {
-    /// What cannot come from turning, if that is so.
+    /// What cannot come from turning, or which piece must be missing from what was told, if that is so.
     pub fault: Option<String>,
+    /// What is to be known before the explanations: a fault of the memo itself, kinds that were not looked at.
+    pub remarks: Vec<String>,
     /// The likeliest first.
     pub explanations: Vec<Likely>,
     /// How many are as likely as the first, or that there is none.
@@ -106,29 +114,64 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
     let catalogue = Catalogue::default();
     let depth = if attempt.deep { Depth::Three } else { Depth::Two };
     let inquiry = Inquiry { catalogue: &catalogue, depth, answers: &answers, most: MOST };
-    let seen: Facelets = attempt.seen.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
-    if let Some(found) = why_by_hand(&plan, &seen, &inquiry).map_err(|error| failed(&error))? {
-        let explanations = found.explanations.iter().map(|hand| {
-            let sentence = voice.by_hand(hand, conventions);
-            explained(call, &hand.explanation, sentence, conventions)
-        });
-        return Ok(Told {
-            fault: Some(voice.unreachable(&found.fault, conventions).join(" ")),
-            explanations: explanations.collect(),
-            summary: String::new(),
-            questions: Vec::new(),
-        });
-    }
-    let state =
-        seen.state().map_err(|error| Failure::new(voice.unreachable(&error, conventions).join(" ")))?;
-    let observed = Observed::State(Box::new(state));
+    let observed = observed(voice, conventions, solver.size(), attempt)?;
     let report = &mut *call.report;
-    let found = why(&plan, &observed, &inquiry, &mut |share| {
+    let verdict = explained_by(&plan, &observed, &inquiry, &mut |share| {
         // Who does not want to wait longer ends the worker.
         report(Progress { done: (share * 100.0) as u32, of: Some(100) });
         true
     })
     .map_err(|error| failed(&error))?;
+    let told = match &verdict {
+        Verdict::Missing(missing) => Told { fault: Some(voice.missing(missing)), ..Told::default() },
+        Verdict::ByHand(found) => by_hand(voice, found, conventions),
+        Verdict::Slips(found) => {
+            Told { summary: voice.why_summary(found, &observed, depth), ..slips(voice, found, &plan) }
+        }
+    };
+    let Some(check) = plan.memo_fault() else { return Ok(told) };
+    let mut remarks = vec![voice.memo_fault(&check, conventions)];
+    remarks.extend(told.remarks);
+    if matches!(&verdict, Verdict::Slips(found) if found.explanations.first().is_some_and(|first| !first.slips().is_empty()))
+    {
+        remarks.push(voice.word("why-besides"));
+    }
+    Ok(Told { remarks, ..told })
+}
+
+/// What was seen: told in words, or painted.
+fn observed(
+    voice: &Voice,
+    conventions: &Conventions,
+    size: Size,
+    attempt: &Attempt,
+) -> Result<Observed, Failure> {
+    if !attempt.told.trim().is_empty() {
+        let colours = voice.colour_names(conventions);
+        let reading = Reading { size, conventions, colours: &colours };
+        return read(&attempt.told, &reading).map_err(|error| Failure::new(voice.observed_error(&error)));
+    }
+    let seen: Facelets = attempt.seen.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
+    let colours = seen.colours().iter().copied().map(Some).collect();
+    let glimpse = Glimpse::new(seen.size(), colours);
+    let glimpse = glimpse.ok_or_else(|| Failure::new(voice.word("state-empty")))?;
+    Ok(Observed::Stickers(Box::new(glimpse)))
+}
+
+fn by_hand(voice: &Voice, found: &HandDiagnosis, conventions: &Conventions) -> Told {
+    let explanations = found.explanations.iter().map(|hand| {
+        let sentence = voice.by_hand(hand, conventions);
+        explained(voice, &hand.explanation, sentence, conventions)
+    });
+    Told {
+        fault: Some(voice.unreachable(&found.fault, conventions).join(" ")),
+        explanations: explanations.collect(),
+        ..Told::default()
+    }
+}
+
+fn slips(voice: &Voice, found: &Diagnosis, plan: &Plan<'_>) -> Told {
+    let conventions = plan.solver().conventions();
     let worth = |(number, explanation): &(usize, &Explanation)| *number == 0 || explanation.weight() >= LEAST;
     let explanations: Vec<Likely> = found
         .explanations
@@ -137,31 +180,28 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
         .filter(worth)
         .map(|(_, explanation)| {
             let sentence = voice.explanation(explanation.slips(), found.plan_solves, conventions);
-            explained(call, explanation, sentence, conventions)
+            explained(voice, explanation, sentence, conventions)
         })
         .collect();
-    let summary = if explanations.is_empty() {
-        voice.word("why-nothing-found")
-    } else if found.explanations.iter().any(|explanation| !explanation.slips().is_empty()) {
-        voice.say("why-ambiguity", &[("count", found.ambiguity.into())])
-    } else {
-        String::new()
-    };
     let questions = found
         .questions
         .iter()
-        .map(|question| Asked { name: question.ask.to_string(), sentence: voice.ask(question.ask, &plan) })
+        .map(|question| Asked { name: question.ask.to_string(), sentence: voice.ask(question.ask, plan) })
         .collect();
-    Ok(Told { fault: None, explanations, summary, questions })
+    Told {
+        explanations,
+        questions,
+        remarks: voice.unlooked(&found.unlooked).into_iter().collect(),
+        ..Told::default()
+    }
 }
 
 fn explained(
-    call: &Call<'_>,
+    voice: &Voice,
     explanation: &Explanation,
     sentence: String,
-    conventions: &blind::Conventions,
+    conventions: &Conventions,
 ) -> Likely {
-    let voice = call.voice;
     Likely {
         sentence,
         share: voice.share(explanation.weight()),

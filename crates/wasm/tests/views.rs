@@ -369,7 +369,7 @@ fn a_move_left_out_is_among_the_explanations() {
     let out = page.ask("trace", &json!({ "source": out })).unwrap();
     let mut asked = json!({
         "source": begun, "memo": { "corner": "", "edge": "" }, "seen": out["facelets"],
-        "answers": [], "deep": false
+        "told": "", "answers": [], "deep": false
     });
     let told = page.ask("why", &asked).unwrap();
     let found = told["explanations"].as_array().unwrap();
@@ -381,6 +381,21 @@ fn a_move_left_out_is_among_the_explanations() {
     }
     asked["answers"] = json!([{ "name": "who-was-it", "yes": true }]);
     assert!(page.ask("why", &asked).unwrap_err().contains("who-was-it"));
+    asked["answers"] = json!([]);
+    // Words stand for the colours.
+    asked["told"] = "UF flipped".into();
+    let missing = page.ask("why", &asked).unwrap();
+    assert!(missing["fault"].as_str().unwrap().starts_with("Is any other piece unsolved? UF"), "{missing}");
+    assert_eq!(missing["explanations"], json!([]));
+    asked["told"] = "only edges: UF>UR>FR".into();
+    let edges = page.ask("why", &asked).unwrap();
+    assert!(edges["remarks"][0].as_str().unwrap().contains("corners were not looked at"), "{edges}");
+    asked["told"] = "UF floppy".into();
+    assert!(page.ask("why", &asked).unwrap_err().contains("Column 4"));
+    asked["told"] = "".into();
+    asked["memo"] = json!({ "corner": "A", "edge": "" });
+    let both = page.ask("why", &asked).unwrap();
+    assert!(both["remarks"][0].as_str().unwrap().starts_with("The memo itself does not solve"), "{both}");
 }
 
 #[test]

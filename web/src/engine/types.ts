@@ -144,6 +144,10 @@ memo: { [key in string]: string },
  */
 seen: string,
 /**
+ * How it came out in words; where there are any, they stand for the colours.
+ */
+told: string,
+/**
  * What was answered so far.
  */
 answers: Array<Answered>,
@@ -1573,9 +1577,13 @@ moves: string, };
  */
 export type Told = {
 /**
- * What cannot come from turning, if that is so.
+ * What cannot come from turning, or which piece must be missing from what was told, if that is so.
  */
 fault: string | null,
+/**
+ * What is to be known before the explanations: a fault of the memo itself, kinds that were not looked at.
+ */
+remarks: Array<string>,
 /**
  * The likeliest first.
  */
@@ -2066,5 +2074,7 @@ export type TextName =
   | "why-purpose"
   | "why-questions-heading"
   | "why-seen"
+  | "why-told"
+  | "why-told-hint"
   | "working"
   | "yes";

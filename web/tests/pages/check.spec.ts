@@ -33,5 +33,12 @@ test("why asks for what was seen, refuses what cannot be, and explains the rest"
   await page.getByRole("button", { name: "Solved again" }).click();
   await explain.click();
   await expect(page.getByText("nothing is to be explained")).toBeVisible({ timeout: 60_000 });
+  const words = page.getByLabel("Or in words");
+  await words.fill("UF flipped");
+  await explain.click();
+  await expect(page.getByText("UF cannot be the only unsolved edge")).toBeVisible({ timeout: 60_000 });
+  await words.fill("UF floppy");
+  await explain.click();
+  await expect(page.getByText("Column 4")).toBeVisible({ timeout: 60_000 });
   await expectAccessible(page);
 });

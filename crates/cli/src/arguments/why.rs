@@ -12,11 +12,14 @@ pub struct WhyOptions {
     /// The memo that was carried out; without one ours.
     #[command(flatten)]
     pub memo: MemoOptions,
-    /// The stickers as one sees them now, however the puzzle is held: faces U L F R B D, row by row
-    #[arg(long, value_name = "STICKERS", required_unless_present = "unsolved", conflicts_with = "unsolved")]
+    /// The stickers as one sees them now, however the puzzle is held: faces U L F R B D, row by row, with ? for those
+    /// that are not known; or some faces, "U: … F: …"
+    #[arg(long, value_name = "STICKERS", conflicts_with = "unsolved")]
     pub seen: Option<String>,
     /// Only what is unsolved: "UF flipped; UFR>DBL>UBR" (at UFR lies what belongs at DBL, …; a ? behind it if you
-    /// did not look how they are turned), "UF, UFR" (unsolved in whatever way), or only "3 corners, 2 edges"
+    /// did not look how they are turned), "UF and UR swapped", "UF, UR" (unsolved in whatever way), or only "two
+    /// corners". Pieces by stickers, by colours (white-green) or by letters (edges: A>B); with "only edges: …" the corners
+    /// were not looked at, with "nothing else" no piece was left out
     #[arg(long, value_name = "PIECES")]
     pub unsolved: Option<String>,
     /// An answer to a question of an earlier run, as corner.5=yes; may be given several times

@@ -126,7 +126,7 @@ fn observed(seen: &State, told: Told) -> Observed {
     let kinds = [Orbit::Corner, Orbit::Midge];
     match told {
         Told::Everything => Observed::State(Box::new(*seen)),
-        Told::Counts => Observed::Counts(kinds.map(|orbit| (orbit, unsolved(orbit).len())).to_vec()),
+        Told::Counts => Observed::counts(&kinds.map(|orbit| (orbit, unsolved(orbit).len()))),
         Told::Places => {
             let mut items = Vec::new();
             for orbit in kinds {

@@ -18,7 +18,8 @@
 //!   is held in the end share one *key up to hold*.
 //! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
 //!   after the first: in letters that it brought in (`search.rs`), in what it made instead (`within.rs`), or since both
-//!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part is met by `partial.rs`.
+//!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part (`observed.rs`, `glimpse.rs`) is met
+//!   by `partial.rs`; what turning cannot have left lacks a piece (`missing.rs`) or was done by hand (`by_hand.rs`), as `verdict.rs` decides.
 //! - *group*: stories whose slips act alike, one by one; the best is told (`told.rs`), the others are its variants.
 
 mod act;
@@ -26,8 +27,11 @@ mod by_hand;
 mod course;
 mod craft;
 mod deep;
+mod finding;
+mod glimpse;
 mod hands;
 mod memo_slips;
+mod missing;
 mod observed;
 mod partial;
 mod question;
@@ -36,18 +40,25 @@ mod search;
 mod space;
 mod told;
 mod traced;
+mod verdict;
 mod within;
 
 pub use by_hand::{ByHand, HandDiagnosis, HandExplanation, why_by_hand};
+pub use finding::Unlooked;
+pub use glimpse::Glimpse;
+pub use missing::Missing;
 pub use observed::{Observed, Seen};
 pub use question::{Answer, Ask, Question};
+pub use verdict::{Verdict, explain};
 
+use crate::check::{MemoCheck, check_memo};
 use crate::slip::{Catalogue, Slip};
 use act::Acts;
 use blind::{Action, ExecutionError, Held, Method, MethodError, Solver, Trace};
 use course::{Course, recalled};
 use craft::Craft;
 use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
+use finding::Search;
 use observed::Wanted;
 use search::{Found, Story};
 use space::Space;
@@ -70,11 +81,11 @@ pub struct Plan<'a> {
     method: &'a Method,
     begun: Begun,
     hold: Rotation,
-    /// As it is traced.
-    picked_up: Box<State>,
     memo: Vec<(Orbit, Vec<Sticker>)>,
     /// Where the letters were traced; none where they were given.
     traces: Vec<Trace>,
+    /// The puzzle as it is picked up.
+    held: State,
 }
 
 /// How far to search.
@@ -157,7 +168,8 @@ impl Explanation {
     }
 
     /// The same, as likely as is known once others are weighed against it.
-    pub(crate) fn weighing(self, weight: f64) -> Self {
+    #[must_use]
+    pub fn weighing(self, weight: f64) -> Self {
         Self { weight, ..self }
     }
 }
@@ -181,6 +193,10 @@ pub struct Diagnosis {
     pub plan_solves: bool,
     /// Whether the search was broken off before its end.
     pub broken_off: bool,
+    /// Whether everything that one slip or two explain was looked at: only then is no other explanation as likely as the first.
+    pub whole: bool,
+    /// What was taken of kinds that were not looked at.
+    pub unlooked: Unlooked,
 }
 
 /// Why no diagnosis can be made.
@@ -212,6 +228,25 @@ pub enum WhyError {
     /// The unsolved pieces contradict each other.
     #[error("the pieces do not fit together: two places would show the same piece")]
     Contradiction,
+    /// At a place there are colours that no piece has together.
+    #[error("at {} there are colours that no piece has", orbit.piece_name(*.place))]
+    NoPiece {
+        /// The kind.
+        orbit: Orbit,
+        /// The place, by its reference sticker.
+        place: Sticker,
+    },
+    /// The centres are not those of any way to hold the puzzle.
+    #[error("the centres are not where they can be, however the puzzle is held")]
+    NoHold,
+    /// An answer about a letter or a kind of piece that the memo does not have.
+    #[error("`{ask}` is none of the memo: it has {letters} letters of that kind")]
+    NothingToAnswer {
+        /// What is answered.
+        ask: Ask,
+        /// How many letters of the kind there are.
+        letters: usize,
+    },
 }
 
 impl<'a> Plan<'a> {
@@ -250,8 +285,7 @@ impl<'a> Plan<'a> {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }
         }
-        let picked_up = Box::new(held.state);
-        Ok(Self { solver, method, begun, hold: held.rotation, picked_up, memo, traces })
+        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces, held: held.state })
     }
 
     /// The state before anything was turned.
@@ -270,6 +304,12 @@ impl<'a> Plan<'a> {
     /// The letters of each kind.
     pub fn memo(&self) -> &[(Orbit, Vec<Sticker>)] {
         &self.memo
+    }
+
+    /// What is wrong with the memo itself; `None` for a memo that solves the puzzle.
+    pub fn memo_fault(&self) -> Option<MemoCheck> {
+        let check = check_memo(&self.held, &self.memo, None, self.solver).ok()?;
+        (!check.right()).then_some(check)
     }
 
     /// Whose plan it is.
@@ -347,55 +387,44 @@ pub fn why(
         let seen = Size::ALL.into_iter().find(has).unwrap_or(size);
         return Err(WhyError::OtherSize { planned: size, seen });
     }
-    let wanted = Wanted::new(observed, size);
-    let exactly = match (&wanted, observed) {
-        (None, Observed::State(state)) => Some(**state),
-        (Some(wanted), _) => match wanted.exactly(size)? {
-            Some(perms) => {
-                let named = State::from_orbits(size, Rotation::NONE, &perms)?;
-                Some(State::held(size, plan.solver.conventions().holding).then(&named))
-            }
-            None => None,
-        },
-        (None, _) => None,
-    };
-    if let Some(state) = exactly
-        && state.size() != size
-    {
-        return Err(WhyError::OtherSize { planned: size, seen: state.size() });
+    for answer in inquiry.answers {
+        plan.has(answer.ask)?;
     }
     let space = Space::new(&setting, plan);
-    let shares = [1, 2, 3].map(|slips| inquiry.catalogue.share_of_count(slips));
-    let mut found = Found::default();
-    let mut broken_off = !progress(0.0);
-    let mut as_planned = false;
-    match (&exactly, &wanted) {
-        (Some(state), _) => {
-            let difference = setting.difference(state);
-            as_planned = group.key_up_to_hold(&difference) == group.key_up_to_hold(&Element::IDENTITY);
-            if !as_planned {
-                search::singles(&space, &difference, shares[0], &mut found);
-                search::pairs(&space, &group.right(&difference), shares[1], &mut found);
-                search::inside(&space, &difference, shares[1], &mut found);
-                traced::pairs(&space, &difference, shares[1], &mut found);
-                within::pairs(&space, &difference, shares[1], &mut found);
-                if inquiry.depth == Depth::Three && !broken_off {
-                    broken_off = deep::triples(&space, &difference, shares[2], &mut found, progress);
-                }
-            }
-        }
-        (None, Some(wanted)) => {
-            let named = group.element(&planned.named_in(plan.solver.conventions().holding));
-            as_planned = wanted.fits_held(&named, group, size.is_odd());
-            if !as_planned {
-                partial::explain(&space, wanted, &named, [shares[0], shares[1]], &mut found);
-            }
-        }
-        (None, None) => {}
+    let named = group.element(&planned.named_in(plan.solver.conventions().holding));
+    let upright = named.then(&group.holds()[group.standard_hold(&named)]);
+    let as_planned = |orbit: Orbit, place: Sticker| group.at(&upright, orbit, place);
+    let search = Search { plan, setting: &setting, space: &space, named, inquiry };
+    let kinds = observed.unlooked();
+    if kinds.is_empty() {
+        return search.within(observed, None, Unlooked::None, progress);
     }
-    let assembly =
-        Assembly { plan, space: &space, planned, exactly: exactly.as_ref(), wanted: wanted.as_ref() };
-    Ok(assembly.diagnosis(&found, as_planned, inquiry, broken_off)?)
+    // What was not looked at is as planned, unless nothing leads there.
+    let planned = search.within(observed, Some(&as_planned), Unlooked::AsPlanned(kinds.clone()), progress);
+    match planned {
+        Err(WhyError::Unreachable(_)) => {}
+        Ok(found) if found.explanations.is_empty() => {}
+        told => return told,
+    }
+    search.within(observed, None, Unlooked::AnyWay(kinds), progress)
+}
+
+impl Plan<'_> {
+    /// Whether there is what an answer is about.
+    fn has(&self, ask: Ask) -> Result<(), WhyError> {
+        let letters = |orbit: Orbit| {
+            self.memo.iter().find(|(kind, _)| *kind == orbit).map(|(_, letters)| letters.len())
+        };
+        match ask {
+            Ask::Letter(orbit, letter) if letters(orbit).is_none_or(|count| letter >= count) => {
+                Err(WhyError::NothingToAnswer { ask, letters: letters(orbit).unwrap_or(0) })
+            }
+            Ask::Kind(orbit) if letters(orbit).is_none() => {
+                Err(WhyError::NothingToAnswer { ask, letters: 0 })
+            }
+            _ => Ok(()),
+        }
+    }
 }
 
 /// What a search is made in.
@@ -459,6 +488,8 @@ impl Assembly<'_> {
             questions,
             plan_solves: self.planned.solved_hold().is_some(),
             broken_off,
+            whole: true,
+            unlooked: Unlooked::None,
         })
     }
 
@@ -529,7 +560,10 @@ mod tests {
         assert!(told(Some(plan.outcome()), None).is_ok());
         assert_eq!(told(Some(plan.outcome().after(&turns("R"))), None), not_proven);
         // The same with what is seen in part, and with nothing seen.
-        let counted = |corners| Wanted::new(&Observed::Counts(vec![(Orbit::Corner, corners)]), Size::THREE);
+        let counted = |corners| {
+            let observed = Observed::counts(&[(Orbit::Corner, corners)]);
+            Wanted::new(&observed, Size::THREE, Rotation::NONE, None).expect("corners")
+        };
         assert!(told(None, counted(0)).is_ok());
         assert_eq!(told(None, counted(3)), not_proven);
         assert_eq!(told(None, None), not_proven);

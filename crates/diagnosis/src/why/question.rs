@@ -142,14 +142,16 @@ impl Ranking {
         let mut order: Vec<(&super::search::Effects, &Group)> = found.groups.iter().collect();
         order.sort_by(|a, b| b.1.weight.total_cmp(&a.1.weight).then_with(|| a.0.cmp(b.0)));
         // Answers change weights by no more than so much; what lies further behind cannot come to the front.
-        let sum: f64 = order.iter().map(|(_, group)| group.weight).sum();
+        let sum: f64 = order.iter().map(|(_, group)| group.weight).sum::<f64>() + found.unlisted;
         let looked_at = if answers.is_empty() { LEADING } else { 40 * LEADING };
         let mut groups: Vec<Ranked> =
             order.into_iter().take(looked_at).map(|(_, group)| ranked(group, space, answers, sum)).collect();
         if !answers.is_empty() {
-            let sum: f64 = groups.iter().map(|group| group.weight).sum();
+            // What was not looked at keeps its share, whatever was answered.
+            let listed = 1.0 - if sum > 0.0 { found.unlisted / sum } else { 0.0 };
+            let now: f64 = groups.iter().map(|group| group.weight).sum();
             for group in &mut groups {
-                group.weight /= sum;
+                group.weight *= listed / now;
             }
             groups.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         }

@@ -64,6 +64,8 @@ pub(crate) type Effects = [Key; 3];
 #[derive(Default)]
 pub(crate) struct Found {
     pub(crate) groups: FxHashMap<Effects, Group>,
+    /// What all that would explain it too and was not looked at weighs, by an estimate.
+    pub(crate) unlisted: f64,
 }
 
 impl Found {

@@ -72,7 +72,6 @@ impl Classes {
     pub(crate) fn of_coset(&self, coset: Key) -> &[u32] {
         self.cosets.get(&coset).map_or(&[], Vec::as_slice)
     }
-
 }
 
 /// The slips of the hands within one act, by what they change at its end.
@@ -327,10 +326,10 @@ fn retraced(plan: &Plan<'_>) -> Vec<LetterSlip> {
                 otherwise(Slip { kind: SlipKind::TracedFromOtherBuffer, change }, taken, 1.0);
             }
         }
-        let against = tracing.seen_against_parity(&plan.picked_up, orbit);
+        let against = tracing.seen_against_parity(&plan.held, orbit);
         let against = against.and_then(|seen| letters(tracing.trace_as_seen(orbit, &seen, trace.buffer())));
         if let Some(taken) = against {
-            let made = tracing.exchanged(&plan.picked_up).is_none();
+            let made = tracing.exchanged(&plan.held).is_none();
             let kind = if made { SlipKind::ParityWithoutNeed } else { SlipKind::ParityOverlooked };
             otherwise(Slip { kind, change: Change::Parity { made } }, taken, 1.0);
         }

@@ -68,12 +68,12 @@ impl ColourNames {
     }
 
     /// The letters of a net.
-    pub(super) const fn drawn(&self) -> [char; 6] {
+    pub(crate) const fn drawn(&self) -> [char; 6] {
         self.drawn
     }
 
     /// The colour of a whole word.
-    pub(super) fn by_word(&self, word: &[char]) -> Option<Face> {
+    pub(crate) fn by_word(&self, word: &[char]) -> Option<Face> {
         self.forms.iter().find(|(form, _)| form.as_slice() == word).map(|&(_, face)| face)
     }
 

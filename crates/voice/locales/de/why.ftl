@@ -2,11 +2,44 @@
 
 why-as-planned = Alles geschah wie geplant, und der Würfel ist gelöst: nichts ist zu erklären.
 why-memo-itself = Alles geschah, wie das Memo es sagt; das Memo selbst löst den Würfel nicht.
-why-nothing-found = Nichts im Verzeichnis der Fehler erklärt das; mit --deep werden drei Fehler gesucht, oder prüfe, was zu sehen war.
+why-nothing-found = { $whole ->
+    [yes] Weder ein Fehler noch zwei{ $most ->
+        [three] { "" } oder drei
+       *[two] { "" }
+    } führen hierher.
+   *[no] Nichts, was geprüft wurde, führt hierher.
+} War es dieser Scramble? So gehalten? Hast du früher aufgehört?
+why-deeper = Mit --deep werden drei Fehler gesucht.
+why-any-other = Ist noch ein anderer Stein ungelöst?
 why-ambiguity = { $count ->
-    [one] Keine andere Erklärung ist so wahrscheinlich wie die erste.
-   *[other] { $count } Erklärungen sind so wahrscheinlich wie die erste, sie selbst mitgezählt; am Würfel allein sind sie nicht zu unterscheiden.
+    [one] { $whole ->
+        [yes] Keine andere Erklärung ist so wahrscheinlich wie die erste.
+       *[no] Die erste ist die wahrscheinlichste der geprüften; es kann weitere geben.
+    }
+   *[other] { $whole ->
+        [yes] { $count }
+       *[no] Mindestens { $count }
+    } Erklärungen sind so wahrscheinlich wie die erste, sie selbst mitgezählt; am Würfel allein sind sie nicht zu unterscheiden.
 }
+why-slightly = Die erste ist nur wenig wahrscheinlicher als die nächste{ $whole ->
+    [yes] .
+   *[no] ; es kann weitere geben.
+}
+why-memo-fault = Das Memo selbst löst den Würfel nicht. { $sentence }
+why-besides = Außerdem, auf dem Weg zu dem, wohin das Memo führt:
+why-missing = Ist noch ein anderer Stein ungelöst? { $sentence } Wenn es sonst keiner ist, sag „sonst nichts“.
+missing-alone = { $piece } kann nicht die einzige ungelöste { $kind ->
+    [corner] Ecke
+   *[edge] Kante
+} sein: durch Drehen bleibt nie nur eine; mindestens eine weitere muss es sein.
+missing-turned = So, wie sie genannt sind, können die { $kinds } nicht durch Drehen entstehen, denn sie sind zusammen nicht richtig { $kind ->
+    [corner] verdreht
+   *[edge] gekippt
+}; mindestens eine weitere muss ungelöst sein.
+missing-exchanged = Durch Drehen bleibt nie eine ungerade Zahl von Vertauschungen; mindestens zwei weitere { $kinds } müssen ungelöst sein.
+unlooked-as-planned = Die { $kinds } wurden nicht angesehen; angenommen ist, dass sie wie geplant herauskamen.
+unlooked-any-way = Die { $kinds } wurden nicht angesehen; wie geplant erklärt nichts den Rest, also können sie beliebig herausgekommen sein.
+why-no-outcome = Wie kam der Würfel heraus? Mit --seen die Sticker, wie du sie siehst, ? für unbekannte, oder einige Seiten: "U: … F: …". Mit --unsolved die Steine: "UF>UR>FR", "UF gekippt", "weiß-grün und weiß-rot vertauscht", "Kanten: A B", "zwei Ecken", "nur Kanten: UF gekippt, UR gekippt".
 why-ways = { $count ->
     [one] Ein anderer Fehler wirkt ebenso
    *[other] { $count } andere wirken ebenso
@@ -17,6 +50,9 @@ why-questions = Diese Antworten würden am meisten sagen:
 why-question = { $sentence } (--answer { $name }=yes oder { $name }=no)
 why-other-size = Der Versuch war an einem { $planned }; zu sehen war ein { $seen }.
 why-contradiction = Die Steine passen nicht zusammen: zwei Plätze würden denselben Stein zeigen.
+why-no-piece = Bei { $piece } sind Farben, die kein Stein zusammen hat.
+why-no-hold = Die Mitten liegen nicht, wie sie können, wie der Würfel auch gehalten wird.
+why-no-letter = Es gibt keinen Buchstaben { $position } der { $kinds }: das Memo hat { $letters }.
 why-no-ask = „{ $text }“ ist keine Antwort; schreib sie wie corner.5=yes, mit einem der Namen aus den Fragen.
 
 slip-scramble-turn-wrong = Scramble, Zug { $turn }: { $made } wurde statt { $planned } gemacht.
@@ -98,11 +134,30 @@ ask-undo = Kann ein Setup falsch oder gar nicht zurückgenommen worden sein?
 ask-parity = Warst du bei der Parität unsicher?
 ask-held = Drehte sich der Würfel in den Händen, oder eine Schicht zu viel mit?
 
-observed-no-sticker = Spalte { $column }: „{ $found }“ ist kein Sticker einer Ecke oder Kante; schreib ihn wie UFR oder UF.
+observed-no-sticker = Spalte { $column }: „{ $found }“ ist nicht verständlich; einen Stein schreibst du mit seinen Stickern (UFR, UF), seinen Farben (weiß-grün) oder seinem Buchstaben nach der Art (Kanten: A).
+observed-kind-needed = Spalte { $column }: sag, von welcher Art der Buchstabe „{ $found }“ ist, wie in Kanten: { $found }.
+observed-no-letter = Spalte { $column }: „{ $found }“ ist kein Buchstabe der { $kinds } und kein Sticker; Buchstaben stehen getrennt, wie A B oder A>B.
+observed-no-piece = Spalte { $column }: kein Stein ist { $found }; ein Stein hat zwei oder drei Farben, die sich berühren.
+observed-other-kind = Spalte { $column }: „{ $found }“ ist keine { $kind ->
+    [corner] Ecke
+   *[edge] Kante
+}.
 observed-no-cycle = Spalte { $column }: „{ $found }“ geht nicht mit einem anderen Stein derselben Art weiter.
+observed-same = Spalte { $column }: { $sticker }>{ $sticker } sagt, dass { $sticker } richtig ist; an einem ungelösten Platz liegt etwas anderes.
 observed-no-word = Spalte { $column }: „{ $found }“ ist nach { $piece } nicht verständlich; sag { $expected }.
-observed-twice = Spalte { $column }: { $piece } wurde schon genannt.
+observed-expected-flip = gekippt | ?
+observed-expected-twist = verdreht | im Uhrzeigersinn verdreht | gegen den Uhrzeigersinn verdreht | ?
+observed-expected-query = ?
+observed-expected-unsolved = ungelöst, oder nenne die Steine
+observed-not-two = Spalte { $column }: „{ $found }“ braucht { $wanted ->
+    [cycle] zwei oder mehr Steine
+   *[two] zwei Steine
+} einer Art davor, und da { $count ->
+    [one] ist einer
+   *[other] sind { $count }
+}.
+observed-twice = Spalte { $column }: „{ $piece }“ wurde schon genannt.
 observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
-observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 corners.
+observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 Ecken.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
 why-size = Versuche werden bisher auf dem 2x2 und dem 3x3 erklärt, nicht auf einem { $size }.

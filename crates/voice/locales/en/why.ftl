@@ -2,11 +2,44 @@
 
 why-as-planned = Everything was done as planned, and the puzzle is solved: nothing is to be explained.
 why-memo-itself = Everything was done as the memo says; the memo itself does not solve the puzzle.
-why-nothing-found = Nothing in the catalogue of slips explains this; look for three slips with --deep, or check what was seen.
+why-nothing-found = { $whole ->
+    [yes] No one{ $most ->
+        [three] , two or three
+       *[two] { "" } or two
+    } mistakes lead here.
+   *[no] Nothing that was looked at leads here.
+} Was it this scramble? Held like this? Did you stop early?
+why-deeper = With --deep three mistakes are looked for.
+why-any-other = Is any other piece unsolved?
 why-ambiguity = { $count ->
-    [one] No other explanation is as likely as the first.
-   *[other] { $count } explanations are as likely as the first, itself included; they cannot be told apart by the puzzle alone.
+    [one] { $whole ->
+        [yes] No other explanation is as likely as the first.
+       *[no] The first is the likeliest of those looked at; there may be others.
+    }
+   *[other] { $whole ->
+        [yes] { $count }
+       *[no] At least { $count }
+    } explanations are as likely as the first, itself included; they cannot be told apart by the puzzle alone.
 }
+why-slightly = The first is only slightly likelier than the next{ $whole ->
+    [yes] .
+   *[no] ; there may be others.
+}
+why-memo-fault = The memo itself does not solve the puzzle. { $sentence }
+why-besides = Besides, on the way to what the memo leads to:
+why-missing = Is any other piece unsolved? { $sentence } If nothing else is, say “nothing else”.
+missing-alone = { $piece } cannot be the only unsolved { $kind ->
+    [corner] corner
+   *[edge] edge
+}: turning never leaves just one; at least one more must be.
+missing-turned = As they are told, the { $kinds } cannot come from turning, since their { $kind ->
+    [corner] twists
+   *[edge] flips
+} do not add up; at least one more must be unsolved.
+missing-exchanged = Turning never leaves an odd number of exchanges; at least two more { $kinds } must be unsolved.
+unlooked-as-planned = The { $kinds } were not looked at and are taken to be as planned.
+unlooked-any-way = The { $kinds } were not looked at; as planned, nothing explains the rest, so they may have come out in any way.
+why-no-outcome = How did the puzzle come out? With --seen, the stickers as you see them, ? for those you do not know, or some faces: "U: … F: …". With --unsolved, the pieces: "UF>UR>FR", "UF flipped", "white-green and white-red swapped", "edges: A B", "two corners", "only edges: UF flipped, UR flipped".
 why-ways = { $count ->
     [one] One other slip acts in the same way
    *[other] { $count } others act in the same way
@@ -17,6 +50,9 @@ why-questions = These answers would tell most:
 why-question = { $sentence } (--answer { $name }=yes or { $name }=no)
 why-other-size = The attempt was on a { $planned }; what was seen is a { $seen }.
 why-contradiction = The pieces do not fit together: two places would show the same piece.
+why-no-piece = At { $piece } there are colours that no piece has together.
+why-no-hold = The centres are not where they can be, however the puzzle is held.
+why-no-letter = There is no letter { $position } of the { $kinds }: the memo has { $letters }.
 why-no-ask = “{ $text }” is no answer; write it as corner.5=yes, with one of the names in the questions.
 
 slip-scramble-turn-wrong = Scramble, move { $turn }: { $made } was made instead of { $planned }.
@@ -98,10 +134,29 @@ ask-undo = Could a set-up have been undone wrong, or not at all?
 ask-parity = Were you unsure about parity?
 ask-held = Did the puzzle turn in your hands, or a layer too many turn along?
 
-observed-no-sticker = Column { $column }: “{ $found }” is no sticker of a corner or an edge; write it as UFR or UF.
+observed-no-sticker = Column { $column }: “{ $found }” is not understood; a piece is written by its stickers (UFR, UF), its colours (white-green) or its letter after the kind (edges: A).
+observed-kind-needed = Column { $column }: say of which kind the letter “{ $found }” is, as in edges: { $found }.
+observed-no-letter = Column { $column }: “{ $found }” is no letter of the { $kinds } and no sticker; letters stand apart, as in A B or A>B.
+observed-no-piece = Column { $column }: no piece is { $found }; a piece has two or three colours that meet.
+observed-other-kind = Column { $column }: “{ $found }” is no { $kind ->
+    [corner] corner
+   *[edge] edge
+}.
 observed-no-cycle = Column { $column }: “{ $found }” does not go on with another piece of the same kind.
+observed-same = Column { $column }: { $sticker }>{ $sticker } says that { $sticker } is right; at an unsolved place lies something else.
 observed-no-word = Column { $column }: “{ $found }” is not understood after { $piece }; say { $expected }.
-observed-twice = Column { $column }: { $piece } was named before.
+observed-expected-flip = flipped | ?
+observed-expected-twist = twisted | twisted clockwise | twisted counter-clockwise | ?
+observed-expected-query = ?
+observed-expected-unsolved = unsolved, or name the pieces
+observed-not-two = Column { $column }: “{ $found }” needs { $wanted ->
+    [cycle] two or more
+   *[two] two
+} pieces of one kind before it, and there { $count ->
+    [one] is one
+   *[other] are { $count }
+}.
+observed-twice = Column { $column }: “{ $piece }” was named before.
 observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.

@@ -175,7 +175,16 @@ impl Pages {
                 // Mostly seen is the puzzle that was traced, come out somehow.
                 let size = if self.dice.one_in(6) { self.size() } else { self.told_size };
                 let seen = if self.dice.one_in(3) { self.facelets(size) } else { self.turned(size) };
-                json!({ "source": source, "memo": memo, "seen": seen, "answers": [], "deep": false })
+                let told = self.dice.of(&[
+                    "",
+                    "",
+                    "",
+                    "UF flipped, UR flipped",
+                    "UF>UR",
+                    "two corners",
+                    "only edges: C B",
+                ]);
+                json!({ "source": source, "memo": memo, "seen": seen, "told": told, "answers": [], "deep": false })
             }
             "lesson" => {
                 let (holding, execution) = (self.dice.one_in(2), self.dice.one_in(2));
