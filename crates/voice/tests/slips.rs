@@ -125,7 +125,7 @@ fn checked(language: Language) -> String {
         let check = check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, &letters);
         let _ = writeln!(text, "{memo}: {}", voice.kind_checked(&check));
         for slip in &check.slips {
-            let _ = writeln!(text, "  {}", voice.memo_slip(slip, orbit, &conventions));
+            let _ = writeln!(text, "  {}", voice.memo_slip(slip, orbit, &letters, &conventions));
         }
     }
     // Two corners twisted and two edges flipped in their places, by known sequences (common practice, no source).
@@ -137,7 +137,7 @@ fn checked(language: Language) -> String {
         let letters = targets(orbit, memo);
         let check = check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, &letters);
         for slip in &check.slips {
-            let _ = writeln!(text, "{memo}: {}", voice.memo_slip(slip, orbit, &conventions));
+            let _ = writeln!(text, "{memo}: {}", voice.memo_slip(slip, orbit, &letters, &conventions));
         }
     }
     text += &voice.parity_fault(ParityFault::Overlooked);

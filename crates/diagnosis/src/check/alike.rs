@@ -107,7 +107,7 @@ impl Walk<'_> {
         } else if between {
             MemoFault::BreakOnSolved
         } else {
-            MemoFault::SolvedAlready
+            MemoFault::SolvedAlready { earlier: super::earlier(self.orbit, self.letters, read) }
         };
         let slip = |fault: MemoFault| {
             Some(MemoSlip { fault, position: read, letter: Some(letter), expected: due.clone(), place: None })
