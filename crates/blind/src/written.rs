@@ -13,8 +13,8 @@ pub struct WrittenMemo {
 }
 
 /// Signs that people set between letters beside those of [`crate::SEPARATORS`]. Each of them may be a letter of a scheme too, and then it
-/// is one.
-const LOOSE: &str = "–—‒―‐‑−!?*+=_&·•…>→'\"’‘“”„«»";
+/// is one. Signs that may stand for a letter not known are not among them.
+const LOOSE: &str = "–—‒―‐‑−!+=&·•>→'\"’‘“”„«»";
 
 /// Words that note parity, in small letters.
 const PARITY: [&str; 3] = ["parity", "parität", "paritaet"];

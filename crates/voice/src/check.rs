@@ -3,7 +3,7 @@
 use crate::Voice;
 use crate::puzzle::sort;
 use blind::{Conventions, LONGEST_MEMO, Letters, UnknownLetter};
-use cube::{Face, Orbit, Rotation, Sticker, display_turns};
+use cube::{Face, Orbit, Rotation, Sticker, Turn, display_turns};
 use diagnosis::{
     ActionStep, Circumstance, Deviation, How, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault,
     Part,
@@ -20,6 +20,10 @@ pub const MOST_SLIPS: usize = 3;
 
 /// So many pieces of a list are named.
 const MOST_PIECES: usize = 6;
+
+/// So many moves are written out; of more the first [`FIRST_MOVES`].
+const MOST_MOVES: usize = 8;
+const FIRST_MOVES: usize = 5;
 
 /// The first few of some pieces, and how many more there are.
 fn few(pieces: &[Sticker]) -> (&[Sticker], usize) {
@@ -189,7 +193,7 @@ impl Voice {
             }
         }
         lines.extend(check.parity.map(|fault| self.parity_fault(fault)));
-        if check.kinds.iter().any(|kind| !kind.executable) {
+        if found.is_none() && check.kinds.iter().any(|kind| !kind.executable) {
             lines.push(self.word("check-cannot-be-carried-out"));
         }
         if !check.unchecked.is_empty() {
@@ -287,21 +291,54 @@ impl Voice {
     pub fn deviation(&self, deviation: &Deviation, conventions: &Conventions) -> String {
         let message = match deviation.how {
             How::Otherwise if deviation.made.is_empty() => "how-otherwise-nothing".to_owned(),
+            How::Otherwise if deviation.planned.is_empty() => "how-added".to_owned(),
             how => format!("how-{}", how.name()),
         };
+        let whole = matches!(
+            deviation.how,
+            How::LetterLeftOut | How::LetterDoubled | How::LettersExchanged | How::BrokenOff
+        );
         let place = match &deviation.step {
+            Some(ActionStep::Letter { orbit, letter, target, .. }) if whole => self.say(
+                "place-whole-letter",
+                &[
+                    ("position", (letter + 1).into()),
+                    ("kinds", self.kinds(*orbit).into()),
+                    ("letter", conventions.kind(*orbit).letters.of(*target).into()),
+                ],
+            ),
             Some(step) => self.step(step, conventions),
             None => self.word("place-end"),
+        };
+        let place = match deviation.how {
+            How::LeftOut | How::OtherWay | How::OtherAmount | How::Doubled | How::OtherFace | How::OtherWidth
+                if deviation.step.is_some() =>
+            {
+                self.say(
+                    "place-move",
+                    &[("where", place.into()), ("number", (deviation.within + 1).into())],
+                )
+            }
+            _ => place,
         };
         let what = self.say(
             &message,
             &[
                 ("where", place.into()),
-                ("planned", display_turns(&deviation.planned).to_string().into()),
-                ("made", display_turns(&deviation.made).to_string().into()),
+                ("planned", self.few_turns(&deviation.planned).into()),
+                ("made", self.few_turns(&deviation.made).into()),
             ],
         );
         self.say("check-moves-turn", &[("turn", (deviation.turn + 1).into()), ("what", what.into())])
+    }
+
+    /// Turns as they are written; of more than a person takes in the first and how many there are.
+    fn few_turns(&self, turns: &[Turn]) -> String {
+        if turns.len() <= MOST_MOVES {
+            return display_turns(turns).to_string();
+        }
+        let first = display_turns(&turns[..FIRST_MOVES]).to_string();
+        self.say("check-moves-many", &[("first", first.into()), ("count", turns.len().into())])
     }
 
     /// Why a text is no row of letters of a kind, with the letters that there are.

@@ -47,7 +47,8 @@ pub(super) fn slips(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stick
     let mut steps = 0;
     while let Some(Reverse((cost, number))) = open.pop() {
         let place = reached[number].0;
-        if !closed.insert(place) {
+        // Where only the best step is taken there is no other way to go on.
+        if steps < PATIENCE && !closed.insert(place) {
             continue;
         }
         if place.read > letters.len() {

@@ -81,6 +81,13 @@ place-letter = Buchstabe { $position } der { $kinds }, { $letter }, { $part ->
     [undo] beim Zurücknehmen des Setups
    *[algorithm] im Algorithmus
 }
+check-moves-many = { $first } … ({ $count } Züge)
+place-whole-letter = Buchstabe { $position } der { $kinds }, { $letter }
+place-move = { $where }, Zug { $number }
+how-letter-left-out = { $where }, wurde nicht ausgeführt: { $planned } fehlt.
+how-letter-doubled = { $where }, wurde zweimal ausgeführt.
+how-letters-exchanged = { $where }, wurde nach dem nächsten ausgeführt.
+how-step-inverted = { $where }: rückwärts gemacht, { $made } statt { $planned }.
 place-parity = im Paritätsalgorithmus
 place-end = nach dem letzten Schritt
 

@@ -81,6 +81,13 @@ place-letter = letter { $position } of the { $kinds }, { $letter }, { $part ->
     [undo] undoing the set-up
    *[algorithm] in the algorithm
 }
+check-moves-many = { $first } … ({ $count } moves)
+place-whole-letter = letter { $position } of the { $kinds }, { $letter }
+place-move = { $where }, move { $number }
+how-letter-left-out = { $where }, was not carried out: { $planned } is missing.
+how-letter-doubled = { $where }, was carried out twice.
+how-letters-exchanged = { $where }, was carried out after the next one.
+how-step-inverted = { $where }: made backwards, { $made } instead of { $planned }.
 place-parity = in the parity algorithm
 place-end = after the last step
 
