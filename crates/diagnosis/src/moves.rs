@@ -105,9 +105,6 @@ pub struct MovesCheck {
     pub outcome: State,
 }
 
-/// So many turns farther than a slip that explains only some of the moves may these keep to the states of the plan.
-const FARTHER: usize = 4;
-
 /// A turn of the plan and the step that it belongs to.
 struct Planned {
     turn: Turn,
@@ -219,9 +216,9 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     if from == planned.len() && at == moves.len() {
         return MovesCheck { deviation: None, solves, outcome };
     }
-    if let Some((deviation, whole)) = one::first_slip(&planned, moves)
-        // Moves of another way to the same states are kept to farther than they are alike.
-        && (whole || deviation.turn + FARTHER >= at)
+    // Moves of another way to the same states are kept to farther than they are alike.
+    if let Some((deviation, agreeing)) = one::first_slip(&planned, moves)
+        && agreeing > at
     {
         return MovesCheck { deviation: Some(deviation), solves, outcome };
     }

@@ -4,8 +4,9 @@
 //! engine, which it meets only by the names of the stickers. Stickers of a corner are written clockwise, as is common practice for
 //! numbering them (from memory); buffers, the order of cycles and where they begin are drawn at random.
 
-use cube::{Orbit, Perm, Sticker};
-use diagnosis::{KindCheck, MemoFault, check_letters};
+use blind::{Conventions, Held, Solver};
+use cube::{Amount, Face, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
+use diagnosis::{Circumstance, KindCheck, MemoFault, Scrambled, check_letters, check_scrambled};
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 
@@ -344,7 +345,7 @@ struct Count {
 fn kinds() -> Vec<Kind> {
     let mut kinds = vec![Kind::named(Orbit::Corner, &CORNERS), Kind::named(Orbit::Midge, &EDGES)];
     for layers in [4, 5] {
-        let size = cube::Size::new(layers).unwrap();
+        let size = Size::new(layers).unwrap();
         let of_size = Orbit::of(size).iter().copied();
         kinds.extend(
             of_size.filter(|&orbit| orbit.stickers_per_piece() == 1 && !orbit.looks_alike()).map(Kind::single),
@@ -393,5 +394,146 @@ fn one_slip_is_named_as_one_and_no_right_letter_is_blamed() {
         assert_eq!(count.no_mend, 0, "{made:?}: {count:?}");
         // At most 1.1 slips for one.
         assert!(count.listed * 10 <= count.memos * 11, "{made:?}: {count:?}");
+    }
+}
+
+impl Puzzle<'_> {
+    /// A kind of a puzzle in hand, seen by the names of its stickers.
+    fn seen<'a>(kind: &'a Kind, state: &State, buffer: Spot) -> Puzzle<'a> {
+        let spot = |sticker: Sticker| {
+            let piece = kind.pieces.iter().position(|piece| piece.contains(&sticker)).unwrap();
+            (piece, kind.pieces[piece].iter().position(|&other| other == sticker).unwrap())
+        };
+        let lie = kind.pieces.iter().map(|piece| spot(state.at(kind.orbit, piece[0]))).collect();
+        Puzzle { kind, lie: Lie(lie), buffer }
+    }
+}
+
+/// What a pupil may have done otherwise than was asked, with all letters right for that.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum Otherwise {
+    Nothing,
+    TurnLeftOut,
+    TurnOtherWay,
+    TurnAdded,
+    Held,
+    Kinds,
+    Buffer,
+}
+
+/// How many of so many memos were answered with what was really otherwise.
+fn found(otherwise: Otherwise, wanted: usize, seed: u64) -> (usize, usize) {
+    let mut random = ChaCha8Rng::seed_from_u64(seed);
+    let kinds = kinds();
+    let (mut all, mut right) = (0, 0);
+    while all < wanted {
+        let size = Size::new(random.random_range(2..=5)).unwrap();
+        let own: Vec<&Kind> = kinds.iter().filter(|kind| Orbit::of(size).contains(&kind.orbit)).collect();
+        let mut own: Vec<&Kind> = own.into_iter().fold(Vec::new(), |mut own, kind| {
+            if own.iter().all(|other: &&Kind| other.orbit != kind.orbit) {
+                own.push(kind);
+            }
+            own
+        });
+        if otherwise == Otherwise::Kinds {
+            own.truncate(2);
+            if own.len() < 2 || own[1].stickers() != 2 {
+                continue;
+            }
+        }
+        let mut conventions = Conventions::default();
+        let mut buffers = Vec::new();
+        for kind in &own {
+            let spot = (random.random_range(0..kind.pieces.len()), random.random_range(0..kind.stickers()));
+            conventions.kind_mut(kind.orbit).buffer = kind.pieces[spot.0][spot.1];
+            buffers.push(spot);
+        }
+        let solver = Solver::new(size, conventions);
+        let face = |random: &mut ChaCha8Rng| {
+            Turn::face(Face::ALL[random.random_range(0..6)], Amount::ALL[random.random_range(0..3)])
+        };
+        let asked: Vec<Turn> = (0..20).map(|_| face(&mut random)).collect();
+        let at = random.random_range(0..asked.len());
+        let mut made = asked.clone();
+        match otherwise {
+            Otherwise::TurnLeftOut => {
+                made.remove(at);
+            }
+            Otherwise::TurnOtherWay => made[at] = made[at].inverse(),
+            Otherwise::TurnAdded => made.insert(at, face(&mut random)),
+            _ => {}
+        }
+        let [asked_state, made_state] = [&asked, &made].map(|turns| State::solved(size).after(turns));
+        let turns = matches!(
+            otherwise,
+            Otherwise::TurnLeftOut | Otherwise::TurnOtherWay | Otherwise::TurnAdded
+        );
+        if turns && asked_state == made_state {
+            continue;
+        }
+        let turned = if otherwise == Otherwise::Held { random.random_range(1..24) } else { 0 };
+        let wanted_hold = Rotation::all().nth(turned).unwrap();
+        let in_hand = Held::new(&made_state, wanted_hold).state;
+        let mut memo = Vec::new();
+        for (kind, buffer) in own.iter().zip(&mut buffers) {
+            if otherwise == Otherwise::Buffer {
+                *buffer = ((buffer.0 + 1) % kind.pieces.len(), buffer.1);
+            }
+            let puzzle = Puzzle::seen(kind, &in_hand, *buffer);
+            let letters: Vec<Sticker> =
+                puzzle.memo(&mut random).into_iter().map(|spot| puzzle.sticker(spot)).collect();
+            memo.push((kind.orbit, letters));
+        }
+        if otherwise == Otherwise::Kinds {
+            let first = memo[0].1.clone();
+            memo[0].1 = std::mem::replace(&mut memo[1].1, first);
+        }
+        let held = Held::new(&asked_state, solver.conventions().holding);
+        let puzzle = Scrambled { scramble: Some(&asked), state: &asked_state, held: &held };
+        let check = check_scrambled(&puzzle, &memo, None, &solver).unwrap();
+        if memo.iter().any(|(_, letters)| letters.len() < 2) {
+            continue;
+        }
+        all += 1;
+        right += usize::from(match (&check.circumstance, otherwise) {
+            (None, Otherwise::Nothing) => check.right(),
+            (Some(Circumstance::Held { .. }), Otherwise::Held) => check.right() != size.is_odd(),
+            (Some(Circumstance::Kinds { .. }), Otherwise::Kinds) => !check.right(),
+            (Some(Circumstance::Buffers { .. }), Otherwise::Buffer) => !check.right(),
+            (
+                Some(Circumstance::Scramble { turn, planned, made: other }),
+                Otherwise::TurnLeftOut | Otherwise::TurnOtherWay | Otherwise::TurnAdded,
+            ) => {
+                // The scramble as it is said to have been made comes to what was in hand.
+                let mut said = asked.clone();
+                said.splice(*turn..turn + usize::from(planned.is_some()), other.iter().copied());
+                State::solved(size).after(&said) == made_state && !check.right()
+            }
+            _ => false,
+        });
+        if std::env::var_os("SHOW").is_some() {
+            eprintln!("{otherwise:?} {size}: {:?} {}", check.circumstance, check.right());
+        }
+    }
+    (all, right)
+}
+
+#[test]
+fn what_a_memo_is_right_for_is_said() {
+    for (number, otherwise) in [
+        Otherwise::Nothing,
+        Otherwise::TurnLeftOut,
+        Otherwise::TurnOtherWay,
+        Otherwise::TurnAdded,
+        Otherwise::Held,
+        Otherwise::Kinds,
+        Otherwise::Buffer,
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let (all, right) = found(otherwise, 40, 300 + number as u64);
+        println!("{otherwise:?}: {right} of {all}");
+        assert!(right == all, "{otherwise:?}: {right} of {all}");
     }
 }

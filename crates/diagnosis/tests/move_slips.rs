@@ -4,7 +4,7 @@
 
 use blind::{Action, Conventions, Solver};
 use cube::{Amount, Face, Size, State, Turn, simplified};
-use diagnosis::{ActionStep, How, Part, check_moves};
+use diagnosis::{ActionStep, Deviation, How, Part, check_moves};
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 
@@ -18,8 +18,8 @@ struct Slipped {
 
 fn backwards(turns: &[Turn]) -> Vec<Turn> {
     let other = |turn: &Turn| match turn.amount {
-        Amount::Clockwise => Turn::new(turn.block, Amount::CounterClockwise),
-        Amount::CounterClockwise => Turn::new(turn.block, Amount::Clockwise),
+        Amount::Clockwise => Turn::new(turn.block, Amount::Counter),
+        Amount::Counter => Turn::new(turn.block, Amount::Clockwise),
         Amount::Half => *turn,
     };
     turns.iter().rev().map(other).collect()
@@ -123,6 +123,29 @@ fn scramble(random: &mut ChaCha8Rng) -> Vec<Turn> {
         .collect()
 }
 
+/// Whether a plan with a deviation made in it comes to the moves that were made.
+fn explains(actions: &[Action], deviation: &Deviation, made: &[Turn]) -> bool {
+    let Some(ActionStep::Letter { orbit, letter, part, .. }) = deviation.step else { return false };
+    let mut before = 0;
+    for action in actions {
+        let own = action.letters().is_some_and(|(kind, first, _)| kind == orbit && first == letter);
+        let Action::Letter { setup, swap, undo, .. } = action else {
+            before += action.turns().len();
+            continue;
+        };
+        for (name, turns) in [(Part::Setup, setup), (Part::Algorithm, swap), (Part::Undo, undo)] {
+            if own && name == part {
+                let mut all: Vec<Turn> = actions.iter().flat_map(Action::turns).collect();
+                let from = before + deviation.within;
+                all.splice(from..from + deviation.planned.len(), deviation.made.iter().copied());
+                return simplified(&all) == made;
+            }
+            before += turns.len();
+        }
+    }
+    false
+}
+
 /// Of how many attempts how many were named right, by kind of the first slip; `second` makes another one later.
 fn named(second: bool, wanted: usize, seed: u64) -> (usize, usize) {
     let mut random = ChaCha8Rng::seed_from_u64(seed);
@@ -154,7 +177,8 @@ fn named(second: bool, wanted: usize, seed: u64) -> (usize, usize) {
                 _ => action.turns(),
             })
             .collect();
-        let made = if random.random_bool(0.3) { simplified(&made) } else { made };
+        let short = random.random_bool(0.3);
+        let made = if short { simplified(&made) } else { made };
         let planned: Vec<Turn> = actions.iter().flat_map(Action::turns).collect();
         if simplified(&made) == simplified(&planned) {
             continue;
@@ -166,7 +190,10 @@ fn named(second: bool, wanted: usize, seed: u64) -> (usize, usize) {
         let there = matches!(deviation.step, Some(ActionStep::Letter { orbit: o, letter: l, part, .. })
             if o == orbit && l == letter && first.part.is_none_or(|own| own == part));
         let which = !single || deviation.within == first.within;
-        let good = there && which && first.how.contains(&deviation.how);
+        let exact = there && which && first.how.contains(&deviation.how);
+        // Where what cancels was not made, another slip may lead to the very same moves, and nothing tells them apart.
+        let same = short && !second && explains(actions, &deviation, &made);
+        let good = exact || same;
         right += usize::from(good);
         if std::env::var_os("SHOW").is_some() && !good {
             eprintln!(

@@ -158,7 +158,7 @@ fn a_checked_memo_is_told_in_german() {
 
 #[test]
 fn every_way_to_differ_has_its_sentence() {
-    const ALL: [How; 15] = [
+    const ALL: [How; 19] = [
         How::OtherWay,
         How::OtherAmount,
         How::LeftOut,
@@ -168,6 +168,10 @@ fn every_way_to_differ_has_its_sentence() {
         How::OtherWidth,
         How::StepLeftOut,
         How::StepDoubled,
+        How::StepInverted,
+        How::LetterLeftOut,
+        How::LetterDoubled,
+        How::LettersExchanged,
         How::NotUndone,
         How::UndoneWrongWay,
         How::Held,

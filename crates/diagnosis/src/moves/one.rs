@@ -3,7 +3,7 @@
 //! Every slip is made in the plan where the moves first leave it, and the one after which the moves agree for longest is the
 //! explanation: all of them where there was one slip, and those up to the next where there were two.
 
-use super::{Deviation, How, Planned, one_for_one};
+use super::{Deviation, How, Planned, one_for_one, trimmed};
 use crate::slip::{ActionStep, Part};
 use cube::{Amount, Face, Rotation, Turn, inverted, simplified};
 
@@ -133,26 +133,27 @@ fn agreeing(one: &[Turn], other: &[Turn]) -> usize {
 const fn rank(how: How) -> u8 {
     match how {
         How::LetterLeftOut | How::NotUndone | How::StepLeftOut | How::UndoneWrongWay => 0,
-        How::LeftOut | How::OtherWay | How::OtherAmount | How::Doubled => 1,
-        How::OtherFace | How::OtherWidth | How::Held => 2,
+        How::LeftOut | How::OtherWay | How::OtherAmount => 1,
+        How::Doubled | How::OtherFace | How::OtherWidth | How::Held => 2,
         How::StepDoubled | How::LetterDoubled | How::StepInverted | How::LettersExchanged => 3,
         How::Added | How::GoneOn | How::BrokenOff => 4,
         How::Otherwise => 5,
     }
 }
 
-/// The first slip of moves that do not keep to a plan, and whether it explains all of them.
-pub(super) fn first_slip(planned: &[Planned], moves: &[Turn]) -> Option<(Deviation, bool)> {
+/// The first slip of moves that do not keep to a plan, and how many of the moves agree with the plan as changed by it; no end where it explains
+/// all.
+pub(super) fn first_slip(planned: &[Planned], moves: &[Turn]) -> Option<(Deviation, usize)> {
     let rows = Rows::new(planned);
     as_written(&rows, moves).or_else(|| without_what_cancels(&rows, moves))
 }
 
-fn as_written(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, bool)> {
+fn as_written(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, usize)> {
     let same = agreeing(&rows.turns, moves);
     let Some(&made) = moves.get(same) else {
         let planned = rows.turns[same..].to_vec();
         return (!planned.is_empty())
-            .then(|| (deviation(rows, same, same, planned, Vec::new(), How::BrokenOff), true));
+            .then(|| (deviation(rows, same, same, planned, Vec::new(), How::BrokenOff), usize::MAX));
     };
     let near = |slip: &Made| slip.from <= same;
     let mut all: Vec<Made> = rows.whole().into_iter().filter(near).collect();
@@ -163,7 +164,7 @@ fn as_written(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, bool)> {
     best(rows, all, moves, |turns| turns.to_vec())
 }
 
-fn without_what_cancels(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, bool)> {
+fn without_what_cancels(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, usize)> {
     if rows.turns.len().max(moves.len()) > MOST_TURNS {
         return None;
     }
@@ -192,7 +193,7 @@ fn best(
     all: Vec<Made>,
     moves: &[Turn],
     short: impl Fn(&[Turn]) -> Vec<Turn>,
-) -> Option<(Deviation, bool)> {
+) -> Option<(Deviation, usize)> {
     let plain = agreeing(&short(&rows.turns), moves);
     let worth = |slip: &Made| {
         let turns = short(&rows.with(slip));
@@ -200,7 +201,7 @@ fn best(
         let whole = agreed == moves.len() && turns.len() == agreed;
         (whole, agreed)
     };
-    let (slip, (whole, _)) = all
+    let (slip, (whole, agreed)) = all
         .into_iter()
         .map(|slip| {
             let worth = worth(&slip);
@@ -208,12 +209,17 @@ fn best(
         })
         .filter(|(_, (whole, agreed))| *whole || *agreed >= plain + AGREEING)
         .min_by_key(|(slip, (whole, agreed))| {
-            (!whole, usize::MAX - agreed, rank(slip.how), slip.instead.len(), slip.from)
+            let planned = &rows.turns[slip.from..slip.until];
+            let (left, made) = trimmed(planned, &slip.instead);
+            // A letter left out is one thing, however many turns it has.
+            let turns = if slip.how == How::LetterLeftOut { 1 } else { left.len().max(made.len()) };
+            let roundabout = left.len() < planned.len() && planned.len() > 1;
+            (!whole, usize::MAX - agreed, turns, roundabout, rank(slip.how), slip.from)
         })?;
     let planned = rows.turns[slip.from..slip.until].to_vec();
-    // Which move it is where moves were made that cancel cannot be told to the turn; this is where the slip ends at the latest.
-    let turn = slip.from.min(plain.max(slip.from.min(moves.len())));
-    Some((deviation(rows, slip.from, turn, planned, slip.instead, slip.how), whole))
+    // Where what cancels was left out the moves count otherwise than the plan; there it is where they first differ.
+    let turn = slip.from.min(plain);
+    Some((deviation(rows, slip.from, turn, planned, slip.instead, slip.how), if whole { usize::MAX } else { agreed }))
 }
 
 fn deviation(
