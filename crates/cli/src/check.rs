@@ -251,16 +251,14 @@ fn letters_of(session: &Session, orbit: Orbit, letters: &[Sticker], right: bool)
 fn slips_of(session: &Session, kind: &KindCheck) -> impl Iterator<Item = Slip> {
     let letters = &session.conventions.kind(kind.orbit).letters;
     let spelled = |sticker: &Sticker| letters.of(*sticker).to_owned();
-    kind.slips
-        .iter()
-        .map(move |slip| Slip {
-            kind: slip.fault.name().to_owned(),
-            pieces: Some(kind_name(kind.orbit)),
-            position: Some(slip.position + 1),
-            letter: slip.letter.as_ref().map(spelled),
-            sentence: session.voice.memo_slip(slip, kind.orbit, &kind.letters, &session.conventions),
-            expected: slip.expected.iter().map(spelled).collect(),
-        })
+    kind.slips.iter().map(move |slip| Slip {
+        kind: slip.fault.name().to_owned(),
+        pieces: Some(kind_name(kind.orbit)),
+        position: Some(slip.position + 1),
+        letter: slip.letter.as_ref().map(spelled),
+        sentence: session.voice.memo_slip(slip, kind.orbit, &kind.letters, &session.conventions),
+        expected: slip.expected.iter().map(spelled).collect(),
+    })
 }
 
 /// Pieces that are unsolved, by kind, however the puzzle is held.

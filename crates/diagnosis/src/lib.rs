@@ -10,8 +10,8 @@ mod slip;
 mod why;
 
 pub use check::{
-    Circumstance, FEWEST_LETTERS, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, Scrambled,
-    check_letters, check_memo, check_scrambled,
+    Circumstance, FEWEST_LETTERS, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault,
+    Scrambled, check_letters, check_memo, check_scrambled,
 };
 pub use moves::{Deviation, How, MovesCheck, check_moves};
 pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};

@@ -348,7 +348,9 @@ fn kinds() -> Vec<Kind> {
         let size = Size::new(layers).unwrap();
         let of_size = Orbit::of(size).iter().copied();
         kinds.extend(
-            of_size.filter(|&orbit| orbit.stickers_per_piece() == 1 && !orbit.looks_alike()).map(Kind::single),
+            of_size
+                .filter(|&orbit| orbit.stickers_per_piece() == 1 && !orbit.looks_alike())
+                .map(Kind::single),
         );
     }
     kinds
@@ -395,6 +397,33 @@ fn one_slip_is_named_as_one_and_no_right_letter_is_blamed() {
         // At most 1.1 slips for one.
         assert!(count.listed * 10 <= count.memos * 11, "{made:?}: {count:?}");
     }
+}
+
+#[test]
+fn two_wrong_letters_are_mostly_named_as_two() {
+    let mut random = ChaCha8Rng::seed_from_u64(200);
+    let kinds = kinds();
+    let (mut memos, mut listed, mut first_right) = (0, 0, 0);
+    while memos < 200 {
+        let kind = &kinds[random.random_range(0..kinds.len())];
+        let puzzle = Puzzle::random(kind, &mut random);
+        let memo = puzzle.memo(&mut random);
+        let Some((once, one)) = slipped(&puzzle, &memo, Made::WrongLetter, &mut random) else { continue };
+        let Some((twice, other)) = slipped(&puzzle, &once, Made::WrongLetter, &mut random) else { continue };
+        if one == other || puzzle.solves(&twice) {
+            continue;
+        }
+        let check = puzzle.check(&twice);
+        memos += 1;
+        listed += check.slips.len();
+        first_right += usize::from(check.slips[0].position == one[0].min(other[0]));
+        assert!(!check.slips.is_empty() && check.slips.is_sorted_by_key(|slip| slip.position));
+    }
+    println!("two wrong letters: {listed} slips listed for {memos} memos, the first right in {first_right}");
+    assert!(
+        first_right * 100 >= memos * 70 && listed * 10 <= memos * 35,
+        "{listed}, {first_right} of {memos}"
+    );
 }
 
 impl Puzzle<'_> {
@@ -464,10 +493,8 @@ fn found(otherwise: Otherwise, wanted: usize, seed: u64) -> (usize, usize) {
             _ => {}
         }
         let [asked_state, made_state] = [&asked, &made].map(|turns| State::solved(size).after(turns));
-        let turns = matches!(
-            otherwise,
-            Otherwise::TurnLeftOut | Otherwise::TurnOtherWay | Otherwise::TurnAdded
-        );
+        let turns =
+            matches!(otherwise, Otherwise::TurnLeftOut | Otherwise::TurnOtherWay | Otherwise::TurnAdded);
         if turns && asked_state == made_state {
             continue;
         }

@@ -96,8 +96,10 @@ fn slip(action: &Action, kind: usize, random: &mut ChaCha8Rng) -> Option<Slipped
                 return None;
             }
             let at = random.random_range(0..own.len());
-            let added = Turn::face(Face::ALL[random.random_range(0..6)], Amount::ALL[random.random_range(0..3)]);
-            let beside = |other: Option<&Turn>| other.is_some_and(|other| other.block.axis() == added.block.axis());
+            let added =
+                Turn::face(Face::ALL[random.random_range(0..6)], Amount::ALL[random.random_range(0..3)]);
+            let beside =
+                |other: Option<&Turn>| other.is_some_and(|other| other.block.axis() == added.block.axis());
             let before = if at == 0 { None } else { own.get(at - 1) };
             if at == 0 || beside(own.get(at)) || beside(before) {
                 return None;
@@ -109,7 +111,11 @@ fn slip(action: &Action, kind: usize, random: &mut ChaCha8Rng) -> Option<Slipped
         6 if undo.len() > 1 => whole(Part::Undo, Vec::new(), &[How::NotUndone]),
         7 if undo.len() > 1 => whole(Part::Undo, setup.clone(), &[How::UndoneWrongWay]),
         8 if !setup.is_empty() => whole(Part::Algorithm, Vec::new(), &[How::StepLeftOut]),
-        9 => whole(Part::Algorithm, [swap.clone(), swap.clone()].concat(), &[How::StepDoubled, How::LetterDoubled]),
+        9 => whole(
+            Part::Algorithm,
+            [swap.clone(), swap.clone()].concat(),
+            &[How::StepDoubled, How::LetterDoubled],
+        ),
         10 => Some(Slipped { turns: Vec::new(), how: &[How::LetterLeftOut], part: None, within: 0 }),
         _ => None,
     }
@@ -163,7 +169,9 @@ fn named(second: bool, wanted: usize, seed: u64) -> (usize, usize) {
         let Some(first) = slip(&actions[at], random.random_range(0..KINDS), &mut random) else { continue };
         let other = random.random_range(at + 2..actions.len());
         let later = if second {
-            let Some(later) = slip(&actions[other], random.random_range(0..KINDS), &mut random) else { continue };
+            let Some(later) = slip(&actions[other], random.random_range(0..KINDS), &mut random) else {
+                continue;
+            };
             Some(later)
         } else {
             None

@@ -5,8 +5,8 @@ use crate::puzzle::sort;
 use blind::{Conventions, LONGEST_MEMO, Letters, UnknownLetter};
 use cube::{Face, Orbit, Rotation, Sticker, Turn, display_turns};
 use diagnosis::{
-    ActionStep, Circumstance, Deviation, How, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault,
-    Part,
+    ActionStep, Circumstance, Deviation, How, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip,
+    ParityFault, Part,
 };
 
 /// A sentence begins with a capital letter.
@@ -311,13 +311,15 @@ impl Voice {
             None => self.word("place-end"),
         };
         let place = match deviation.how {
-            How::LeftOut | How::OtherWay | How::OtherAmount | How::Doubled | How::OtherFace | How::OtherWidth
+            How::LeftOut
+            | How::OtherWay
+            | How::OtherAmount
+            | How::Doubled
+            | How::OtherFace
+            | How::OtherWidth
                 if deviation.step.is_some() =>
             {
-                self.say(
-                    "place-move",
-                    &[("where", place.into()), ("number", (deviation.within + 1).into())],
-                )
+                self.say("place-move", &[("where", place.into()), ("number", (deviation.within + 1).into())])
             }
             _ => place,
         };
@@ -356,12 +358,10 @@ impl Voice {
             UnknownLetter::TooLong(bytes) => {
                 self.say("moves-too-long", &[("bytes", (*bytes).into()), ("most", LONGEST_MEMO.into())])
             }
-            UnknownLetter::Ambiguous { column } => {
-                self.say(
-                    "memo-ambiguous-letters",
-                    &[("column", (*column).into()), ("kinds", capital(&self.kinds(orbit)).into())],
-                )
-            }
+            UnknownLetter::Ambiguous { column } => self.say(
+                "memo-ambiguous-letters",
+                &[("column", (*column).into()), ("kinds", capital(&self.kinds(orbit)).into())],
+            ),
         }
     }
 

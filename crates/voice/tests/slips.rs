@@ -185,7 +185,8 @@ fn every_way_to_differ_has_its_sentence() {
         let voice = Voice::new(language);
         for how in ALL {
             let step = (how != How::GoneOn).then(|| step(Part::Undo));
-            let deviation = Deviation { step, within: 3, turn: 70, planned: turns("R'"), made: turns("R"), how };
+            let deviation =
+                Deviation { step, within: 3, turn: 70, planned: turns("R'"), made: turns("R"), how };
             let said = voice.deviation(&deviation, &conventions);
             assert!(!said.contains("how-"), "{said}");
             let _ = writeln!(text, "{said}");

@@ -98,11 +98,8 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
         "" => Some(names::moves(voice, conventions, solver.size(), &content.scramble)?.flatten()),
         _ => None,
     };
-    let puzzle = Scrambled {
-        scramble: turns.as_deref(),
-        state: &situation.scrambled,
-        held: &situation.solve.held,
-    };
+    let puzzle =
+        Scrambled { scramble: turns.as_deref(), state: &situation.scrambled, held: &situation.solve.held };
     let parity = asked.parity.or(noted.then_some(true));
     let check = check_scrambled(&puzzle, &given, parity, solver)
         .map_err(|error| Failure::new(voice.memo_error(&error)))?;
@@ -110,8 +107,7 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let sentences = lines.iter().map(|line| line.trim().to_owned()).collect();
     let blamed = |kind: &KindCheck, at: usize| kind.slips.iter().any(|slip| slip.blames(at));
     let is_wrong = |orbit: Orbit, at: usize| {
-        check.circumstance.is_none()
-            && check.kinds.iter().any(|kind| kind.orbit == orbit && blamed(kind, at))
+        check.circumstance.is_none() && check.kinds.iter().any(|kind| kind.orbit == orbit && blamed(kind, at))
     };
     let outcome = check.outcome.filter(|_| !check.right()).map(|state| outcome(voice, &situation, &state));
     let thread = thread(voice, conventions, &given, is_wrong);

@@ -162,8 +162,7 @@ fn scrambled(puzzle: &Scrambled<'_>, memo: Given<'_>, solver: &Solver) -> Option
         let after = turn + usize::from(planned.is_some());
         let state = before[turn].after(made.as_slice()).then(&rest[after]);
         let held = Held::new(&state, solver.conventions().holding);
-        all_solve(&held.state, memo, solver)
-            .then_some((Circumstance::Scramble { turn, planned, made }, held))
+        all_solve(&held.state, memo, solver).then_some((Circumstance::Scramble { turn, planned, made }, held))
     };
     let left_out = || (0..scramble.len()).find_map(|turn| found(turn, Some(scramble[turn]), None));
     let other = || {
@@ -184,10 +183,8 @@ fn scrambled(puzzle: &Scrambled<'_>, memo: Given<'_>, solver: &Solver) -> Option
 
 /// Turns that may slip in: of the faces, and of the blocks that the scramble turns.
 fn added_turns(size: Size, scramble: &[Turn]) -> Vec<Turn> {
-    let mut turns: Vec<Turn> = Face::ALL
-        .into_iter()
-        .flat_map(|face| Amount::ALL.map(|amount| Turn::face(face, amount)))
-        .collect();
+    let mut turns: Vec<Turn> =
+        Face::ALL.into_iter().flat_map(|face| Amount::ALL.map(|amount| Turn::face(face, amount))).collect();
     for turn in scramble {
         for amount in Amount::ALL {
             let other = Turn::new(turn.block, amount);

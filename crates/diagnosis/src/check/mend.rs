@@ -259,11 +259,8 @@ impl Memo<'_> {
         let pair = |at: usize| self.does[at].then(&self.does[at + 1]);
         let mut within = Perm::IDENTITY;
         for other in (at + 2..self.letters.len().saturating_sub(1)).step_by(2) {
-            let all = self.before[at]
-                .then(&pair(other))
-                .then(&within)
-                .then(&pair(at))
-                .then(&self.from[other + 2]);
+            let all =
+                self.before[at].then(&pair(other)).then(&within).then(&pair(at)).then(&self.from[other + 2]);
             let differ = |by: usize| self.letters[at + by] != self.letters[other + by];
             if all.is_identity() && differ(0) && differ(1) {
                 let cost = if other == at + 2 { 25 } else { 27 };
@@ -289,8 +286,8 @@ impl Memo<'_> {
                 if lie.then(&self.from[last + 1]).is_identity() {
                     let cost = if self.due(at) == Some(right) { 24 } else { 28 };
                     let fault = MemoFault::FollowedFromWrongSticker { last };
-                    let turned =
-                        self.with(|memo| memo[at..=last].iter_mut().for_each(|letter| *letter = meant(*letter)));
+                    let turned = self
+                        .with(|memo| memo[at..=last].iter_mut().for_each(|letter| *letter = meant(*letter)));
                     offers.push((cost, self.slip(at, fault, vec![right]), turned));
                 }
             }

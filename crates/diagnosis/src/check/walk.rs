@@ -76,7 +76,8 @@ pub(super) fn follows_cycles(orbit: Orbit, seen: &Perm, buffer: Sticker, letters
     let walk = Walk { orbit, seen, buffer, letters };
     let mut place = walk.start();
     while place.read <= letters.len() {
-        let next = walk.next(place).into_iter().find(|(cost, slip, _)| slip.is_none() && *cost <= OTHER_FIRST);
+        let next =
+            walk.next(place).into_iter().find(|(cost, slip, _)| slip.is_none() && *cost <= OTHER_FIRST);
         let Some((_, _, next)) = next else { return false };
         place = next;
     }
@@ -97,14 +98,7 @@ impl Walk<'_> {
     fn start(&self) -> Place {
         let solved = Sticker::all().filter(|&sticker| self.seen.at(sticker) == sticker);
         let met = solved.fold(self.bit(self.buffer), |met, sticker| met | self.bit(sticker));
-        self.settled(Place {
-            read: 0,
-            at: Some(self.buffer),
-            began: None,
-            waits: None,
-            last: None,
-            met,
-        })
+        self.settled(Place { read: 0, at: Some(self.buffer), began: None, waits: None, last: None, met })
     }
 
     fn bit(&self, sticker: Sticker) -> u32 {
@@ -209,7 +203,14 @@ impl Walk<'_> {
         if place.began.is_none() && self.bit(letter) & place.met == 0 && !self.is_ahead(at, letter) {
             let cost = if at == self.buffer { OTHER_FIRST } else { OTHER_BETWEEN };
             let met = read.met | self.bit(letter);
-            let begun = Place { at: Some(letter), began: Some(letter), waits: Some(at), last: Some(letter), met, ..read };
+            let begun = Place {
+                at: Some(letter),
+                began: Some(letter),
+                waits: Some(at),
+                last: Some(letter),
+                met,
+                ..read
+            };
             next.push((cost, None, begun));
         }
         if self.same(letter, due) {

@@ -219,7 +219,10 @@ fn best(
     let planned = rows.turns[slip.from..slip.until].to_vec();
     // Where what cancels was left out the moves count otherwise than the plan; there it is where they first differ.
     let turn = slip.from.min(plain);
-    Some((deviation(rows, slip.from, turn, planned, slip.instead, slip.how), if whole { usize::MAX } else { agreed }))
+    Some((
+        deviation(rows, slip.from, turn, planned, slip.instead, slip.how),
+        if whole { usize::MAX } else { agreed },
+    ))
 }
 
 fn deviation(
