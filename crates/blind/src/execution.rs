@@ -109,12 +109,13 @@ pub struct Solution {
 }
 
 /// The actions that carry out given targets of each kind, in an order of kinds; the parity algorithm stands between the kinds
-/// when the first kind carried out has an odd number of letters.
+/// when the first kind carried out has an odd number of letters, or where that was noted.
 ///
 /// # Errors
 /// [`ExecutionError`] for a kind without a swap or a target on the buffer's own piece.
 pub(crate) fn actions(
     targets: &[(Orbit, Vec<Sticker>)],
+    noted: Option<bool>,
     order: &OrbitOrder,
     method: &Method,
 ) -> Result<Vec<Action>, ExecutionError> {
@@ -126,7 +127,7 @@ pub(crate) fn actions(
             actions.extend(method.action(orbit, letters, group)?);
         }
         if let Some(algorithm) = parity.take()
-            && letters.len() % 2 == 1
+            && noted.unwrap_or(letters.len() % 2 == 1)
         {
             actions.push(Action::Parity { turns: algorithm.flatten() });
         }

@@ -22,6 +22,7 @@ mod step;
 mod swap;
 mod trace;
 mod usual;
+mod written;
 
 pub use conventions::{
     BreakChoice, COLOUR_NAMES, ChangeError, Changed, Colour, Consequence, Conventions, ConventionsChange,
@@ -45,3 +46,4 @@ pub use step::{Role, Step};
 pub use swap::{Swap, SwapEffect, SwapError, moved_pieces};
 pub use trace::{Breaks, BufferIs, Cycle, Trace, breaks_by_letter, exchanged, is_right};
 pub use usual::{MethodName, Usual, sizeless, usual};
+pub use written::WrittenMemo;

@@ -185,8 +185,21 @@ impl Solver {
     /// # Errors
     /// [`NoSolution`] without a method, or for a letter that cannot be carried out.
     pub fn actions(&self, targets: &[(Orbit, Vec<Sticker>)]) -> Result<Vec<Action>, NoSolution> {
+        self.actions_noting(targets, None)
+    }
+
+    /// As [`Solver::actions`], with the parity algorithm where the solver noted it, whatever the letters say; as these say where
+    /// nothing was noted.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn actions_noting(
+        &self,
+        targets: &[(Orbit, Vec<Sticker>)],
+        parity: Option<bool>,
+    ) -> Result<Vec<Action>, NoSolution> {
         let method = self.method.as_ref().map_err(Clone::clone)?;
-        Ok(actions(targets, &self.conventions.execution_order, method)?)
+        Ok(actions(targets, parity, &self.conventions.execution_order, method)?)
     }
 
     /// The plan of execution: a memo carried out, applied to the state that it was made for, and found to solve it.

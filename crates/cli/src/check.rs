@@ -1,15 +1,16 @@
 //! `hoodwink check`: whether a memo, or the moves of an attempt, are right.
 
-use crate::arguments::{CheckOptions, MemoOptions, YesNo};
+use crate::arguments::{CheckOptions, Hold, MemoOptions, YesNo};
 use crate::failure::Failure;
 use crate::input::Session;
 use crate::{pictures, wire};
-use blind::{Held, Solver, kind_name};
+use blind::{Solver, kind_name};
 use cube::{Orbit, Size, State, Sticker, display_turns};
-use diagnosis::{KindCheck, MemoCheck, MovesCheck, check_memo, check_moves};
+use diagnosis::{KindCheck, MemoCheck, MovesCheck, Scrambled, check_moves, check_scrambled};
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
+use voice::MOST_SLIPS;
 
 /// What `check --json` prints.
 #[derive(Debug, Serialize)]
@@ -20,8 +21,10 @@ struct Checked {
     right: bool,
     /// The letters of each kind that were checked, or that the moves were compared with.
     memo: Vec<KindLetters>,
-    /// All slips of a memo; of moves the first one.
+    /// The first slips of each kind of a memo, or what it is right for; of moves the first slip.
     slips: Vec<Slip>,
+    /// How many slips of a memo there are beside these.
+    more: usize,
     /// What it leads to, as held to solve; none if the memo cannot be carried out.
     #[serde(skip)]
     outcome: Option<State>,
@@ -64,6 +67,38 @@ type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
 /// The letters of each kind as they were given; `None` when none were.
 pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Option<Letters>, Failure> {
+    let mut memo = Vec::new();
+    for (orbit, text) in texts(session, options, size)? {
+        let letters = &session.conventions.kind(orbit).letters;
+        let read = letters
+            .read(text)
+            .map_err(|error| Failure::input(session.voice.unknown_letter(orbit, letters, &error)))?;
+        memo.push((orbit, read));
+    }
+    Ok((!memo.is_empty()).then_some(memo))
+}
+
+/// The same of a memo as it was written down, which may note parity.
+fn written(session: &Session, options: &MemoOptions, size: Size) -> Result<(Option<Letters>, bool), Failure> {
+    let mut memo = Vec::new();
+    let mut parity = false;
+    for (orbit, text) in texts(session, options, size)? {
+        let letters = &session.conventions.kind(orbit).letters;
+        let read = letters
+            .read_memo(text)
+            .map_err(|error| Failure::input(session.voice.unknown_letter(orbit, letters, &error)))?;
+        parity |= read.parity;
+        memo.push((orbit, read.letters));
+    }
+    Ok(((!memo.is_empty()).then_some(memo), parity))
+}
+
+/// What was given of each kind.
+fn texts<'a>(
+    session: &Session,
+    options: &'a MemoOptions,
+    size: Size,
+) -> Result<Vec<(Orbit, &'a str)>, Failure> {
     let mut given: Vec<(Orbit, &str)> = Vec::new();
     for (orbit, text) in [(Orbit::Corner, &options.corners), (Orbit::Midge, &options.edges)] {
         if let Some(text) = text {
@@ -81,34 +116,37 @@ pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Opti
         }
         given.push((orbit, text));
     }
-    if given.is_empty() {
-        return Ok(None);
-    }
-    let mut memo = Vec::new();
-    for (orbit, text) in given {
-        let letters = &session.conventions.kind(orbit).letters;
-        let read = letters
-            .read(text)
-            .map_err(|error| Failure::input(session.voice.unknown_letter(orbit, letters, &error)))?;
-        memo.push((orbit, read));
-    }
-    Ok(Some(memo))
+    Ok(given)
 }
 
 /// Runs the command.
 pub fn run(session: &Session, options: &CheckOptions) -> Result<ExitCode, Failure> {
     let puzzle = session.puzzle(&options.state)?;
     let solver = session.solver(puzzle.size)?;
-    let held = Held::new(&puzzle.state, session.conventions.holding);
-    let given = memo(session, &options.memo, puzzle.size)?;
+    if options.hold == Hold::Best && puzzle.size.is_odd() {
+        let blanks = [("size", puzzle.size.to_string().into())];
+        return Err(Failure::input(session.voice.say("hold-best-odd", &blanks)));
+    }
+    let held = solver
+        .pick_up(&puzzle.state, options.hold.into())
+        .map_err(|fault| Failure::input(session.voice.not_proven(fault)))?;
+    let (given, noted) = written(session, &options.memo, puzzle.size)?;
     let checked = if let Some(text) = &options.moves {
         session.method(&solver)?;
         let moves = session.turns(text, puzzle.size)?;
         moves_checked(session, &solver, &held.state, given, &moves)?
     } else {
         let given = given.ok_or_else(|| Failure::input(session.voice.word("check-no-memo")))?;
-        let parity = options.parity.map(|answer| answer == YesNo::Yes);
-        let check = check_memo(&held.state, &given, parity, &solver)
+        if noted && options.parity == Some(YesNo::No) {
+            return Err(Failure::input(session.voice.word("check-parity-twice")));
+        }
+        let parity = options.parity.map(|answer| answer == YesNo::Yes).or(noted.then_some(true));
+        let turns = match &puzzle.scramble {
+            Some(text) => Some(session.turns(text, puzzle.size)?),
+            None => None,
+        };
+        let scrambled = Scrambled { scramble: turns.as_deref(), state: &puzzle.state, held: &held };
+        let check = check_scrambled(&scrambled, &given, parity, &solver)
             .map_err(|error| Failure::input(session.voice.memo_error(&error)))?;
         memo_checked(session, &check, puzzle.size)
     };
@@ -145,7 +183,23 @@ fn names(kinds: &[(Orbit, Vec<Sticker>)]) -> Vec<String> {
 
 fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
     let (voice, conventions) = (&session.voice, &session.conventions);
-    let mut slips: Vec<Slip> = check.kinds.iter().flat_map(|kind| slips_of(session, kind)).collect();
+    let right = check.right();
+    let mut slips: Vec<Slip> = Vec::new();
+    let mut more = 0;
+    match &check.circumstance {
+        Some(found) if !right => slips.push(Slip {
+            kind: found.name().to_owned(),
+            pieces: None,
+            position: None,
+            letter: None,
+            sentence: voice.circumstance(found, right, conventions),
+            expected: Vec::new(),
+        }),
+        _ => {
+            slips.extend(check.kinds.iter().flat_map(|kind| slips_of(session, kind).take(MOST_SLIPS)));
+            more = check.kinds.iter().map(|kind| kind.slips.len().saturating_sub(MOST_SLIPS)).sum();
+        }
+    }
     slips.extend(check.parity.map(|fault| {
         Slip {
             kind: match fault {
@@ -167,27 +221,9 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
         None => check.kinds.iter().map(|kind| (kind.orbit, kind.unsolved.clone())).collect(),
     };
     let unsolved = names(&unsolved);
-    let right = check.right();
-    let mut lines: Vec<String> = Vec::new();
-    if right && check.unchecked.is_empty() {
-        lines.push(voice.word("check-right"));
-    } else {
-        for kind in &check.kinds {
-            lines.push(voice.kind_checked(kind));
-            lines.extend(
-                kind.slips.iter().map(|slip| format!("  {}", voice.memo_slip(slip, kind.orbit, conventions))),
-            );
-        }
-        lines.extend(check.parity.map(|fault| voice.parity_fault(fault)));
-        if check.kinds.iter().any(|kind| !kind.executable) {
-            lines.push(voice.word("check-cannot-be-carried-out"));
-        } else if !unsolved.is_empty() {
-            lines.push(voice.say("check-leads-to", &[("pieces", voice.list(&unsolved).into())]));
-        }
-        if !check.unchecked.is_empty() {
-            let kinds = voice.kinds_listed(&check.unchecked);
-            lines.push(voice.say("check-unchecked", &[("kinds", kinds.into())]));
-        }
+    let mut lines = voice.memo_checked(check, conventions);
+    if !right && !unsolved.is_empty() && check.outcome.is_some() {
+        lines.push(voice.say("check-leads-to", &[("pieces", voice.list(&unsolved).into())]));
     }
     Checked {
         version: wire::VERSION,
@@ -199,6 +235,7 @@ fn memo_checked(session: &Session, check: &MemoCheck, size: Size) -> Checked {
             .map(|kind| letters_of(session, kind.orbit, &kind.letters, kind.right))
             .collect(),
         slips,
+        more,
         outcome: check.outcome,
         facelets: check.outcome.map(|state| session.stickers(&state)),
         unsolved,
@@ -211,20 +248,17 @@ fn letters_of(session: &Session, orbit: Orbit, letters: &[Sticker], right: bool)
     KindLetters { kind: kind_name(orbit), letters: scheme.spell(letters), right }
 }
 
-fn slips_of(session: &Session, kind: &KindCheck) -> Vec<Slip> {
+fn slips_of(session: &Session, kind: &KindCheck) -> impl Iterator<Item = Slip> {
     let letters = &session.conventions.kind(kind.orbit).letters;
     let spelled = |sticker: &Sticker| letters.of(*sticker).to_owned();
-    kind.slips
-        .iter()
-        .map(|slip| Slip {
-            kind: slip.fault.name().to_owned(),
-            pieces: Some(kind_name(kind.orbit)),
-            position: Some(slip.position + 1),
-            letter: slip.letter.as_ref().map(spelled),
-            sentence: session.voice.memo_slip(slip, kind.orbit, &session.conventions),
-            expected: slip.expected.iter().map(spelled).collect(),
-        })
-        .collect()
+    kind.slips.iter().map(move |slip| Slip {
+        kind: slip.fault.name().to_owned(),
+        pieces: Some(kind_name(kind.orbit)),
+        position: Some(slip.position + 1),
+        letter: slip.letter.as_ref().map(spelled),
+        sentence: session.voice.memo_slip(slip, kind.orbit, &kind.letters, &session.conventions),
+        expected: slip.expected.iter().map(spelled).collect(),
+    })
 }
 
 /// Pieces that are unsolved, by kind, however the puzzle is held.
@@ -266,12 +300,10 @@ fn moves_checked(
     let slips = deviation
         .iter()
         .map(|deviation| {
-            let (pieces, letter) = match deviation.step {
-                Some(diagnosis::ActionStep::Letter { orbit, target, .. }) => {
-                    (Some(kind_name(orbit)), Some(conventions.kind(orbit).letters.of(target).to_owned()))
-                }
-                _ => (None, None),
-            };
+            let step = deviation.step.as_ref();
+            let of = step.and_then(|step| Some((step.orbit()?, step.letters()?.1)));
+            let pieces = of.map(|(orbit, _)| kind_name(orbit));
+            let letter = of.map(|(orbit, targets)| conventions.kind(orbit).letters.spell(targets));
             Slip {
                 kind: deviation.how.name().to_owned(),
                 pieces,
@@ -294,6 +326,7 @@ fn moves_checked(
             .map(|(orbit, letters)| letters_of(session, *orbit, letters, right_kind(*orbit, letters)))
             .collect(),
         slips,
+        more: 0,
         outcome: Some(outcome),
         facelets: Some(session.stickers(&outcome)),
         unsolved: if solves { Vec::new() } else { names(&unsolved(&outcome)) },

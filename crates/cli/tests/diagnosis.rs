@@ -144,7 +144,7 @@ fn a_wrong_memo_is_named_before_what_happened_besides() {
 
 #[test]
 fn bad_input_is_refused_with_a_sentence() {
-    refused(&["check", SCRAMBLE, "--corners", "WV?"], "Column 3: “?” is no letter of the corner scheme");
+    refused(&["check", SCRAMBLE, "--corners", "WV?"], "Corners, column 3: “?” is none of your letters");
     refused(&["check", SCRAMBLE, "--corners", "", "--edges", " "], "The memo is empty");
     refused(&["check", SCRAMBLE], "no memo to check");
     refused(&["check", "--puzzle", "2", "R U", "--edges", "A"], "A 2x2 has no edges.");

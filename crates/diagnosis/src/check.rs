@@ -5,7 +5,11 @@
 //! check keeps to what the solver evidently meant, so that one slip does not mark all that follows.
 
 mod alike;
+mod circumstance;
+mod mend;
 mod walk;
+
+pub use circumstance::{Circumstance, FEWEST_LETTERS, Scrambled};
 
 use blind::{Action, Solver, exchanged};
 use cube::{Orbit, Perm, State, Sticker, Turn};
@@ -16,6 +20,11 @@ use thiserror::Error;
 pub enum MemoFault {
     /// The right piece, but another of its stickers.
     WrongSticker,
+    /// Another sticker of the right piece, and the way was followed on from there.
+    FollowedFromWrongSticker {
+        /// The last letter that is turned along, from 0.
+        last: usize,
+    },
     /// What lies at another place than that of the letter before.
     FollowedFromElsewhere {
         /// The place from which it was followed.
@@ -28,13 +37,28 @@ pub enum MemoFault {
     /// The cycle was closed already; this letter belongs to its beginning.
     ClosedLate,
     /// A piece that is right already, in the scramble or by an earlier letter.
-    SolvedAlready,
+    SolvedAlready {
+        /// The last letter before it that is of the same piece, from 0; none where the scramble left the piece right.
+        earlier: Option<usize>,
+    },
     /// A new cycle begun at a piece that is right.
     BreakOnSolved,
     /// A piece twisted or flipped in its place, with a second letter that turns it the wrong way.
     TurnedWrongWay,
     /// A letter in the middle of a cycle is missing before this one.
     LetterMissing,
+    /// A letter that leads on nowhere: without it the memo goes on as it should.
+    LetterTooMany,
+    /// This letter and a later one stand in each other's place.
+    LettersExchanged {
+        /// The other one, from 0.
+        with: usize,
+    },
+    /// The pair that this letter begins and a later one stand in each other's place.
+    PairsExchanged {
+        /// The first letter of the other pair, from 0.
+        with: usize,
+    },
     /// Another letter altogether.
     OtherLetter,
     /// Pieces for which no letter is there, by their reference stickers.
@@ -49,14 +73,18 @@ impl MemoFault {
     pub const fn name(&self) -> &'static str {
         match self {
             Self::WrongSticker => "wrong-sticker",
+            Self::FollowedFromWrongSticker { .. } => "followed-from-wrong-sticker",
             Self::FollowedFromElsewhere { .. } => "followed-from-elsewhere",
             Self::BufferLetter => "buffer-letter",
             Self::ClosedEarly => "closed-early",
             Self::ClosedLate => "closed-late",
-            Self::SolvedAlready => "solved-already",
+            Self::SolvedAlready { .. } => "solved-already",
             Self::BreakOnSolved => "break-on-solved",
             Self::TurnedWrongWay => "turned-wrong-way",
             Self::LetterMissing => "letter-missing",
+            Self::LetterTooMany => "letter-too-many",
+            Self::LettersExchanged { .. } => "letters-exchanged",
+            Self::PairsExchanged { .. } => "pairs-exchanged",
             Self::OtherLetter => "other-letter",
             Self::LeftOut { .. } => "left-out",
         }
@@ -76,6 +104,19 @@ pub struct MemoSlip {
     pub expected: Vec<Sticker>,
     /// The place that was looked at, if a cycle was being followed.
     pub place: Option<Sticker>,
+}
+
+impl MemoSlip {
+    /// Whether a letter, from 0, is among those that the slip makes wrong.
+    pub fn blames(&self, letter: usize) -> bool {
+        match self.fault {
+            MemoFault::LetterMissing | MemoFault::ClosedEarly => false,
+            MemoFault::LettersExchanged { with } => letter == self.position || letter == with,
+            MemoFault::PairsExchanged { with } => letter / 2 == self.position / 2 || letter / 2 == with / 2,
+            MemoFault::FollowedFromWrongSticker { last } => (self.position..=last).contains(&letter),
+            _ => letter == self.position,
+        }
+    }
 }
 
 /// The memo of one kind, checked.
@@ -114,6 +155,9 @@ pub struct MemoCheck {
     pub unchecked: Vec<Orbit>,
     /// What is wrong about parity, if the memo says anything about it.
     pub parity: Option<ParityFault>,
+    /// What the memo is right for, where it is wrong for the puzzle as it was given, and not by one slip alone. Where that is a hold of a puzzle
+    /// without fixed centres, which nothing forbids, all else is told for that hold.
+    pub circumstance: Option<Circumstance>,
     /// The moves that the memo leads to; none if a letter cannot be carried out.
     pub moves: Option<Vec<Turn>>,
     /// The state that these lead to, named in the hold.
@@ -169,7 +213,7 @@ pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stic
     let slips = match (right, orbit.looks_alike()) {
         (true, _) => Vec::new(),
         (false, true) => alike::slips(orbit, seen, buffer, letters),
-        (false, false) => walk::slips(orbit, seen, buffer, letters),
+        (false, false) => told_apart(orbit, seen, buffer, letters),
     };
     let is_wrong = |&place: &Sticker| {
         let there = outcome.at(place);
@@ -177,6 +221,43 @@ pub fn check_letters(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stic
     };
     let unsolved = orbit.all_pieces().map(|piece| orbit.reference(piece)).filter(is_wrong).collect();
     KindCheck { orbit, letters: letters.to_vec(), executable, right, slips, unsolved }
+}
+
+/// The slips of a memo of pieces that are told apart: one that explains all of it, or the fewest that a walk along it meets.
+fn told_apart(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> Vec<MemoSlip> {
+    let met = walk::slips(orbit, seen, buffer, letters);
+    let is_end = |slip: &MemoSlip| matches!(slip.fault, MemoFault::LeftOut { .. });
+    match met.as_slice() {
+        [only] if is_end(only) => met,
+        _ => mend::one_slip(orbit, seen, buffer, letters).map_or(met, |slip| vec![slip]),
+    }
+}
+
+/// The last letter before one that is of the same piece.
+fn earlier(orbit: Orbit, letters: &[Sticker], at: usize) -> Option<usize> {
+    let letter = *letters.get(at)?;
+    letters[..at].iter().rposition(|&other| orbit.same_piece(other, letter))
+}
+
+/// Checks a memo of a puzzle as it was scrambled and picked up: as [`check_memo`] does, and where more than one slip would have to
+/// explain it, whether one change of what it was made for makes it right.
+///
+/// # Errors
+/// As [`check_memo`].
+pub fn check_scrambled(
+    puzzle: &Scrambled<'_>,
+    memo: &[(Orbit, Vec<Sticker>)],
+    parity: Option<bool>,
+    solver: &Solver,
+) -> Result<MemoCheck, MemoError> {
+    let check = check_memo(&puzzle.held.state, memo, parity, solver)?;
+    if check.kinds.iter().map(|kind| kind.slips.len()).sum::<usize>() < 2 {
+        return Ok(check);
+    }
+    let Some((found, held)) = circumstance::circumstance(puzzle, memo, solver) else { return Ok(check) };
+    let free = matches!(found, Circumstance::Held { .. }) && !solver.size().is_odd();
+    let check = if free { check_memo(&held.state, memo, parity, solver)? } else { check };
+    Ok(MemoCheck { circumstance: Some(found), ..check })
 }
 
 /// Checks a memo against a state named in the hold (see [`blind::Held`]), on any size: letters need no method. Kinds that are not
@@ -218,14 +299,10 @@ pub fn check_memo(
     };
     let all: Vec<(Orbit, Vec<Sticker>)> =
         kinds.iter().map(|kind| (kind.orbit, kind.letters.clone())).collect();
-    let carried_out = solver.actions(&all).ok();
-    let moves = carried_out.map(|mut actions| {
-        if fault == Some(ParityFault::Overlooked) {
-            actions.retain(|action| !matches!(action, Action::Parity { .. }));
-        }
-        actions.iter().flat_map(Action::turns).collect::<Vec<Turn>>()
-    });
+    let carried_out = solver.actions_noting(&all, parity).ok();
+    let moves = carried_out.map(|actions| actions.iter().flat_map(Action::turns).collect::<Vec<Turn>>());
     let has_algorithm = solver.method().is_ok_and(|method| method.parity().is_some());
     let outcome = moves.as_ref().map(|moves| state.after(moves));
-    Ok(MemoCheck { kinds, unchecked, parity: fault.filter(|_| has_algorithm), moves, outcome })
+    let parity = fault.filter(|_| has_algorithm);
+    Ok(MemoCheck { kinds, unchecked, parity, circumstance: None, moves, outcome })
 }

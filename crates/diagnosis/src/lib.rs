@@ -10,7 +10,8 @@ mod slip;
 mod why;
 
 pub use check::{
-    KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault, check_letters, check_memo,
+    Circumstance, FEWEST_LETTERS, KindCheck, MemoCheck, MemoError, MemoFault, MemoSlip, ParityFault,
+    Scrambled, check_letters, check_memo, check_scrambled,
 };
 pub use moves::{Deviation, How, MovesCheck, check_moves};
 pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};

@@ -1,5 +1,7 @@
 //! The moves of an attempt as they were really made, lined up with the plan by the states they pass through.
 
+mod one;
+
 use crate::slip::{ActionStep, Part};
 use blind::Action;
 use cube::{Amount, Block, Element, ElementKey, Group, Rotation, State, Turn, inverted, simplified};
@@ -26,6 +28,14 @@ pub enum How {
     StepLeftOut,
     /// The whole step was made twice.
     StepDoubled,
+    /// The whole step was made backwards.
+    StepInverted,
+    /// A letter was not carried out.
+    LetterLeftOut,
+    /// A letter was carried out twice.
+    LetterDoubled,
+    /// Two neighbouring letters were carried out in each other's place.
+    LettersExchanged,
     /// The set-up was not undone.
     NotUndone,
     /// The set-up was made once more instead of undone.
@@ -53,6 +63,10 @@ impl How {
             Self::OtherWidth => "other-width",
             Self::StepLeftOut => "step-left-out",
             Self::StepDoubled => "step-doubled",
+            Self::StepInverted => "step-inverted",
+            Self::LetterLeftOut => "letter-left-out",
+            Self::LetterDoubled => "letter-doubled",
+            Self::LettersExchanged => "letters-exchanged",
             Self::NotUndone => "not-undone",
             Self::UndoneWrongWay => "undone-wrong-way",
             Self::Held => "held",
@@ -68,6 +82,8 @@ impl How {
 pub struct Deviation {
     /// The step; none after the last one.
     pub step: Option<ActionStep>,
+    /// Which turn of the step it begins with, from 0.
+    pub within: usize,
     /// Which of the turns that were made is the first one that differs, from 0.
     pub turn: usize,
     /// What should have been made from there to where the plan is kept again.
@@ -93,26 +109,31 @@ pub struct MovesCheck {
 struct Planned {
     turn: Turn,
     step: ActionStep,
+    /// Which action of the plan, from 0.
+    action: usize,
 }
 
 fn planned_turns(actions: &[Action]) -> Vec<Planned> {
     let mut planned = Vec::new();
-    for action in actions {
+    for (number, action) in actions.iter().enumerate() {
+        let planned_turn = |step: ActionStep| move |&turn: &Turn| Planned { turn, step, action: number };
         match action {
             Action::Letter { orbit, letter, target, setup, swap, undo } => {
                 for (part, turns) in [(Part::Setup, setup), (Part::Algorithm, swap), (Part::Undo, undo)] {
                     let step = ActionStep::Letter { orbit: *orbit, letter: *letter, target: *target, part };
-                    planned.extend(turns.iter().map(|&turn| Planned { turn, step }));
+                    planned.extend(turns.iter().map(planned_turn(step)));
                 }
             }
-            Action::Pair { orbit, letter, targets: [target, _], turns, .. }
-            | Action::Turned { orbit, letter, targets: [target, ..], turns, .. } => {
-                let (orbit, letter, target, part) = (*orbit, *letter, *target, Part::Algorithm);
-                let step = ActionStep::Letter { orbit, letter, target, part };
-                planned.extend(turns.iter().map(|&turn| Planned { turn, step }));
+            &Action::Pair { orbit, letter, targets, ref turns, .. } => {
+                let step = ActionStep::Pair { orbit, letter, targets, part: Part::Algorithm };
+                planned.extend(turns.iter().map(planned_turn(step)));
+            }
+            &Action::Turned { orbit, letter, targets, ref turns, .. } => {
+                let step = ActionStep::Turned { orbit, letter, targets, part: Part::Algorithm };
+                planned.extend(turns.iter().map(planned_turn(step)));
             }
             Action::Parity { turns } => {
-                planned.extend(turns.iter().map(|&turn| Planned { turn, step: ActionStep::Parity }));
+                planned.extend(turns.iter().map(planned_turn(ActionStep::Parity)));
             }
         }
     }
@@ -187,11 +208,21 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     let planned = planned_turns(actions);
     let outcome = start.after(moves);
     let solves = outcome.solved_hold().is_some();
+    let turns: Vec<Turn> = planned.iter().map(|planned| planned.turn).collect();
+    if simplified(&turns) == simplified(moves) {
+        return MovesCheck { deviation: None, solves, outcome };
+    }
     let plan_states = passed(start, planned.iter().map(|planned| planned.turn));
     let made_states = passed(start, moves.iter().copied());
     let (from, at) = kept_to(&plan_states, &made_states);
     if from == planned.len() && at == moves.len() {
         return MovesCheck { deviation: None, solves, outcome };
+    }
+    // Moves of another way to the same states are kept to farther than they are alike.
+    if let Some((deviation, agreeing)) = one::first_slip(&planned, moves)
+        && agreeing > at
+    {
+        return MovesCheck { deviation: Some(deviation), solves, outcome };
     }
     let stretch = |from: usize, at: usize| {
         let (until, back) = kept_to_from_the_end(&planned, &outcome, moves, from, at);
@@ -219,7 +250,8 @@ pub fn check_moves(start: &State, actions: &[Action], moves: &[Turn]) -> MovesCh
     } else {
         how(&planned[from..], step, &missed, instead)
     };
-    let deviation = Deviation { step, turn: at, planned: missed, made: instead.to_vec(), how };
+    let within = planned[..from].iter().rev().take_while(|planned| Some(planned.step) == step).count();
+    let deviation = Deviation { step, within, turn: at, planned: missed, made: instead.to_vec(), how };
     MovesCheck { deviation: Some(deviation), solves, outcome }
 }
 
@@ -303,7 +335,7 @@ fn kept_to_from_the_end(
 fn how(rest: &[Planned], step: Option<ActionStep>, planned: &[Turn], made: &[Turn]) -> How {
     let whole: Vec<Turn> =
         rest.iter().take_while(|planned| Some(planned.step) == step).map(|planned| planned.turn).collect();
-    let undo = matches!(step, Some(ActionStep::Letter { part: Part::Undo, .. }));
+    let undo = step.is_some_and(|step| step.part() == Part::Undo);
     let (planned, made) = trimmed(planned, made);
     if made.iter().all(|turn| turn.is_rotation()) && !made.is_empty() && planned.is_empty() {
         return How::Held;

@@ -58,6 +58,20 @@ proptest! {
     }
 
     #[test]
+    fn what_a_memo_leads_to_follows_what_was_noted_of_parity(scramble in turns(30), noted in any::<bool>()) {
+        let solver = solver(Size::THREE);
+        let state = state(Size::THREE, &scramble);
+        prop_assume!(!state.is_solved());
+        let memo = solver.memo(&state).unwrap().targets();
+        // A quarter turn of a face moves four corners round: an odd arrangement of them.
+        let odd = scramble.iter().filter(|turn| turn.amount != Amount::Half).count() % 2 == 1;
+        let check = check_memo(&state, &memo, Some(noted), &solver).unwrap();
+        prop_assert!(check.kinds.iter().all(|kind| kind.right));
+        prop_assert_eq!(check.right(), noted == odd);
+        prop_assert_eq!(check.outcome.unwrap().is_solved(), noted == odd);
+    }
+
+    #[test]
     fn on_a_2x2_a_memo_is_right_exactly_when_executing_it_solves(
         scramble in turns(12),
         order in any_order(),

@@ -31,4 +31,5 @@ mod views;
 mod why;
 
 pub use catalogue::{Language, Voice, excerpt};
+pub use check::MOST_SLIPS;
 pub use help::Help;

@@ -6,7 +6,7 @@ use crate::puzzle::sort;
 use blind::Conventions;
 use cube::{Orbit, Sticker, Turn, display_turns};
 use diagnosis::{
-    Ask, ByHand, Change, Depth, Diagnosis, HandExplanation, MemoCheck, Missing, Observed, Part,
+    Ask, ByHand, Change, Depth, Diagnosis, HandExplanation, KindCheck, MemoCheck, Missing, Observed, Part,
     Plan, Slip, Stage, Unlooked, WhyError,
 };
 use fluent_bundle::FluentValue;
@@ -204,9 +204,9 @@ impl Voice {
 
     /// What the memo's own fault is: the first slip in it.
     pub fn memo_fault(&self, check: &MemoCheck, conventions: &Conventions) -> String {
-        let first = check.kinds.iter().find_map(|kind| Some((kind.orbit, kind.slips.first()?)));
-        let sentence =
-            first.map(|(orbit, slip)| self.memo_slip(slip, orbit, conventions)).unwrap_or_default();
+        let first = check.kinds.iter().find_map(|kind| Some((kind, kind.slips.first()?)));
+        let said = |(kind, slip): (&KindCheck, _)| self.memo_slip(slip, kind.orbit, &kind.letters, conventions);
+        let sentence = first.map(said).unwrap_or_default();
         self.say("why-memo-fault", &[("sentence", sentence.into())]).trim_end().to_owned()
     }
 

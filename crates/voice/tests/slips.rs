@@ -157,7 +157,7 @@ fn checked(language: Language) -> String {
         let check = check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, &letters);
         let _ = writeln!(text, "{memo}: {}", voice.kind_checked(&check));
         for slip in &check.slips {
-            let _ = writeln!(text, "  {}", voice.memo_slip(slip, orbit, &conventions));
+            let _ = writeln!(text, "  {}", voice.memo_slip(slip, orbit, &letters, &conventions));
         }
     }
     // Two corners twisted and two edges flipped in their places, by known sequences (common practice, no source).
@@ -169,7 +169,7 @@ fn checked(language: Language) -> String {
         let letters = targets(orbit, memo);
         let check = check_letters(orbit, state.orbit(orbit), conventions.kind(orbit).buffer, &letters);
         for slip in &check.slips {
-            let _ = writeln!(text, "{memo}: {}", voice.memo_slip(slip, orbit, &conventions));
+            let _ = writeln!(text, "{memo}: {}", voice.memo_slip(slip, orbit, &letters, &conventions));
         }
     }
     text += &voice.parity_fault(ParityFault::Overlooked);
@@ -190,7 +190,7 @@ fn a_checked_memo_is_told_in_german() {
 
 #[test]
 fn every_way_to_differ_has_its_sentence() {
-    const ALL: [How; 15] = [
+    const ALL: [How; 19] = [
         How::OtherWay,
         How::OtherAmount,
         How::LeftOut,
@@ -200,6 +200,10 @@ fn every_way_to_differ_has_its_sentence() {
         How::OtherWidth,
         How::StepLeftOut,
         How::StepDoubled,
+        How::StepInverted,
+        How::LetterLeftOut,
+        How::LetterDoubled,
+        How::LettersExchanged,
         How::NotUndone,
         How::UndoneWrongWay,
         How::Held,
@@ -213,7 +217,8 @@ fn every_way_to_differ_has_its_sentence() {
         let voice = Voice::new(language);
         for how in ALL {
             let step = (how != How::GoneOn).then(|| step(Part::Undo));
-            let deviation = Deviation { step, turn: 70, planned: turns("R'"), made: turns("R"), how };
+            let deviation =
+                Deviation { step, within: 3, turn: 70, planned: turns("R'"), made: turns("R"), how };
             let said = voice.deviation(&deviation, &conventions);
             assert!(!said.contains("how-"), "{said}");
             let _ = writeln!(text, "{said}");

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use blind::{Conventions, Solver};
+use blind::{Conventions, Letters as Scheme, Solver, UnknownLetter};
 use cube::{Orbit, OrbitMap, State, Sticker};
-use diagnosis::{check_memo, check_moves};
+use diagnosis::{KindCheck, Scrambled, check_moves, check_scrambled};
 use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
@@ -52,13 +52,28 @@ pub(crate) type Letters = Vec<(Orbit, Vec<Sticker>)>;
 /// Reads what was written for the kinds that the puzzle has, in the order in which they are memorised. Nothing is known of a kind for
 /// which nothing was written.
 pub(crate) fn letters(voice: &Voice, solver: &Solver, written: &Written) -> Result<Letters, Failure> {
-    let mut read: OrbitMap<Option<Vec<Sticker>>> = OrbitMap::default();
+    read(voice, solver, written, Scheme::read)
+}
+
+/// The same of letters as they were written down, and whether parity is noted among them.
+fn written_memo(voice: &Voice, solver: &Solver, written: &Written) -> Result<(Letters, bool), Failure> {
+    let read = read(voice, solver, written, Scheme::read_memo)?;
+    let parity = read.iter().any(|(_, memo)| memo.parity);
+    Ok((read.into_iter().map(|(orbit, memo)| (orbit, memo.letters)).collect(), parity))
+}
+
+fn read<T>(
+    voice: &Voice,
+    solver: &Solver,
+    written: &Written,
+    reader: impl Fn(&Scheme, &str) -> Result<T, UnknownLetter>,
+) -> Result<Vec<(Orbit, T)>, Failure> {
+    let mut read: OrbitMap<Option<T>> = OrbitMap::new(|_| None);
     for (name, text) in written {
         let orbit = kind(voice, name)?;
         if Orbit::of(solver.size()).contains(&orbit) && !text.trim().is_empty() {
             let letters = &solver.conventions().kind(orbit).letters;
-            let stickers = letters
-                .read(text)
+            let stickers = reader(letters, text)
                 .map_err(|error| Failure::new(voice.unknown_letter(orbit, letters, &error)))?;
             read[orbit] = Some(stickers);
         }
@@ -70,35 +85,29 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let voice = call.voice;
     let situation = call.desk.situation(voice, &asked.source)?;
     let solver = &situation.solver;
-    let given = letters(voice, solver, &asked.memo)?;
+    let (given, noted) = written_memo(voice, solver, &asked.memo)?;
     if !asked.moves.trim().is_empty() {
         return made(voice, &situation, given, &asked.moves);
     }
-    let conventions = solver.conventions();
-    let check = check_memo(&situation.solve.held.state, &given, asked.parity, solver)
-        .map_err(|error| Failure::new(voice.memo_error(&error)))?;
-    let mut sentences = Vec::new();
-    if check.right() && check.unchecked.is_empty() {
-        sentences.push(voice.word("check-right"));
-    } else {
-        for kind in &check.kinds {
-            sentences.push(voice.kind_checked(kind));
-            sentences.extend(kind.slips.iter().map(|slip| voice.memo_slip(slip, kind.orbit, conventions)));
-        }
-        sentences.extend(check.parity.map(|fault| voice.parity_fault(fault)));
-        if check.kinds.iter().any(|kind| !kind.executable) {
-            sentences.push(voice.word("check-cannot-be-carried-out"));
-        }
-        if !check.unchecked.is_empty() {
-            let kinds = voice.kinds_listed(&check.unchecked);
-            sentences.push(voice.say("check-unchecked", &[("kinds", kinds.into())]));
-        }
+    if noted && asked.parity == Some(false) {
+        return Err(Failure::new(voice.word("check-parity-twice")));
     }
+    let conventions = solver.conventions();
+    let content = &situation.content;
+    let turns = match content.facelets.as_str() {
+        "" => Some(names::moves(voice, conventions, solver.size(), &content.scramble)?.flatten()),
+        _ => None,
+    };
+    let puzzle =
+        Scrambled { scramble: turns.as_deref(), state: &situation.scrambled, held: &situation.solve.held };
+    let parity = asked.parity.or(noted.then_some(true));
+    let check = check_scrambled(&puzzle, &given, parity, solver)
+        .map_err(|error| Failure::new(voice.memo_error(&error)))?;
+    let lines = voice.memo_checked(&check, conventions);
+    let sentences = lines.iter().map(|line| line.trim().to_owned()).collect();
+    let blamed = |kind: &KindCheck, at: usize| kind.slips.iter().any(|slip| slip.blames(at));
     let is_wrong = |orbit: Orbit, at: usize| {
-        check
-            .kinds
-            .iter()
-            .any(|kind| kind.orbit == orbit && kind.slips.iter().any(|slip| slip.position == at))
+        check.circumstance.is_none() && check.kinds.iter().any(|kind| kind.orbit == orbit && blamed(kind, at))
     };
     let outcome = check.outcome.filter(|_| !check.right()).map(|state| outcome(voice, &situation, &state));
     let thread = thread(voice, conventions, &given, is_wrong);

@@ -1,6 +1,6 @@
 //! Options of checking a memo or moves.
 
-use super::{MemoOptions, StateOptions, YesNo};
+use super::{Hold, MemoOptions, StateOptions, YesNo};
 use clap::Args;
 
 /// Options of `check`.
@@ -12,6 +12,9 @@ pub struct CheckOptions {
     /// The memo.
     #[command(flatten)]
     pub memo: MemoOptions,
+    /// How the puzzle was picked up
+    #[arg(long, value_enum, default_value = "conventions")]
+    pub hold: Hold,
     /// Whether you noted that the parity algorithm is to be made
     #[arg(long, value_enum)]
     pub parity: Option<YesNo>,

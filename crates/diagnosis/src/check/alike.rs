@@ -36,7 +36,8 @@ pub(super) fn slips(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stick
     let mut steps = 0;
     while let Some(Reverse((cost, _, number))) = open.pop() {
         let (_, _, read, colours) = reached[number];
-        if !closed.insert((read, colours)) {
+        // Where only the best step is taken there is no other way to go on.
+        if steps < PATIENCE && !closed.insert((read, colours)) {
             continue;
         }
         if read > letters.len() {
@@ -107,7 +108,7 @@ impl Walk<'_> {
         } else if between {
             MemoFault::BreakOnSolved
         } else {
-            MemoFault::SolvedAlready
+            MemoFault::SolvedAlready { earlier: super::earlier(self.orbit, self.letters, read) }
         };
         let slip = |fault: MemoFault| {
             Some(MemoSlip { fault, position: read, letter: Some(letter), expected: due.clone(), place: None })

@@ -8,6 +8,10 @@ use std::collections::{BTreeMap, BinaryHeap, HashSet};
 /// After so many steps the walk takes the best next step only. Memos that are wrong throughout come to it.
 const PATIENCE: usize = 20_000;
 
+/// What it costs to begin another cycle before that of the buffer, and in the middle of it.
+const OTHER_FIRST: u32 = 1;
+const OTHER_BETWEEN: u32 = 5;
+
 /// Where the solver is: how many letters are read, and what has been traced.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Debug)]
 struct Place {
@@ -16,6 +20,8 @@ struct Place {
     at: Option<Sticker>,
     /// The sticker at which a cycle without the buffer began.
     began: Option<Sticker>,
+    /// Where the buffer's cycle is to be gone on with, once one that was begun before its end is closed.
+    waits: Option<Sticker>,
     /// The last letter.
     last: Option<Sticker>,
     /// Pieces that are right or have been met, as bits.
@@ -35,18 +41,14 @@ type Next = (u32, Option<MemoSlip>, Place);
 /// The slips of a memo that does not solve.
 pub(super) fn slips(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> Vec<MemoSlip> {
     let walk = Walk { orbit, seen, buffer, letters };
-    let mut met = walk.bit(buffer);
-    for sticker in Sticker::all().filter(|&sticker| seen.at(sticker) == sticker) {
-        met |= walk.bit(sticker);
-    }
-    let start = walk.settled(Place { read: 0, at: Some(buffer), began: None, last: None, met });
-    let mut reached: Vec<(Place, Option<MemoSlip>, usize)> = vec![(start, None, usize::MAX)];
+    let mut reached: Vec<(Place, Option<MemoSlip>, usize)> = vec![(walk.start(), None, usize::MAX)];
     let mut open = BinaryHeap::from([Reverse((0u32, 0usize))]);
     let mut closed: HashSet<Place> = HashSet::new();
     let mut steps = 0;
     while let Some(Reverse((cost, number))) = open.pop() {
         let place = reached[number].0;
-        if !closed.insert(place) {
+        // Where only the best step is taken there is no other way to go on.
+        if steps < PATIENCE && !closed.insert(place) {
             continue;
         }
         if place.read > letters.len() {
@@ -68,6 +70,20 @@ pub(super) fn slips(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Stick
     Vec::new()
 }
 
+/// Whether letters are what someone writes who follows the cycles: without a slip, and each cycle to its end before the next.
+/// Other letters may solve too.
+pub(super) fn follows_cycles(orbit: Orbit, seen: &Perm, buffer: Sticker, letters: &[Sticker]) -> bool {
+    let walk = Walk { orbit, seen, buffer, letters };
+    let mut place = walk.start();
+    while place.read <= letters.len() {
+        let next =
+            walk.next(place).into_iter().find(|(cost, slip, _)| slip.is_none() && *cost <= OTHER_FIRST);
+        let Some((_, _, next)) = next else { return false };
+        place = next;
+    }
+    true
+}
+
 fn told(reached: &[(Place, Option<MemoSlip>, usize)], mut number: usize) -> Vec<MemoSlip> {
     let mut slips = Vec::new();
     while let Some((_, slip, before)) = reached.get(number) {
@@ -79,12 +95,39 @@ fn told(reached: &[(Place, Option<MemoSlip>, usize)], mut number: usize) -> Vec<
 }
 
 impl Walk<'_> {
+    fn start(&self) -> Place {
+        let solved = Sticker::all().filter(|&sticker| self.seen.at(sticker) == sticker);
+        let met = solved.fold(self.bit(self.buffer), |met, sticker| met | self.bit(sticker));
+        self.settled(Place { read: 0, at: Some(self.buffer), began: None, waits: None, last: None, met })
+    }
+
     fn bit(&self, sticker: Sticker) -> u32 {
         1 << self.orbit.piece(sticker).index()
     }
 
     fn same(&self, a: Sticker, b: Sticker) -> bool {
         self.orbit.same_piece(a, b)
+    }
+
+    /// Whether a piece comes up where the buffer's cycle is followed on from a place.
+    fn is_ahead(&self, mut at: Sticker, letter: Sticker) -> bool {
+        for _ in self.orbit.all_pieces() {
+            at = self.seen.at(at);
+            if self.same(at, letter) || self.same(at, self.buffer) {
+                return self.same(at, letter);
+            }
+        }
+        false
+    }
+
+    /// For a letter of a piece that is done with: the one that dealt with it, or the scramble; else it only is not what is seen.
+    fn solved_already(&self, at: usize) -> MemoFault {
+        let earlier = super::earlier(self.orbit, self.letters, at);
+        let was_right = self.letters.get(at).is_some_and(|&letter| self.seen.at(letter) == letter);
+        match earlier {
+            None if !was_right => MemoFault::OtherLetter,
+            _ => MemoFault::SolvedAlready { earlier },
+        }
     }
 
     /// Pieces that no letter has dealt with, by their reference stickers.
@@ -106,8 +149,19 @@ impl Walk<'_> {
         self.settled(Place { at: Some(to), last: Some(to), met: place.met | self.bit(met), ..place })
     }
 
-    const fn closed(place: Place, last: Sticker) -> Place {
-        Place { at: None, began: None, last: Some(last), ..place }
+    /// After the last letter of a cycle without the buffer: as far as it turned its piece, it turned what lies at the buffer too.
+    fn closed(&self, mut place: Place, last: Sticker) -> Place {
+        if let (Some(began), Some(waits)) = (place.began, place.waits) {
+            let by = (0..self.orbit.stickers_per_piece())
+                .find(|&clockwise| self.orbit.turned(began, clockwise) == last);
+            place.waits = Some(self.orbit.turned(waits, by.unwrap_or(0)));
+        }
+        Self::left(Place { last: Some(last), ..place })
+    }
+
+    /// The cycle that was followed is done with; the buffer's is gone on with, if it waits.
+    const fn left(place: Place) -> Place {
+        Place { at: place.waits, began: None, waits: None, ..place }
     }
 
     fn next(&self, place: Place) -> Vec<Next> {
@@ -140,15 +194,34 @@ impl Walk<'_> {
                 place: Some(at),
             })
         };
-        let onward = |to: Sticker| if closes { Self::closed(read, to) } else { self.followed(read, to, due) };
+        let onward = |to: Sticker| if closes { self.closed(read, to) } else { self.followed(read, to, due) };
         if letter == due {
             return vec![(0, None, onward(due))];
         }
         let mut next = Vec::new();
+        // Another cycle may be begun before the buffer's is at its end.
+        if place.began.is_none() && self.bit(letter) & place.met == 0 && !self.is_ahead(at, letter) {
+            let cost = if at == self.buffer { OTHER_FIRST } else { OTHER_BETWEEN };
+            let met = read.met | self.bit(letter);
+            let begun = Place {
+                at: Some(letter),
+                began: Some(letter),
+                waits: Some(at),
+                last: Some(letter),
+                met,
+                ..read
+            };
+            next.push((cost, None, begun));
+        }
         if self.same(letter, due) {
             let in_place = closes && place.began == Some(at);
             let fault = if in_place { MemoFault::TurnedWrongWay } else { MemoFault::WrongSticker };
-            next.push((20, slip(fault.clone()), onward(letter)));
+            let goes_on = |&at: &usize| self.letters.get(at) == Some(&self.seen.at(self.letters[at - 1]));
+            let followed = match (read.read..self.letters.len()).take_while(goes_on).last() {
+                Some(last) if !closes => MemoFault::FollowedFromWrongSticker { last },
+                _ => fault.clone(),
+            };
+            next.push((20, slip(followed), onward(letter)));
             next.push((21, slip(fault), onward(due)));
             return next;
         }
@@ -169,11 +242,11 @@ impl Walk<'_> {
         if new && (closes || is_last) {
             let fault = slip(MemoFault::ClosedEarly);
             let met = place.met | self.bit(due);
-            next.push((24, fault, Place { at: None, began: None, met, ..place }));
+            next.push((24, fault, Self::left(Place { met, ..place })));
         }
         // Back at the piece where the cycle began, before its time.
         if place.began.is_some_and(|began| self.same(began, letter)) {
-            next.push((23, slip(MemoFault::ClosedEarly), Self::closed(read, letter)));
+            next.push((23, slip(MemoFault::ClosedEarly), self.closed(read, letter)));
         }
         // The letter is the one after the one that is due.
         if follows && letter == after_due {
@@ -198,7 +271,7 @@ impl Walk<'_> {
                 if known && self.bit(from_elsewhere) & place.met != 0 && self.seen.at(letter) != letter {
                     MemoFault::FollowedFromElsewhere { place: from_elsewhere }
                 } else {
-                    MemoFault::SolvedAlready
+                    self.solved_already(place.read)
                 };
             next.push((24, slip(fault.clone()), onward(due)));
             next.push((24, slip(fault), read));
@@ -233,7 +306,7 @@ impl Walk<'_> {
         if place.last.is_some_and(|last| self.seen.at(last) == letter) {
             return vec![(18, slip(MemoFault::ClosedLate), Place { last: Some(letter), ..read })];
         }
-        vec![(22, slip(MemoFault::SolvedAlready), read)]
+        vec![(22, slip(self.solved_already(place.read)), read)]
     }
 
     /// After the last letter.
@@ -257,7 +330,7 @@ impl Walk<'_> {
         let is_last = self.same(after, place.began.unwrap_or(self.buffer));
         if closes || is_last {
             let met = place.met | self.bit(due);
-            let closed = Place { at: None, began: None, met, ..place };
+            let closed = Self::left(Place { met, ..place });
             return vec![(24, slip(MemoFault::ClosedEarly, vec![due]), closed)];
         }
         open.retain(|&piece| self.bit(piece) & place.met == 0);
