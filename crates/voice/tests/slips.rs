@@ -224,8 +224,8 @@ fn every_question_and_mistake_has_its_sentence() {
 fn what_is_wrong_with_a_memo_is_said_in_short_sentences() {
     let conventions = Conventions::default();
     let size = Size::new(5).unwrap();
-    let state = State::solved(size)
-        .after(&Algorithm::parse("R U' Fw2 L D' Bw U2 Rw F' Uw", size).unwrap().flatten());
+    let state =
+        State::solved(size).after(&Algorithm::parse("R U' Fw2 L D' Bw U2 Rw F' Uw", size).unwrap().flatten());
     // Letters one after another by a rule of no meaning: most of them fit nowhere.
     let mut number = 1u32;
     let mut letters = |count: usize| -> Vec<Sticker> {
