@@ -134,7 +134,10 @@ proptest! {
     #[test]
     fn no_text_makes_the_reader_stumble(texts in scheme(), text in "\\PC{0,60}") {
         let letters = Letters::new(&texts).unwrap();
+        let memo = letters.read_memo(&text);
         if let Ok(read) = letters.read(&text) {
+            // What are letters to the stricter reader are the same letters in a memo.
+            prop_assert_eq!(memo.map(|memo| memo.letters), Ok(read.clone()));
             prop_assert_eq!(letters.read(&letters.spell(&read)), Ok(read));
         }
     }
@@ -207,4 +210,25 @@ fn the_order_of_letters_does_not_ask_for_their_case() {
     let expected: Vec<String> = (1..=20).map(|number| number.to_string()).collect();
     assert_eq!(order[..20], expected);
     assert_eq!(order[20..], ["21x", "22x", "23x", "24x"]);
+}
+
+#[test]
+fn a_memo_is_read_as_people_write_it_down() {
+    let letters = Letters::default();
+    let read = |text: &str| letters.read_memo(text).map(|memo| (letters.spell(&memo.letters), memo.parity));
+    for text in ["JK VE GT", "JK – VE — GT!", "1. JK 2. VE 3. GT", "1) JK\n2) VE\n3) GT", "„JK“ → VE, GT"]
+    {
+        assert_eq!(read(text), Ok(("JKVEGT".to_owned(), false)), "{text}");
+    }
+    for text in ["JK VE GT parity", "JK VE GT + Parity!", "JK VE GT (Parität)"] {
+        assert_eq!(read(text), Ok(("JKVEGT".to_owned(), true)), "{text}");
+    }
+    // A sign that may stand for a letter not known, and a number that counts nothing, are asked about.
+    assert_eq!(read("JK V?"), Err(UnknownLetter::NoLetter { column: 5, found: '?' }));
+    assert_eq!(read("JK 12 VE"), Err(UnknownLetter::NoLetter { column: 4, found: '1' }));
+    // Where digits and such signs are letters, they are.
+    let numbers: Vec<String> = (1..=23).map(|number| number.to_string()).chain(["!".to_owned()]).collect();
+    let numbers = Letters::new(&numbers).unwrap();
+    let memo = numbers.read_memo("1. 2 ! 3").unwrap();
+    assert_eq!(numbers.spell(&memo.letters), "1-2-!-3");
 }

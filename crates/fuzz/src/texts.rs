@@ -125,6 +125,7 @@ pub(crate) fn memo(bytes: &[u8]) {
         0 => Letters::default(),
         _ => Letters::new(&syllables).unwrap_or_default(),
     };
+    let _ = letters.read_memo(text);
     match letters.read(text) {
         Ok(read) => assert_eq!(letters.read(&letters.spell(&read)), Ok(read)),
         Err(error) => {

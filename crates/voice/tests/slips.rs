@@ -334,3 +334,36 @@ fn what_is_said_before_and_after_explanations() {
     }
     insta::assert_snapshot!(text);
 }
+
+#[test]
+fn what_is_wrong_with_a_memo_is_said_in_short_sentences() {
+    let conventions = Conventions::default();
+    let size = Size::new(5).unwrap();
+    let state =
+        State::solved(size).after(&Algorithm::parse("R U' Fw2 L D' Bw U2 Rw F' Uw", size).unwrap().flatten());
+    // Letters one after another by a rule of no meaning: most of them fit nowhere.
+    let mut number = 1u32;
+    let mut letters = |count: usize| -> Vec<Sticker> {
+        (0..count)
+            .map(|_| {
+                number = number.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+                Sticker::new((number >> 16) as u8 % 24).unwrap()
+            })
+            .collect()
+    };
+    let (mut longest, mut told) = (0, 0);
+    for language in Language::ALL {
+        let voice = Voice::new(language);
+        for &orbit in Orbit::of(size) {
+            let buffer = conventions.kind(orbit).buffer;
+            for count in (0..40).chain([500]) {
+                let check = check_letters(orbit, state.orbit(orbit), buffer, &letters(count));
+                let lines = voice.memo_slips(&check, &conventions);
+                assert!(lines.len() <= 4 && lines.is_empty() == check.right, "{lines:?}");
+                told += lines.len();
+                longest = longest.max(lines.iter().map(|line| line.chars().count()).max().unwrap_or(0));
+            }
+        }
+    }
+    assert!(told > 0 && longest < 200, "{longest}");
+}

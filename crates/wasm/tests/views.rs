@@ -345,7 +345,7 @@ fn a_memo_is_checked_and_its_wrong_beads_are_marked() {
     assert!(wrong["outcome"].as_str().unwrap().starts_with("<svg"));
     assert_ne!(wrong["thread"], right["thread"]);
     memo["corner"] = "B1".into();
-    assert!(check(&memo, "").unwrap_err().contains("Column 2"));
+    assert!(check(&memo, "").unwrap_err().contains(", column 2"));
     assert!(check(&json!({}), "R K").unwrap_err().contains("column 3"));
     assert!(check(&json!({ "middle": "A" }), "").unwrap_err().contains("middle"));
 }

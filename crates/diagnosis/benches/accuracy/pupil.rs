@@ -754,6 +754,7 @@ pub fn solvers(count: usize) -> Vec<Solver> {
 pub fn as_told(name: &str) -> &str {
     match name {
         "letter-neighbour" | "letter-alike" | "wrong-sticker" | "twist-other-way" => "letter-other",
+        "wrong-sticker-followed" => "traced-from-other-buffer",
         "closed-early" | "letter-dropped" | "cycle-missed" | "flip-missed" | "twist-missed"
         | "pair-dropped" | "kind-forgotten" => "left-out",
         other => other,

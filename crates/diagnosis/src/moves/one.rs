@@ -161,7 +161,7 @@ fn as_written(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, usize)> {
     if let Some(before) = same.checked_sub(1) {
         all.extend(rows.single(before, &[]));
     }
-    best(rows, all, moves, |turns| turns.to_vec())
+    best(rows, all, moves, <[Turn]>::to_vec)
 }
 
 fn without_what_cancels(rows: &Rows<'_>, moves: &[Turn]) -> Option<(Deviation, usize)> {

@@ -196,10 +196,12 @@ impl<'a> Space<'a> {
         for (slip, candidate) in &self.letter_slips {
             brings[*candidate as usize] = slip.brings_in();
         }
-        let mut known: FxHashMap<(Change, Vec<Edit>), usize> = FxHashMap::default();
+        let mut known: FxHashMap<(Option<Change>, Vec<Edit>), usize> = FxHashMap::default();
         for at in 0..self.candidates.len() {
             let Candidate { slip, edits, .. } = &self.candidates[at];
-            let key = (slip.change.clone(), edits.clone());
+            // The same letters are the same slip, from whatever they come.
+            let letters = matches!(slip.change, Change::Letters { .. } | Change::Buffer { .. });
+            let key = ((!letters).then(|| slip.change.clone()), edits.clone());
             let Some(&other) = known.get(&key) else {
                 known.insert(key, at);
                 continue;
