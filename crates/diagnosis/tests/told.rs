@@ -2,7 +2,6 @@
 //! simulator, which shares no code with the search; whether turning can lead somewhere is judged by the colours alone.
 
 #[path = "../benches/accuracy/attempt.rs"]
-#[expect(dead_code, reason = "what the other tests use")]
 mod attempt;
 
 use attempt::{Attempt, scramble};
@@ -193,7 +192,9 @@ proptest! {
         let attempt = Attempt::new(scramble(&mut rng), &solver);
         let drawn = attempt.draw_kind(SlipKind::LetterOther, &[], &Catalogue::default(), &mut rng);
         prop_assume!(drawn.is_some());
-        let seen = named(&attempt.outcome(&[&drawn.unwrap()]).unwrap(), &solver);
+        let drawn = drawn.unwrap();
+        prop_assert_eq!(drawn.kind, SlipKind::LetterOther);
+        let seen = named(&attempt.outcome(&[&drawn]).unwrap(), &solver);
         let items: Vec<Seen> = traced(&seen)
             .into_iter()
             .map(|item| match item {

@@ -3,7 +3,7 @@
 use blind::Conventions;
 use cube::{Algorithm, Face, Orbit, Size, State, Sticker};
 use diagnosis::{Observed, Seen};
-use formats::observed::{ObservedError, Reading, read};
+use formats::observed::{ObservedError, Vocabulary, read};
 use formats::state_text::ColourNames;
 use proptest::prelude::*;
 
@@ -20,7 +20,7 @@ fn german() -> ColourNames {
 fn told(text: &str) -> Result<Observed, ObservedError> {
     let conventions = Conventions::default();
     let names = [english(), german()];
-    let reading = |colours| Reading { size: Size::THREE, conventions: &conventions, colours };
+    let reading = |colours| Vocabulary { size: Size::THREE, conventions: &conventions, colours };
     read(text, &reading(&names[0])).or_else(|error| read(text, &reading(&names[1])).map_err(|_| error))
 }
 
@@ -394,7 +394,7 @@ proptest! {
         let text = faces.join(if as_words { ", " } else { " " });
         let conventions = Conventions::default();
         let colours = if german { self::german() } else { english() };
-        let reading = Reading { size, conventions: &conventions, colours: &colours };
+        let reading = Vocabulary { size, conventions: &conventions, colours: &colours };
         match read(&text, &reading) {
             Ok(Observed::Stickers(glimpse)) => prop_assert_eq!(glimpse.colours(), &known, "{}", text),
             other => prop_assert!(false, "{text}: {other:?}"),

@@ -3,7 +3,7 @@
 use blind::Conventions;
 use cube::{Face, Orbit, Rotation, Size, State, Sticker};
 use diagnosis::{Observed, Seen};
-use formats::observed::{Reading, read};
+use formats::observed::{Vocabulary, read};
 use formats::state_text::ColourNames;
 use proptest::prelude::*;
 
@@ -249,7 +249,7 @@ proptest! {
         let text = Writer { conventions: &conventions, german, dice }.text(&seen);
         let words = if german { GERMAN } else { ENGLISH };
         let colours = ColourNames::new(&words.map(|word| vec![word.to_owned()]), ['W', 'O', 'G', 'R', 'B', 'Y']);
-        let reading = Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+        let reading = Vocabulary { size: Size::THREE, conventions: &conventions, colours: &colours };
         prop_assert_eq!(read(&text, &reading), Ok(Observed::Pieces(seen)), "{}", text);
     }
 }

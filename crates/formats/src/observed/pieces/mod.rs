@@ -4,7 +4,7 @@ mod kinds;
 mod said;
 
 use super::words::{Mark, Meaning, Token, meaning, small, tokens};
-use super::{Expected, KINDS, ObservedError, Reading};
+use super::{Expected, KINDS, ObservedError, Vocabulary};
 use blind::kind_name;
 use cube::{Face, Orbit, Sticker};
 use diagnosis::{Observed, Seen};
@@ -19,7 +19,7 @@ struct Named {
 }
 
 /// Reads the pieces of a text.
-pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+pub(super) fn read(text: &str, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     let tokens = tokens(text);
     let mut reader = Reader {
         tokens: &tokens,
@@ -43,7 +43,7 @@ pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, Observ
 struct Reader<'a> {
     tokens: &'a [Token],
     at: usize,
-    reading: &'a Reading<'a>,
+    reading: &'a Vocabulary<'a>,
     /// The kind that letters are of.
     heading: Option<Orbit>,
     /// Pieces of which nothing was said yet.
