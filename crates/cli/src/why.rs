@@ -11,7 +11,7 @@ use diagnosis::{
     Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Plan,
     Verdict, explain,
 };
-use formats::observed::{self, Reading};
+use formats::observed::{self, Vocabulary};
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -135,7 +135,7 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
     let told_text = options.seen.as_ref().or(options.unsolved.as_ref());
     let text = told_text.ok_or_else(|| Failure::input(session.voice.word("why-no-outcome")))?;
     let colours = session.voice.colour_names(&session.conventions);
-    let reading = Reading { size: puzzle.size, conventions: &session.conventions, colours: &colours };
+    let reading = Vocabulary { size: puzzle.size, conventions: &session.conventions, colours: &colours };
     let observed = observed::read(text, &reading)
         .map_err(|error| Failure::input(session.voice.observed_error(&error)))?;
     let began = Instant::now();

@@ -317,7 +317,7 @@ fn as_told(text: &str) -> Observed {
         formats::state_text::ColourNames::new(&[const { Vec::new() }; 6], ['W', 'O', 'G', 'R', 'B', 'Y']);
     let conventions = Conventions::default();
     let reading =
-        formats::observed::Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+        formats::observed::Vocabulary { size: Size::THREE, conventions: &conventions, colours: &colours };
     formats::observed::read(text, &reading).unwrap()
 }
 

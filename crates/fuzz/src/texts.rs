@@ -143,8 +143,8 @@ pub(crate) fn observed(bytes: &[u8]) {
     let conventions = Conventions::default();
     let voice = voice(number);
     let colours = voice.colour_names(&conventions);
-    let size = [Size::THREE, Size::TWO][usize::from(number / 2 % 2)];
-    match observed::read(text, &observed::Reading { size, conventions: &conventions, colours: &colours }) {
+    let size = size(number / 2);
+    match observed::read(text, &observed::Vocabulary { size, conventions: &conventions, colours: &colours }) {
         Ok(read) => drop(read.facelets(size, conventions.holding)),
         Err(error) => assert!(voice.observed_error(&error).len() < 5000),
     }

@@ -6,7 +6,7 @@ use diagnosis::{
     ActionStep, Ask, Begun, Change, Depth, Deviation, Diagnosis, How, Inquiry, Missing, Observed,
     ParityFault, Part, Plan, Slip, SlipKind, Stage, Unlooked, check_letters, why,
 };
-use formats::observed::{self, Reading};
+use formats::observed::{self, Vocabulary};
 use std::fmt::Write;
 use voice::{Language, Voice};
 
@@ -261,7 +261,7 @@ fn every_question_and_mistake_has_its_sentence() {
     let conventions = Conventions::default();
     let read = |voice: &Voice, text: &str| {
         let colours = voice.colour_names(&conventions);
-        let reading = Reading { size: Size::THREE, conventions: &conventions, colours: &colours };
+        let reading = Vocabulary { size: Size::THREE, conventions: &conventions, colours: &colours };
         observed::read(text, &reading).unwrap_err()
     };
     let mut text = String::new();

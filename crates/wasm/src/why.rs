@@ -6,7 +6,7 @@ use diagnosis::{
     Answer, Ask, Begun, Catalogue, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, Inquiry, Observed,
     Plan, Verdict, explain as explained_by,
 };
-use formats::observed::{Reading, read};
+use formats::observed::{Vocabulary, read};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
@@ -148,7 +148,7 @@ fn observed(
 ) -> Result<Observed, Failure> {
     if !attempt.told.trim().is_empty() {
         let colours = voice.colour_names(conventions);
-        let reading = Reading { size, conventions, colours: &colours };
+        let reading = Vocabulary { size, conventions, colours: &colours };
         return read(&attempt.told, &reading).map_err(|error| Failure::new(voice.observed_error(&error)));
     }
     let seen: Facelets = attempt.seen.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;

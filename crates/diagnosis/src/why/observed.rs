@@ -162,8 +162,8 @@ impl Seen {
             }
             Self::Cycle { orbit, stickers, turning } => {
                 let Some(&first) = stickers.first() else { return Vec::new() };
-                let closes = |last: &&Sticker| stickers.len() > 1 && orbit.same_piece(**last, first);
-                let count = stickers.len() - usize::from(stickers.last().filter(closes).is_some());
+                let closes = |last: &Sticker| stickers.len() > 1 && orbit.same_piece(*last, first);
+                let count = stickers.len() - usize::from(stickers.last().is_some_and(closes));
                 (0..count)
                     .map(|at| {
                         let next = stickers.get(at + 1).copied().unwrap_or(first);

@@ -29,7 +29,7 @@ const KINDS: [Orbit; 2] = [Orbit::Corner, Orbit::Midge];
 
 /// Whose words are read, of which puzzle.
 #[derive(Clone, Copy, Debug)]
-pub struct Reading<'a> {
+pub struct Vocabulary<'a> {
     /// The size of the puzzle.
     pub size: Size,
     /// The solver's letters, and the hold in which pieces are named by colours.
@@ -225,18 +225,18 @@ pub enum ObservedError {
 /// use blind::Conventions;
 /// use cube::Size;
 /// use diagnosis::{Observed, Seen};
-/// use formats::observed::{Reading, read};
+/// use formats::observed::{Vocabulary, read};
 /// use formats::state_text::ColourNames;
 /// let words = ["white", "orange", "green", "red", "blue", "yellow"];
 /// let colours = ColourNames::new(&words.map(|word| vec![word.to_owned()]), ['W', 'O', 'G', 'R', 'B', 'Y']);
-/// let reading = Reading { size: Size::THREE, conventions: &Conventions::default(), colours: &colours };
+/// let reading = Vocabulary { size: Size::THREE, conventions: &Conventions::default(), colours: &colours };
 /// let Ok(Observed::Pieces(seen)) = read("UF flipped; UFR>DBL>UBR", &reading) else { panic!() };
 /// assert!(matches!(&seen[1], Seen::Cycle { stickers, turning: true, .. } if stickers.len() == 3));
 /// assert_eq!(read("white-green gekippt", &reading), read("UF flipped", &reading));
 /// assert_eq!(read("UF floppy", &reading).unwrap_err().to_string(),
 ///     "column 4: `floppy` is not understood after UF; say flipped or ?");
 /// ```
-pub fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+pub fn read(text: &str, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     if text.len() > MOST_BYTES {
         return Err(ObservedError::TooLong { bytes: text.len(), most: MOST_BYTES });
     }

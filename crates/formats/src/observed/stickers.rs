@@ -4,7 +4,7 @@
 //! then is what is not known, whatever form the text has.
 
 use super::words::{Mark, small, tokens};
-use super::{ObservedError, Reading};
+use super::{ObservedError, Vocabulary};
 use crate::document::Place;
 use crate::state_text::{self, StateTextError};
 use cube::{Face, Facelets};
@@ -72,12 +72,12 @@ impl Copied {
 }
 
 /// Reads the colours of all stickers, `?` for those not known.
-pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+pub(super) fn read(text: &str, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     glimpse(&Copied::new(text), reading)
 }
 
 /// Whether a text that cannot be read is meant to be colours: most of what stands there is.
-pub(super) fn is_meant(text: &str, reading: &Reading<'_>) -> bool {
+pub(super) fn is_meant(text: &str, reading: &Vocabulary<'_>) -> bool {
     let mut colours = 0;
     let mut others = 0;
     for token in tokens(text) {
@@ -105,7 +105,7 @@ pub(super) fn is_meant(text: &str, reading: &Reading<'_>) -> bool {
     colours >= 12 && colours > 3 * others
 }
 
-fn glimpse(text: &Copied, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+fn glimpse(text: &Copied, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     let names = reading.colours;
     // As initials, as a net shows them, and as words.
     let letters = |letters: [char; 6]| [letters[0].to_string(), letters[5].to_string()];
@@ -126,7 +126,7 @@ fn glimpse(text: &Copied, reading: &Reading<'_>) -> Result<Observed, ObservedErr
     Err(ObservedError::Stickers(first.unwrap_or(StateTextError::Empty)))
 }
 
-fn differing(one: &Facelets, other: &Facelets, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+fn differing(one: &Facelets, other: &Facelets, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     let size = reading.size;
     if one.size() != size {
         return Err(ObservedError::OtherSize { found: one.size(), size });
@@ -151,7 +151,7 @@ fn placed(error: StateTextError, text: &Copied) -> StateTextError {
 }
 
 /// Reads some faces, each with its name and a colon before it; `None` for a text without such names.
-pub(super) fn faces(text: &str, reading: &Reading<'_>) -> Option<Result<Observed, ObservedError>> {
+pub(super) fn faces(text: &str, reading: &Vocabulary<'_>) -> Option<Result<Observed, ObservedError>> {
     let tokens = tokens(text);
     let headings: Vec<(usize, Face)> = tokens
         .windows(2)

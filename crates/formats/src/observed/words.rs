@@ -258,7 +258,7 @@ pub(super) fn meaning(word: &str) -> Option<Meaning> {
     let spelled = |known: &&str| {
         **known == word || known.replace('ä', "ae").replace('ö', "oe").replace('ü', "ue") == word
     };
-    WORDS.iter().find(|(_, words)| words.iter().any(|known| spelled(&known))).map(|&(meaning, _)| meaning)
+    WORDS.iter().find(|(_, words)| words.iter().any(spelled)).map(|&(meaning, _)| meaning)
 }
 
 const fn is_hyphen(sign: char) -> bool {

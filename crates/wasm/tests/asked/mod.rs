@@ -166,26 +166,7 @@ impl Pages {
                 let parity: Value = parity.parse().unwrap_or(Value::Null);
                 json!({ "source": self.source(said), "memo": self.memo(), "parity": parity, "moves": moves })
             }
-            "why" => {
-                // Half of them with what every page begins with: attempts are explained for that.
-                self.plain = self.dice.one_in(2);
-                let source = self.source(said);
-                let memo = if self.plain || self.dice.one_in(2) { json!({}) } else { self.memo() };
-                self.plain = false;
-                // Mostly seen is the puzzle that was traced, come out somehow.
-                let size = if self.dice.one_in(6) { self.size() } else { self.told_size };
-                let seen = if self.dice.one_in(3) { self.facelets(size) } else { self.turned(size) };
-                let told = self.dice.of(&[
-                    "",
-                    "",
-                    "",
-                    "UF flipped, UR flipped",
-                    "UF>UR",
-                    "two corners",
-                    "only edges: C B",
-                ]);
-                json!({ "source": source, "memo": memo, "seen": seen, "told": told, "answers": [], "deep": false })
-            }
+            "why" => self.attempt(said),
             "lesson" => {
                 let (holding, execution) = (self.dice.one_in(2), self.dice.one_in(2));
                 let kinds = [self.dice.of(&KINDS[..7]), self.dice.of(&KINDS[..2])];
@@ -201,6 +182,21 @@ impl Pages {
             }
             _ => self.about_sheets(method, said),
         }
+    }
+
+    /// An attempt that is to be explained.
+    fn attempt(&mut self, said: &mut Vec<Said>) -> Value {
+        // Half of them with what every page begins with: attempts are explained for that.
+        self.plain = self.dice.one_in(2);
+        let source = self.source(said);
+        let memo = if self.plain || self.dice.one_in(2) { json!({}) } else { self.memo() };
+        self.plain = false;
+        // Mostly seen is the puzzle that was traced, come out somehow.
+        let size = if self.dice.one_in(6) { self.size() } else { self.told_size };
+        let seen = if self.dice.one_in(3) { self.facelets(size) } else { self.turned(size) };
+        let told =
+            self.dice.of(&["", "", "", "UF flipped, UR flipped", "UF>UR", "two corners", "only edges: C B"]);
+        json!({ "source": source, "memo": memo, "seen": seen, "told": told, "answers": [], "deep": false })
     }
 
     /// The arguments of a method about sheets of algorithms.

@@ -4,7 +4,7 @@ mod kinds;
 mod said;
 
 use super::words::{Mark, Meaning, Token, meaning, small, tokens};
-use super::{Expected, KINDS, ObservedError, Reading};
+use super::{Expected, KINDS, ObservedError, Vocabulary};
 use blind::kind_name;
 use cube::{Face, Orbit, Sticker};
 use diagnosis::{Observed, Seen};
@@ -19,7 +19,7 @@ struct Named {
 }
 
 /// Reads the pieces of a text.
-pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, ObservedError> {
+pub(super) fn read(text: &str, reading: &Vocabulary<'_>) -> Result<Observed, ObservedError> {
     let tokens = tokens(text);
     let mut reader = Reader {
         tokens: &tokens,
@@ -43,7 +43,7 @@ pub(super) fn read(text: &str, reading: &Reading<'_>) -> Result<Observed, Observ
 struct Reader<'a> {
     tokens: &'a [Token],
     at: usize,
-    reading: &'a Reading<'a>,
+    reading: &'a Vocabulary<'a>,
     /// The kind that letters are of.
     heading: Option<Orbit>,
     /// Pieces of which nothing was said yet.
@@ -327,7 +327,7 @@ impl Reader<'_> {
             };
             self.at = after;
             let more = arrow(self, after);
-            self.goes_on(&all, *one, more.is_some(), found)?;
+            Self::goes_on(&all, *one, more.is_some(), found)?;
             all.push(*one);
             match more {
                 Some(place) => next = place,
@@ -349,7 +349,7 @@ impl Reader<'_> {
     }
 
     /// Refuses what a trace cannot go on with.
-    fn goes_on(&self, all: &[Named], one: Named, more: bool, found: String) -> Result<(), ObservedError> {
+    fn goes_on(all: &[Named], one: Named, more: bool, found: String) -> Result<(), ObservedError> {
         let Some(first) = all.first() else { return Ok(()) };
         let clashes =
             |other: &Named| other.orbit != one.orbit || one.orbit.same_piece(other.sticker, one.sticker);
@@ -397,7 +397,7 @@ impl Reader<'_> {
                     self.at = after;
                     for one in names {
                         let more = self.mark(after) != Some(&Mark::Close);
-                        self.goes_on(&all, one, more, one.orbit.name(one.sticker).to_owned())?;
+                        Self::goes_on(&all, one, more, one.orbit.name(one.sticker).to_owned())?;
                         all.push(one);
                     }
                 }

@@ -156,7 +156,7 @@ impl Reader<'_> {
             (What::Swapped | What::Cycle, _) => {
                 for (at, one) in run.iter().enumerate() {
                     let found = one.orbit.name(one.sticker).to_owned();
-                    self.goes_on(&run[..at], *one, true, found)?;
+                    Self::goes_on(&run[..at], *one, true, found)?;
                 }
                 return self.cycle(&run, false);
             }
