@@ -65,21 +65,8 @@ struct Slip {
 /// The letters of each kind.
 type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
-/// The letters of each kind as they were given; `None` when none were.
-pub fn memo(session: &Session, options: &MemoOptions, size: Size) -> Result<Option<Letters>, Failure> {
-    let mut memo = Vec::new();
-    for (orbit, text) in texts(session, options, size)? {
-        let letters = &session.conventions.kind(orbit).letters;
-        let read = letters
-            .read(text)
-            .map_err(|error| Failure::input(session.voice.unknown_letter(orbit, letters, &error)))?;
-        memo.push((orbit, read));
-    }
-    Ok((!memo.is_empty()).then_some(memo))
-}
-
-/// The same of a memo as it was written down, which may note parity.
-fn written(session: &Session, options: &MemoOptions, size: Size) -> Result<(Option<Letters>, bool), Failure> {
+/// The letters of each kind as they were written down, `None` when none were; and whether parity is noted.
+pub fn written(session: &Session, options: &MemoOptions, size: Size) -> Result<(Option<Letters>, bool), Failure> {
     let mut memo = Vec::new();
     let mut parity = false;
     for (orbit, text) in texts(session, options, size)? {

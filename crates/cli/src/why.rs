@@ -1,21 +1,25 @@
 //! `hoodwink why`: the slips that explain an attempt.
 
 use crate::arguments::WhyOptions;
-use crate::check::memo;
+use crate::check::written;
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::wire;
 use blind::kind_name;
-use cube::{Turn, display_turns};
+use cube::{Size, Turn, display_turns};
 use diagnosis::{
     Answer, Ask, Begun, Catalogue, Change, Depth, Diagnosis, Explanation, HandDiagnosis, Inquiry, Plan,
     Verdict, explain,
 };
 use formats::observed::{self, Vocabulary};
+use formats::slips;
 use serde::Serialize;
 use std::io::{self, Write};
 use std::process::ExitCode;
 use std::time::{Duration, Instant};
+
+/// The most bytes of a list of scrambles.
+const LONGEST_LIST_TEXT: usize = 64 << 10;
 
 /// What `why --json` prints.
 #[derive(Debug, Serialize)]
@@ -118,17 +122,23 @@ struct ToldQuestion {
 pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure> {
     let puzzle = session.puzzle(&options.state)?;
     let solver = session.solver(puzzle.size)?;
-    let given = memo(session, &options.memo, puzzle.size)?;
+    let (given, _) = written(session, &options.memo, puzzle.size)?;
     let failed =
         |error: &diagnosis::WhyError| Failure::input(session.voice.why_error(error, &session.conventions));
     let begun = match &puzzle.scramble {
         Some(text) => Begun::Scramble(session.turns(text, puzzle.size)?),
         None => Begun::State(Box::new(puzzle.state)),
     };
-    let plan = Plan::new(begun, given, &solver).map_err(|error| failed(&error))?;
+    let list = list(session, options, puzzle.size)?;
+    let plan = Plan::new(begun, given, &solver).and_then(|plan| plan.of_list(list));
+    let plan = plan.map_err(|error| failed(&error))?;
     let answers: Vec<Answer> =
         options.answer.iter().map(|text| answer(session, text)).collect::<Result<_, _>>()?;
-    let catalogue = Catalogue::default();
+    let catalogue = match &options.rates {
+        Some(path) => slips::read(&session.read(path, slips::MOST_BYTES)?)
+            .map_err(|error| Failure::input(session.voice.slips_error(&error)))?,
+        None => Catalogue::default(),
+    };
     let depth = if options.deep { Depth::Three } else { Depth::Two };
     let most = usize::from(options.most);
     let inquiry = Inquiry { catalogue: &catalogue, depth, answers: &answers, most };
@@ -154,6 +164,14 @@ pub fn run(session: &Session, options: &WhyOptions) -> Result<ExitCode, Failure>
     };
     let fault = plan.memo_fault().map(|check| session.voice.memo_fault(&check, &session.conventions));
     tell(session, options, &plan, &Told { memo_fault: fault, ..told })
+}
+
+/// The scrambles of the list, one a line.
+fn list(session: &Session, options: &WhyOptions, size: Size) -> Result<Vec<Vec<Turn>>, Failure> {
+    let Some(path) = &options.list else { return Ok(Vec::new()) };
+    let text = session.read(path, LONGEST_LIST_TEXT)?;
+    let lines = text.lines().filter(|line| !line.trim().is_empty());
+    lines.map(|line| session.turns(line, size)).collect()
 }
 
 fn answer(session: &Session, text: &str) -> Result<Answer, Failure> {

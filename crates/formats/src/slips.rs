@@ -12,7 +12,8 @@ use thiserror::Error;
 pub const VERSION: Version = Version(2);
 
 /// What version 1 did not know.
-const SINCE_2: [SlipKind; 13] = [
+const SINCE_2: [SlipKind; 14] = [
+    SlipKind::OtherScramble,
     SlipKind::ScrambleTurnAdded,
     SlipKind::ScrambleTurnsExchanged,
     SlipKind::ScrambleMirrored,

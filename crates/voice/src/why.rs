@@ -84,6 +84,7 @@ impl Voice {
                 ("planned", moves(&[*first, *second]).into()),
                 ("made", moves(&[*second, *first]).into()),
             ]),
+            Change::ScrambleListed { number, .. } => say(&[("number", (number + 1).into())]),
             Change::ScrambleWhole { hold, .. } => {
                 say(&[("made", moves_or_nothing(hold.map_or(&[][..], |hold| hold.turns())).into())])
             }
@@ -187,6 +188,10 @@ impl Voice {
             WhyError::NoPiece { orbit, place } => {
                 self.say("why-no-piece", &[("piece", orbit.piece_name(*place).into())])
             }
+            WhyError::LongList(count) => self.say(
+                "why-long-list",
+                &[("count", (*count).into()), ("most", diagnosis::LONGEST_LIST.into())],
+            ),
             WhyError::NoHold => self.word("why-no-hold"),
             WhyError::NothingToAnswer { ask: Ask::Letter(orbit, letter), letters } => self.say(
                 "why-no-letter",

@@ -59,6 +59,7 @@ fn example(kind: SlipKind) -> Slip {
         }
         SlipKind::ScrambleMirrored => Change::ScrambleWhole { hold: None, made: turns("L' U2") },
         SlipKind::ScrambledInOtherHold => Change::ScrambleWhole { hold: Some(x2), made: turns("R D2") },
+        SlipKind::OtherScramble => Change::ScrambleListed { number: 3, made: turns("R D2") },
         SlipKind::HeldWrong => Change::Holding { planned: Rotation::NONE, made: x2 },
         SlipKind::WrongStickerFollowed => letters(Orbit::Corner, "HCM", "XRB"),
         SlipKind::WrongSticker => letters(Orbit::Corner, "H", "X"),

@@ -52,7 +52,7 @@ pub(crate) type Letters = Vec<(Orbit, Vec<Sticker>)>;
 /// Reads what was written for the kinds that the puzzle has, in the order in which they are memorised. Nothing is known of a kind for
 /// which nothing was written.
 pub(crate) fn letters(voice: &Voice, solver: &Solver, written: &Written) -> Result<Letters, Failure> {
-    read(voice, solver, written, Scheme::read)
+    Ok(written_memo(voice, solver, written)?.0)
 }
 
 /// The same of letters as they were written down, and whether parity is noted among them.

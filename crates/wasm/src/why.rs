@@ -24,6 +24,8 @@ pub struct Attempt {
     pub source: Source,
     /// The memo; without any letters, the one that the engine would make.
     pub memo: Written,
+    /// The scrambles of the list that the scramble is of, one a line.
+    pub list: String,
     /// How the puzzle came out: the colours by the letters of the faces, held in any way.
     pub seen: String,
     /// How it came out in words; where there are any, they stand for the colours.
@@ -101,7 +103,11 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
     } else {
         Begun::State(Box::new(situation.scrambled))
     };
-    let plan = Plan::new(begun, given, solver).map_err(|error| failed(&error))?;
+    let lines = attempt.list.lines().filter(|line| !line.trim().is_empty());
+    let turns = |line| Ok(moves(voice, conventions, solver.size(), line)?.flatten());
+    let list = lines.map(turns).collect::<Result<_, Failure>>()?;
+    let plan = Plan::new(begun, given, solver).and_then(|plan| plan.of_list(list));
+    let plan = plan.map_err(|error| failed(&error))?;
     let answers: Vec<Answer> = attempt
         .answers
         .iter()

@@ -2,6 +2,7 @@
 
 use super::{MemoOptions, StateOptions, whole};
 use clap::Args;
+use std::path::PathBuf;
 
 /// Options of `why`.
 #[derive(Debug, Args)]
@@ -22,6 +23,12 @@ pub struct WhyOptions {
     /// were not looked at, with "nothing else" no piece was left out
     #[arg(long, value_name = "PIECES")]
     pub unsolved: Option<String>,
+    /// The list that the scramble is of, one scramble a line: another of them may have been made
+    #[arg(long, value_name = "FILE")]
+    pub list: Option<PathBuf>,
+    /// How likely each slip is, as a catalogue of slips (TOML); without it the usual estimates hold
+    #[arg(long, value_name = "FILE")]
+    pub rates: Option<PathBuf>,
     /// An answer to a question of an earlier run, as corner.5=yes; may be given several times
     #[arg(long, value_name = "NAME=yes|no")]
     pub answer: Vec<String>,

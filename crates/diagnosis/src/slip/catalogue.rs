@@ -67,6 +67,7 @@ const fn estimate(kind: SlipKind) -> f64 {
         | SlipKind::HeldWrong
         | SlipKind::TurnAdded
         | SlipKind::AlgorithmInverted
+        | SlipKind::OtherScramble
         | SlipKind::HeldOtherwise
         | SlipKind::BrokenOff => 2.0,
         SlipKind::WrongSticker

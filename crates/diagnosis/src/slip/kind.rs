@@ -66,6 +66,8 @@ slip_kinds! {
     ScrambleMirrored Start "scramble-mirrored",
     /// The whole scramble made with the puzzle held another way, and the puzzle then picked up as usual.
     ScrambledInOtherHold Start "scrambled-in-other-hold",
+    /// Another scramble of the list made.
+    OtherScramble Start "other-scramble",
     /// Picked up in another hold than the memo was made for.
     HeldWrong Start "held-wrong",
     /// Another sticker of the right piece memorised, and the trace followed on from there.

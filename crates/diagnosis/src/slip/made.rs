@@ -156,6 +156,13 @@ pub enum Change {
         /// The turns that were made.
         made: Vec<Turn>,
     },
+    /// Another scramble of the list, made whole.
+    ScrambleListed {
+        /// Which of the list, from 0.
+        number: usize,
+        /// Its turns.
+        made: Vec<Turn>,
+    },
     /// All letters of a kind, traced from another buffer.
     Buffer {
         /// The kind of piece.
@@ -210,6 +217,7 @@ impl Slip {
             | Change::Scramble { .. }
             | Change::ScrambleOrder { .. }
             | Change::ScrambleWhole { .. }
+            | Change::ScrambleListed { .. }
             | Change::Buffer { .. }
             | Change::Kinds { .. }
             | Change::Holding { .. } => None,

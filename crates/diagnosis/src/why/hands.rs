@@ -258,6 +258,16 @@ pub(crate) fn scramble_turns(scramble: &[Turn], first: usize, emit: &mut impl Em
     }
 }
 
+/// Another scramble of a list made.
+pub(crate) fn listed(course: &Course, list: &[Vec<Turn>], emit: &mut impl Emit) {
+    let scramble = &course.tape[..course.picked_up.start];
+    for (number, made) in list.iter().enumerate().filter(|(_, made)| made.as_slice() != scramble) {
+        let change = Change::ScrambleListed { number, made: made.clone() };
+        let edit = Edit { range: 0..scramble.len(), made: Made::Many(made.clone()) };
+        emit(Slip { kind: SlipKind::OtherScramble, change }, edit, 1.0);
+    }
+}
+
 /// The scramble made as in a mirror, or on a puzzle that was held another way.
 fn scramble_whole(scramble: &[Turn], craft: &Craft<'_>, emit: &mut impl Emit) {
     if scramble.is_empty() {

@@ -65,6 +65,9 @@ use space::Space;
 use thiserror::Error;
 use told::{Tape, Told};
 
+/// The most scrambles of a list.
+pub const LONGEST_LIST: usize = 200;
+
 /// How the attempt began.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Begun {
@@ -84,6 +87,8 @@ pub struct Plan<'a> {
     memo: Vec<(Orbit, Vec<Sticker>)>,
     /// Where the letters were traced; none where they were given.
     traces: Vec<Trace>,
+    /// The scrambles among which this one stands.
+    list: Vec<Vec<Turn>>,
     /// The puzzle as it is picked up.
     held: State,
 }
@@ -202,6 +207,9 @@ pub struct Diagnosis {
 /// Why no diagnosis can be made.
 #[derive(Clone, PartialEq, Eq, Debug, Error)]
 pub enum WhyError {
+    /// More scrambles in a list than are looked at.
+    #[error("a list of {0} scrambles; {LONGEST_LIST} are looked at at most")]
+    LongList(usize),
     /// The solver has no method.
     #[error(transparent)]
     Method(#[from] MethodError),
@@ -285,7 +293,18 @@ impl<'a> Plan<'a> {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }
         }
-        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces, held: held.state })
+        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces, held: held.state, list: Vec::new() })
+    }
+
+    /// The same attempt where the scramble is one of a list, of which another may have been made.
+    ///
+    /// # Errors
+    /// [`WhyError::LongList`] for more than [`LONGEST_LIST`] scrambles.
+    pub fn of_list(self, list: Vec<Vec<Turn>>) -> Result<Self, WhyError> {
+        if list.len() > LONGEST_LIST {
+            return Err(WhyError::LongList(list.len()));
+        }
+        Ok(Self { list, ..self })
     }
 
     /// The state before anything was turned.

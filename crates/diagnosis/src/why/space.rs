@@ -7,7 +7,7 @@ use super::craft::Craft;
 use super::hands::{self, Edit, Made};
 use super::memo_slips::{self, LetterSlip, reworked};
 use super::recall::recall;
-use super::{Plan, Setting};
+use super::{Begun, Plan, Setting};
 use crate::slip::{ActionStep, Change, Slip, SlipKind};
 use blind::Trace;
 use cube::{Element, ElementKey as Key, Group, Orbit, Sticker, Turn};
@@ -149,6 +149,9 @@ impl<'a> Space<'a> {
             candidates.push(Candidate { slip, edits: vec![edit], weight: share });
         };
         hands::start(course, craft, &mut emit);
+        if matches!(plan.begun, Begun::Scramble(_)) {
+            hands::listed(course, &plan.list, &mut emit);
+        }
         for span in &course.spans {
             hands::execution(&course.tape, span, craft, &mut emit);
         }

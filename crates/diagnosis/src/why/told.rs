@@ -21,7 +21,10 @@ impl Tape {
             let made = edit.made.turns();
             let shift = |cut: usize| cut + made.len() - range.len();
             match candidate.slip.change {
-                Change::Scramble { .. } | Change::ScrambleOrder { .. } | Change::ScrambleWhole { .. } => {
+                Change::Scramble { .. }
+                | Change::ScrambleOrder { .. }
+                | Change::ScrambleWhole { .. }
+                | Change::ScrambleListed { .. } => {
                     self.cuts = self.cuts.map(shift);
                 }
                 Change::Holding { .. } => self.cuts[1] = shift(self.cuts[1]),

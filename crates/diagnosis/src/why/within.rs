@@ -28,6 +28,7 @@ impl<'a> Instead<'a> {
             | Change::Turn { .. }
             | Change::Held { .. }
             | Change::Scramble { .. }
+            | Change::ScrambleListed { .. }
             | Change::Buffer { .. }
             | Change::Kinds { .. }
             | Change::Ended { .. }

@@ -90,6 +90,8 @@ help-hoodwink-check-strict = Mit Rückgabewert 1 enden, wenn es falsch ist; sons
 
 help-hoodwink-why-seen = Die Sticker, wie man sie jetzt sieht, wie das Puzzle auch gehalten wird: die Seiten U L F R B D, Reihe für Reihe, mit ? für unbekannte; oder einige Seiten, "U: … F: …"
 help-hoodwink-why-unsolved = Nur was ungelöst ist: "UF gekippt; UFR>DBL>UBR" (bei UFR liegt, was nach DBL gehört, …; ein ? dahinter, wenn du nicht nachgesehen hast, wie sie gedreht sind), "UF und UR vertauscht", "UF, UR" (irgendwie ungelöst), oder nur "zwei Ecken". Steine nach Stickern, nach Farben (weiß-grün) oder nach Buchstaben (Kanten: A>B); mit "nur Kanten: …" wurden die Ecken nicht angesehen, mit "sonst nichts" wurde kein Stein weggelassen
+help-hoodwink-why-list = Die Liste, in der der Scramble steht, einer je Zeile: ein anderer davon kann gemacht worden sein
+help-hoodwink-why-rates = Wie wahrscheinlich jeder Fehler ist, als Verzeichnis der Fehler (TOML); ohne es gelten die üblichen Schätzungen
 help-hoodwink-why-answer = Eine Antwort auf eine Frage eines früheren Laufs, wie corner.5=yes; kann mehrmals gegeben werden
 help-hoodwink-why-deep = Auch nach drei Fehlern suchen
 help-hoodwink-why-seconds = Die Suche nach drei Fehlern nach so vielen Sekunden beenden und sagen, was bis dahin gefunden wurde

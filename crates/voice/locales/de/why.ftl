@@ -61,12 +61,13 @@ slip-scramble-turn-added = Scramble, vor Zug { $turn }: { $made } wurde gemacht 
 slip-scramble-turns-exchanged = Scramble, Züge { $turn } und { $next }: { $planned } wurde in anderer Reihenfolge gemacht, { $made }.
 slip-scramble-mirrored = Der Scramble wurde wie im Spiegel gemacht.
 slip-scrambled-in-other-hold = Der Scramble wurde mit anders gehaltenem Würfel gemacht, vorher gedreht um { $made }; aufgenommen wurde er wie immer.
-slip-held-wrong = Der Würfel wurde in der falschen Haltung aufgenommen: nach dem Scramble { $made ->
-    [nothing] wurde er nicht gedreht
-   *[other] kam { $made }
-}, nicht { $planned ->
-    [nothing] so gelassen, wie er war
-   *[other] { $planned }
+slip-other-scramble = Scramble { $number } der Liste wurde stattdessen gemacht.
+slip-held-wrong = Du hast ihn anders gehalten, als das Memo gemacht wurde: nach dem Scramble { $made ->
+    [nothing] blieb er wie gescrambelt
+   *[other] wurde er um { $made } gedreht
+}; { $planned ->
+    [nothing] er hätte so bleiben sollen
+   *[other] er hätte um { $planned } gedreht werden sollen
 }.
 slip-wrong-sticker-followed = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, vom falschen Sticker des richtigen Steins an.
 slip-wrong-sticker = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, der falsche Sticker des richtigen Steins.
@@ -161,3 +162,4 @@ observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel bra
 observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 Ecken.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
 why-size = Versuche werden bisher auf dem 2x2 und dem 3x3 erklärt, nicht auf einem { $size }.
+why-long-list = Die Liste hat { $count } Scrambles; höchstens { $most } werden angesehen.

@@ -61,12 +61,13 @@ slip-scramble-turn-added = Scramble, before move { $turn }: { $made } was made a
 slip-scramble-turns-exchanged = Scramble, moves { $turn } and { $next }: { $planned } was made in the other order, { $made }.
 slip-scramble-mirrored = The scramble was made as in a mirror.
 slip-scrambled-in-other-hold = The scramble was made with the puzzle held another way, turned by { $made } first; it was picked up as usual.
-slip-held-wrong = The puzzle was picked up in the wrong hold: after the scramble { $made ->
-    [nothing] it was not turned
-   *[other] { $made } was made
-}, not { $planned ->
-    [nothing] left as it was
-   *[other] { $planned }
+slip-other-scramble = Scramble { $number } of the list was made instead.
+slip-held-wrong = You held it otherwise than the memo was made for: after the scramble { $made ->
+    [nothing] it was left as scrambled
+   *[other] it was turned by { $made }
+}; { $planned ->
+    [nothing] it should have stayed as scrambled
+   *[other] it should have been turned by { $planned }
 }.
 slip-wrong-sticker-followed = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, from the wrong sticker of the right piece on.
 slip-wrong-sticker = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, the wrong sticker of the right piece.
@@ -161,3 +162,4 @@ observed-nothing = No unsolved piece is named; a solved puzzle needs no explanat
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.
 why-size = Attempts are explained on the 2x2 and the 3x3 so far, not on a { $size }.
+why-long-list = The list has { $count } scrambles; { $most } are looked at at most.

@@ -186,7 +186,7 @@ impl Pages {
 
     /// An attempt that is to be explained.
     fn attempt(&mut self, said: &mut Vec<Said>) -> Value {
-        // Half of them with what every page begins with: attempts are explained for that.
+        // Half of them with what every page begins with: these are explained soonest.
         self.plain = self.dice.one_in(2);
         let source = self.source(said);
         let memo = if self.plain || self.dice.one_in(2) { json!({}) } else { self.memo() };
@@ -196,7 +196,8 @@ impl Pages {
         let seen = if self.dice.one_in(3) { self.facelets(size) } else { self.turned(size) };
         let told =
             self.dice.of(&["", "", "", "UF flipped, UR flipped", "UF>UR", "two corners", "only edges: C B"]);
-        json!({ "source": source, "memo": memo, "seen": seen, "told": told, "answers": [], "deep": false })
+        let list = self.dice.of(&["", "", "R U F' L2 D", "R U\n\nF2 B' D R2", "R U\nnothing"]);
+        json!({ "source": source, "memo": memo, "list": list, "seen": seen, "told": told, "answers": [], "deep": false })
     }
 
     /// The arguments of a method about sheets of algorithms.
