@@ -66,7 +66,11 @@ struct Slip {
 type Letters = Vec<(Orbit, Vec<Sticker>)>;
 
 /// The letters of each kind as they were written down, `None` when none were; and whether parity is noted.
-pub fn written(session: &Session, options: &MemoOptions, size: Size) -> Result<(Option<Letters>, bool), Failure> {
+pub fn written(
+    session: &Session,
+    options: &MemoOptions,
+    size: Size,
+) -> Result<(Option<Letters>, bool), Failure> {
     let mut memo = Vec::new();
     let mut parity = false;
     for (orbit, text) in texts(session, options, size)? {

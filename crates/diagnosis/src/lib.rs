@@ -17,5 +17,6 @@ pub use moves::{Deviation, How, MovesCheck, check_moves};
 pub use slip::{ActionStep, Alike, Catalogue, CatalogueError, Change, Part, Slip, SlipKind, Stage};
 pub use why::{
     Answer, Ask, Begun, ByHand, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, HandExplanation,
-    Inquiry, LONGEST_LIST, Missing, Observed, Plan, Question, Seen, Unlooked, Verdict, WhyError, explain, why, why_by_hand,
+    Inquiry, LONGEST_LIST, Missing, Observed, Plan, Question, Seen, Unlooked, Verdict, WhyError, explain,
+    why, why_by_hand,
 };

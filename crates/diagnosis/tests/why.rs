@@ -128,9 +128,17 @@ proptest! {
             let solver = solvers().choose(&mut rng).unwrap();
             let pupil = Pupil::new(scramble(&mut rng), solver).unwrap();
             let Some(drawn) = pupil.draw(2, &|_| 1.0, &mut rng) else { continue };
-            // Two of which each changes all letters of a kind are not looked for together.
-            let whole = [Fault::KindsSwapped, Fault::KindGone, Fault::OtherBuffer, Fault::ParityGone, Fault::ParityExtra];
-            if drawn.iter().all(|drawn| whole.contains(&drawn.fault)) {
+            // Two of which each changes all letters of a kind, or the whole scramble, are not looked for together.
+            let kinds = [
+                Fault::KindsSwapped,
+                Fault::KindGone,
+                Fault::OtherBuffer,
+                Fault::ParityGone,
+                Fault::ParityExtra,
+            ];
+            let scramble = [Fault::ScrambleInMirror, Fault::ScrambleHeldElse];
+            let both = |whole: &[Fault]| drawn.iter().all(|drawn| whole.contains(&drawn.fault));
+            if both(&kinds) || both(&scramble) {
                 continue;
             }
             let all: Vec<&Drawn> = drawn.iter().collect();
@@ -479,4 +487,22 @@ fn what_turning_cannot_leave_was_done_by_hand() {
     assert!(
         matches!(found.explanations[0].by_hand, ByHand::Flipped { place } if Orbit::Midge.name(place) == "UF")
     );
+}
+
+#[test]
+fn another_scramble_of_the_list_is_found() {
+    let mut rng = ChaCha8Rng::seed_from_u64(31);
+    for solver in solvers() {
+        let list: Vec<Vec<Turn>> = (0..7).map(|_| scramble(&mut rng)).collect();
+        let plan = plan(&list[2], solver).of_list(list.clone()).unwrap();
+        let made = plan.turns().split_off(list[2].len());
+        let seen = State::solved(Size::THREE).after(&list[5]).after(&made);
+        let diagnosis = diagnosis(&plan, &Observed::State(Box::new(seen)), Depth::Two, &[]);
+        let slip = &diagnosis.explanations[0].slips()[0];
+        assert_eq!(slip.change, Change::ScrambleListed { number: 5, made: list[5].clone() });
+        check_played(&plan, &diagnosis, &seen);
+    }
+    let long = vec![turns("R", Size::THREE); diagnosis::LONGEST_LIST + 1];
+    let solver = solver(Size::THREE);
+    assert_eq!(example(&solver).of_list(long.clone()).unwrap_err(), WhyError::LongList(long.len()));
 }

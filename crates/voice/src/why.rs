@@ -210,7 +210,8 @@ impl Voice {
     /// What the memo's own fault is: the first slip in it.
     pub fn memo_fault(&self, check: &MemoCheck, conventions: &Conventions) -> String {
         let first = check.kinds.iter().find_map(|kind| Some((kind, kind.slips.first()?)));
-        let said = |(kind, slip): (&KindCheck, _)| self.memo_slip(slip, kind.orbit, &kind.letters, conventions);
+        let said =
+            |(kind, slip): (&KindCheck, _)| self.memo_slip(slip, kind.orbit, &kind.letters, conventions);
         let sentence = first.map(said).unwrap_or_default();
         self.say("why-memo-fault", &[("sentence", sentence.into())]).trim_end().to_owned()
     }

@@ -369,7 +369,7 @@ fn a_move_left_out_is_among_the_explanations() {
     let out = page.ask("trace", &json!({ "source": out })).unwrap();
     let mut asked = json!({
         "source": begun, "memo": { "corner": "", "edge": "" }, "seen": out["facelets"],
-        "told": "", "answers": [], "deep": false
+        "list": "", "told": "", "answers": [], "deep": false
     });
     let told = page.ask("why", &asked).unwrap();
     let found = told["explanations"].as_array().unwrap();

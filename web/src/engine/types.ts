@@ -140,6 +140,10 @@ source: Source,
  */
 memo: { [key in string]: string },
 /**
+ * The scrambles of the list that the scramble is of, one a line.
+ */
+list: string,
+/**
  * How the puzzle came out: the colours by the letters of the faces, held in any way.
  */
 seen: string,
@@ -2070,6 +2074,8 @@ export type TextName =
   | "why-ask"
   | "why-begun"
   | "why-deep"
+  | "why-list"
+  | "why-list-hint"
   | "why-memo-hint"
   | "why-purpose"
   | "why-questions-heading"

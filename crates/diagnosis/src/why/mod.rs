@@ -293,7 +293,16 @@ impl<'a> Plan<'a> {
                 return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
             }
         }
-        Ok(Self { solver, method, begun, hold: held.rotation, memo, traces, held: held.state, list: Vec::new() })
+        Ok(Self {
+            solver,
+            method,
+            begun,
+            hold: held.rotation,
+            memo,
+            traces,
+            held: held.state,
+            list: Vec::new(),
+        })
     }
 
     /// The same attempt where the scramble is one of a list, of which another may have been made.

@@ -195,22 +195,27 @@ impl<'a> Space<'a> {
     /// The very same done under another name is one slip, told by its likelier name; by that of letters where these bring in
     /// something in which more may go wrong.
     fn merge_the_same(&mut self) {
-        let mut brings = vec![false; self.candidates.len()];
+        let mut letters: Vec<Option<&LetterSlip>> = vec![None; self.candidates.len()];
         for (slip, candidate) in &self.letter_slips {
-            brings[*candidate as usize] = slip.brings_in();
+            letters[*candidate as usize] = Some(slip);
         }
-        let mut known: FxHashMap<(Option<Change>, Vec<Edit>), usize> = FxHashMap::default();
+        // What was done, or the letters that were carried out, whatever they come from.
+        type Done = (Result<Change, (Orbit, Vec<Sticker>)>, Vec<Edit>);
+        let mut known: FxHashMap<Done, usize> = FxHashMap::default();
         for at in 0..self.candidates.len() {
             let Candidate { slip, edits, .. } = &self.candidates[at];
-            // The same letters are the same slip, from whatever they come.
-            let letters = matches!(slip.change, Change::Letters { .. } | Change::Buffer { .. });
-            let key = ((!letters).then(|| slip.change.clone()), edits.clone());
+            let done = match letters[at] {
+                Some(slip) => Err((slip.orbit, slip.letters_after(self.course.letters(slip.orbit)))),
+                None => Ok(slip.change.clone()),
+            };
+            let key = (done, edits.clone());
             let Some(&other) = known.get(&key) else {
                 known.insert(key, at);
                 continue;
             };
             let sum = self.candidates[at].weight + self.candidates[other].weight;
-            let rank = |at: usize| (brings[at], self.candidates[at].weight);
+            let rank =
+                |at: usize| (letters[at].is_some_and(LetterSlip::brings_in), self.candidates[at].weight);
             let (kept, gone) = if rank(at) > rank(other) { (at, other) } else { (other, at) };
             self.candidates[kept].weight = sum;
             self.candidates[gone].weight = 0.0;
