@@ -63,7 +63,7 @@ test("everything for the first use stays below 500 KB compressed, without the mo
   expect(total).toBeLessThan(500_000);
 });
 
-test("the rest is fetched when the page has nothing else to do, and stays below 595 KB", async ({ page }) => {
+test("the rest is fetched when the page has nothing else to do, and stays below 655 KB", async ({ page }) => {
   const sizes = weighed(page);
   const fetched = page.waitForResponse((response) => /\/rest_bg-.*\.wasm$/.test(response.url()));
   await openWith(page);
@@ -71,9 +71,10 @@ test("the rest is fetched when the page has nothing else to do, and stays below 
   const files = await sizes();
   numbers["bytes of the rest"] = only(files, /\/rest_bg-/) + only(files, /\/rest-worker-/);
   expect(only(files, /\/rest_bg-/)).toBeGreaterThan(100_000);
-  // The aim of 450 KB is missed: 600,924 bytes were measured, compressed with Brotli, and 589,000 without the places of panics. The
-  // readers of sheets and the counts of the 4x4 have brought 30,000 of them.
-  expect(numbers["bytes of the rest"]).toBeLessThan(595_000);
+  // The aim of 450 KB is missed: 648,000 bytes were measured, compressed with Brotli, and 9,000 more with the places of panics. The
+  // readers of sheets and the counts of the 4x4 have brought 30,000 of them, the forms in which an outcome is told and the one slip of
+  // a memo or of moves 55,000.
+  expect(numbers["bytes of the rest"]).toBeLessThan(655_000);
 });
 
 test("the time from a cold load to a page that works is measured", async ({ browser, baseURL }) => {

@@ -14,10 +14,10 @@ test("a memo is checked as it is written, and the wrong bead is named", async ({
   await expectAccessible(page);
   await page.getByLabel("The corners' letters").fill("BC WK HG D");
   await expect(page.locator(".mark")).toContainText("✗");
-  await expect(page.locator(".verdict")).toContainText("Letter 5 of the corners");
+  await expect(page.locator(".verdict")).toContainText("Letters 5 and 6 of the corners, H and G, have changed places");
   await expect(page.getByRole("heading", { name: "What it leads to" })).toBeVisible();
   await page.getByLabel("The corners' letters").fill("BC 1");
-  await expect(page.locator(".verdict")).toContainText("Column 4");
+  await expect(page.locator(".verdict")).toContainText("column 4");
   expect(all).toEqual([]);
 });
 
