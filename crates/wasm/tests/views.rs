@@ -351,6 +351,26 @@ fn a_memo_is_checked_and_its_wrong_beads_are_marked() {
 }
 
 #[test]
+fn another_scramble_of_the_list_is_named() {
+    let mut page = Page::default();
+    let begun = source(&mut page, SCRAMBLE);
+    let traced = page.ask("play", &json!({ "source": begun })).unwrap();
+    let steps = traced["steps"].as_array().unwrap().iter();
+    let moves = steps.flat_map(|step| step["moves"].as_array().unwrap().clone());
+    let moves: Vec<String> = moves.map(|turn| turn["text"].as_str().unwrap().to_owned()).collect();
+    // An invented scramble, and then the moves that belong to the other.
+    let other = "B' L2 U D' F R2 B2 U' L D2 F' R";
+    let out = source(&mut page, &format!("{other} {}", moves.join(" ")));
+    let out = page.ask("trace", &json!({ "source": out })).unwrap();
+    let asked = json!({
+        "source": begun, "memo": {}, "list": format!("{SCRAMBLE}\n\n{other}\nR U"), "seen": out["facelets"],
+        "told": "", "answers": [], "deep": false
+    });
+    let told = page.ask("why", &asked).unwrap();
+    assert_eq!(told["explanations"][0]["sentence"], "Scramble 2 of the list was made instead.", "{told}");
+}
+
+#[test]
 fn a_move_left_out_is_among_the_explanations() {
     let mut page = Page::default();
     let begun = source(&mut page, SCRAMBLE);
