@@ -1,10 +1,7 @@
 //! What people tell of an outcome: parts of it, pieces that are missing, kinds that were not looked at. Attempts are
 //! made by simulated pupils, who share no code with the search; whether turning can lead somewhere is judged by the colours alone.
 
-#[path = "../benches/accuracy/pupil.rs"]
-#[expect(dead_code, reason = "what the other tests use")]
-mod pupil;
-
+use crate::pupil::{Fault, Pupil, scramble};
 use blind::{Conventions, Solver};
 use cube::{Algorithm, Face, Facelets, Orbit, Rotation, Size, State, Sticker, Turn};
 use diagnosis::{
@@ -12,7 +9,6 @@ use diagnosis::{
     Unlooked, Verdict, WhyError, explain,
 };
 use proptest::prelude::*;
-use pupil::{Fault, Pupil, scramble};
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 

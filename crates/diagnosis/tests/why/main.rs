@@ -1,8 +1,9 @@
 //! Each slip of the catalogue is found wherever it is made, and every explanation gives what was observed when it is
 //! played. Attempts are made by simulated pupils, who share no code with the search or its catalogue.
 
-#[path = "../benches/accuracy/pupil.rs"]
+#[path = "../../benches/accuracy/pupil.rs"]
 mod pupil;
+mod told;
 
 use blind::{Conventions, ExecutionError, MethodError, Solver};
 use cube::{Algorithm, Facelets, Orbit, Rotation, Size, State, Turn};
