@@ -7,7 +7,9 @@ use proptest::prelude::*;
 
 fn spread(values: &[u32]) -> Spread {
     let mut spread = Spread::default();
-    values.iter().for_each(|&value| spread.add(value));
+    for &value in values {
+        spread.add(value);
+    }
     spread
 }
 

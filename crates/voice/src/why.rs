@@ -3,7 +3,7 @@
 use crate::Voice;
 use crate::check::capital;
 use crate::puzzle::sort;
-use blind::Conventions;
+use blind::{Conventions, ParityChoice};
 use cube::{Orbit, Sticker, Turn, display_turns};
 use diagnosis::{
     Ask, ByHand, Change, Depth, Diagnosis, HandExplanation, KindCheck, MemoCheck, Missing, Observed, Part,
@@ -32,13 +32,19 @@ impl Voice {
         match &slip.change {
             Change::Letters { orbit, from, meant, taken } => {
                 let letters = &conventions.kind(*orbit).letters;
+                let first = |all: &[Sticker]| all.first().map_or("", |&letter| letters.of(letter)).to_owned();
                 say(&[
+                    ("letter", first(meant).into()),
+                    ("took", first(taken).into()),
                     ("position", (from + 1).into()),
                     ("next", (from + 2).into()),
                     ("kinds", self.kinds(*orbit).into()),
                     ("meant", letters.grouped(meant, meant.len() == 4).into()),
                     ("taken", letters.grouped(taken, meant.len() == 4).into()),
                 ])
+            }
+            Change::Parity { .. } if conventions.parity == ParityChoice::Exchange => {
+                capital(&self.word(&format!("{message}-exchange")))
             }
             Change::Parity { .. } => say(&[]),
             Change::Buffer { orbit, buffer, taken } => say(&[

@@ -311,10 +311,10 @@ fn main() {
                 for (methods, solvers) in [("one-swap", &one_swap), ("drawn", &mixed)] {
                     let states = match (told, faults, name) {
                         (Told::Everything, 3, "pupils'") => deep,
-                        (_, 0, "the model's" | "halved or doubled") => states,
-                        (Told::Everything, 1 | 2, "pupils'" | "even") => states,
-                        (Told::Everything, 1, "scramble") => states,
-                        (_, 1 | 2, "pupils'") => states,
+                        (_, 0, "the model's" | "halved or doubled")
+                        | (Told::Everything, 1 | 2, "even")
+                        | (Told::Everything, 1, "scramble")
+                        | (_, 1 | 2, "pupils'") => states,
                         _ => 0,
                     };
                     let label = format!("{faults}, {name}, {methods}, {}", told.name());

@@ -243,15 +243,15 @@ impl<'a> Pupil<'a> {
             Deed::Hold(rotation) => made.hold = made.hold.then(*rotation),
             Deed::Letters { kind, numbers, taken, looked } => {
                 let letters = &mut made.letters[*kind];
-                if !numbers.is_empty() {
+                if numbers.is_empty() {
+                    letters.clone_from(taken);
+                } else {
                     let first = letters.iter().position(|letter| letter.number == numbers[0])?;
                     let there = letters.get(first..first + numbers.len())?;
                     if there.iter().zip(numbers).any(|(letter, number)| letter.number != *number) {
                         return None;
                     }
                     letters.splice(first..first + numbers.len(), taken.iter().copied());
-                } else {
-                    letters.clone_from(taken);
                 }
                 let odd = numbers.len() % 2 != taken.len() % 2;
                 made.parity ^= *looked && *kind == 0 && odd && self.method.parity().is_some();
@@ -405,7 +405,7 @@ impl<'a> Pupil<'a> {
                 let corner = kind.orbit == Orbit::Corner;
                 match fault {
                     Fault::Sticker if !round.one_piece => {
-                        places.extend(all.map(|number| (at, number..number + 1)))
+                        places.extend(all.map(|number| (at, number..number + 1)));
                     }
                     Fault::StickerFollowed if !round.one_piece => {
                         let begin = if round.with_buffer { all.start } else { all.start + 1 };
@@ -649,8 +649,8 @@ pub fn solvers(count: usize) -> Vec<Solver> {
     let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(11);
     let mut solvers = Vec::new();
     while solvers.len() < count {
-        let mut conventions = Conventions::default();
-        conventions.parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
+        let parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
+        let mut conventions = Conventions { parity, ..Conventions::default() };
         for orbit in [Orbit::Corner, Orbit::Midge] {
             let name = *MethodName::ALL.choose(&mut rng).expect("three methods");
             let Some(usual) = usual(name, orbit) else { continue };

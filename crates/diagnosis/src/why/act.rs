@@ -116,7 +116,7 @@ impl<'a> Acts<'a> {
         match act {
             Act::Letter { orbit, target, second } => {
                 match action(orbit, &[target; 2], Letters::One(usize::from(second))) {
-                    Some(Action::Letter { setup, swap, undo, .. }) => in_parts([setup, swap, undo]),
+                    Some(Action::Letter { setup, swap, undo, .. }) => in_parts(&[setup, swap, undo]),
                     _ => Laid::default(),
                 }
             }
@@ -131,7 +131,7 @@ impl<'a> Acts<'a> {
                     cycles.joint([a, b], [c, d])
                 })
             }
-            Act::Parity => in_parts([
+            Act::Parity => in_parts(&[
                 Vec::new(),
                 self.method.parity().map_or_else(Vec::new, cube::Algorithm::flatten),
                 Vec::new(),
@@ -155,13 +155,13 @@ impl<'a> Acts<'a> {
             [set_up, body, undo].map(|part| simplified(&part.flatten()))
         });
         match parts {
-            Some(parts) if parts.concat() == turns => in_parts(parts),
-            _ => in_parts([Vec::new(), turns, Vec::new()]),
+            Some(parts) if parts.concat() == turns => in_parts(&parts),
+            _ => in_parts(&[Vec::new(), turns, Vec::new()]),
         }
     }
 }
 
-fn in_parts(parts: [Vec<Turn>; 3]) -> Laid {
+fn in_parts(parts: &[Vec<Turn>; 3]) -> Laid {
     let [setup, algorithm, undo] = parts.each_ref().map(Vec::len);
     let ends = [setup, setup + algorithm, setup + algorithm + undo];
     Laid { turns: parts.concat(), ends, element: None }

@@ -38,17 +38,16 @@ impl Ask {
         match self {
             Self::Stage(stage) => slip.kind.stage() == stage,
             Self::Kind(orbit) => slip.orbit() == Some(orbit),
-            Self::Letter(orbit, letter) => match &slip.change {
-                Change::Letters { orbit: kind, from, meant, .. } => {
+            Self::Letter(orbit, letter) => {
+                if let Change::Letters { orbit: kind, from, meant, .. } = &slip.change {
                     *kind == orbit && (*from..from + meant.len().max(1)).contains(&letter)
-                }
-                _ => {
+                } else {
                     let covers = |(first, targets): (usize, &[cube::Sticker])| {
                         (first..first + targets.len()).contains(&letter)
                     };
                     slip.orbit() == Some(orbit) && step.and_then(ActionStep::letters).is_some_and(covers)
                 }
-            },
+            }
             Self::Part(part) => step.is_some_and(|step| step.part() == part),
             Self::Parity => {
                 matches!(slip.change, Change::Parity { .. }) || matches!(step, Some(ActionStep::Parity))

@@ -15,6 +15,9 @@ use rustc_hash::FxHashMap;
 use std::cell::RefCell;
 use std::rc::Rc;
 
+/// What was done, or the letters of a kind that were carried out, whatever they come from; and what that replaces on the tape.
+type Done = (Result<Change, (Orbit, Vec<Sticker>)>, Vec<Edit>);
+
 /// A slip at its place with what it replaces on the tape.
 #[derive(Clone, Debug)]
 pub(crate) struct Candidate {
@@ -199,8 +202,6 @@ impl<'a> Space<'a> {
         for (slip, candidate) in &self.letter_slips {
             letters[*candidate as usize] = Some(slip);
         }
-        // What was done, or the letters that were carried out, whatever they come from.
-        type Done = (Result<Change, (Orbit, Vec<Sticker>)>, Vec<Edit>);
         let mut known: FxHashMap<Done, usize> = FxHashMap::default();
         for at in 0..self.candidates.len() {
             let Candidate { slip, edits, .. } = &self.candidates[at];

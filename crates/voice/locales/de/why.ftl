@@ -69,16 +69,18 @@ slip-held-wrong = Du hast ihn anders gehalten, als das Memo gemacht wurde: nach 
     [nothing] er hätte so bleiben sollen
    *[other] er hätte um { $planned } gedreht werden sollen
 }.
-slip-wrong-sticker-followed = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, vom falschen Sticker des richtigen Steins an.
-slip-wrong-sticker = Beim Verfolgen, Buchstabe { $position } der { $kinds }: { $taken } statt { $meant }, der falsche Sticker des richtigen Steins.
-slip-closed-early = Beim Verfolgen, Buchstabe { $position } der { $kinds }: der Zyklus wurde einen Buchstaben zu früh geschlossen, ohne { $meant }.
-slip-cycle-missed = Beim Verfolgen: der Zyklus { $meant } der { $kinds }, ab Buchstabe { $position }, wurde übersehen.
-slip-flip-missed = Beim Verfolgen: die gekippte Kante { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
-slip-twist-missed = Beim Verfolgen: die verdrehte Ecke { $meant }, ab Buchstabe { $position } der { $kinds }, wurde übersehen.
-slip-twist-other-way = Beim Verfolgen, Buchstabe { $position } der { $kinds }: die Ecke wurde als andersherum verdreht gemerkt, { $taken } statt { $meant }.
-slip-traced-from-other-buffer = Beim Verfolgen: die { $kinds } wurden von { $buffer } als Buffer verfolgt, { $taken }.
-slip-parity-overlooked = Die Parität wurde übersehen: der Paritätsalgorithmus wurde nicht gemacht.
-slip-parity-without-need = Der Paritätsalgorithmus wurde ohne Not gemacht.
+slip-wrong-sticker-followed = Bei Buchstabe { $position } der { $kinds } hast du { $took } genommen, einen anderen Sticker des Steins von { $letter }, und von dort weiterverfolgt: { $taken } statt { $meant }.
+slip-wrong-sticker = Bei Buchstabe { $position } der { $kinds } hast du { $took } genommen, einen anderen Sticker des Steins von { $letter }.
+slip-closed-early = Buchstabe { $position } der { $kinds }: der Zyklus wurde einen Buchstaben zu früh geschlossen, ohne { $meant }.
+slip-cycle-missed = Der Zyklus { $meant } der { $kinds }, ab Buchstabe { $position }, wurde übersehen.
+slip-flip-missed = Die gekippte Kante { $meant }, Buchstaben { $position } und { $next } der { $kinds }, wurde übersehen.
+slip-twist-missed = Die verdrehte Ecke { $meant }, Buchstaben { $position } und { $next } der { $kinds }, wurde übersehen.
+slip-twist-other-way = Buchstabe { $position } der { $kinds }: die Ecke wurde als andersherum verdreht gemerkt, { $taken } statt { $meant }.
+slip-traced-from-other-buffer = Die { $kinds } wurden von { $buffer } als Buffer verfolgt: { $taken }.
+slip-parity-overlooked = Dieser Scramble hat Parität, und der Paritätsalgorithmus wurde nicht gemacht.
+slip-parity-overlooked-exchange = Dieser Scramble hat Parität, und die zwei Kanten wurden beim Verfolgen nicht vertauscht.
+slip-parity-without-need = Dieser Scramble hat keine Parität, und der Paritätsalgorithmus wurde gemacht.
+slip-parity-without-need-exchange = Dieser Scramble hat keine Parität, und zwei Kanten wurden beim Verfolgen vertauscht.
 slip-letter-neighbour = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt, seinem Nachbarn im Schema.
 slip-letter-alike = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt, das ähnlich klingt oder aussieht.
 slip-letter-other = Buchstabe { $position } der { $kinds }: { $meant } wurde mit { $taken } verwechselt.

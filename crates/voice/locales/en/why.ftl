@@ -69,16 +69,18 @@ slip-held-wrong = You held it otherwise than the memo was made for: after the sc
     [nothing] it should have stayed as scrambled
    *[other] it should have been turned by { $planned }
 }.
-slip-wrong-sticker-followed = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, from the wrong sticker of the right piece on.
-slip-wrong-sticker = Tracing, letter { $position } of the { $kinds }: { $taken } instead of { $meant }, the wrong sticker of the right piece.
-slip-closed-early = Tracing, letter { $position } of the { $kinds }: the cycle was closed one letter early, without { $meant }.
-slip-cycle-missed = Tracing: the cycle { $meant } of the { $kinds }, from letter { $position } on, was missed.
-slip-flip-missed = Tracing: the flipped edge { $meant }, from letter { $position } of the { $kinds } on, was missed.
-slip-twist-missed = Tracing: the twisted corner { $meant }, from letter { $position } of the { $kinds } on, was missed.
-slip-twist-other-way = Tracing, letter { $position } of the { $kinds }: the corner was memorised as twisted the other way, { $taken } instead of { $meant }.
-slip-traced-from-other-buffer = Tracing: the { $kinds } were traced from { $buffer } as the buffer, { $taken }.
-slip-parity-overlooked = Parity was overlooked: the parity algorithm was not made.
-slip-parity-without-need = The parity algorithm was made without need.
+slip-wrong-sticker-followed = At letter { $position } of the { $kinds } you took { $took }, another sticker of { $letter }'s piece, and followed on from there: { $taken } for { $meant }.
+slip-wrong-sticker = At letter { $position } of the { $kinds } you took { $took }, another sticker of { $letter }'s piece.
+slip-closed-early = Letter { $position } of the { $kinds }: the cycle was closed one letter early, without { $meant }.
+slip-cycle-missed = The cycle { $meant } of the { $kinds }, from letter { $position } on, was missed.
+slip-flip-missed = The flipped edge { $meant }, letters { $position } and { $next } of the { $kinds }, was missed.
+slip-twist-missed = The twisted corner { $meant }, letters { $position } and { $next } of the { $kinds }, was missed.
+slip-twist-other-way = Letter { $position } of the { $kinds }: the corner was memorised as twisted the other way, { $taken } for { $meant }.
+slip-traced-from-other-buffer = The { $kinds } were traced from { $buffer } as the buffer: { $taken }.
+slip-parity-overlooked = This scramble has parity, and the parity algorithm was not made.
+slip-parity-overlooked-exchange = This scramble has parity, and the two edges were not taken for each other in the trace.
+slip-parity-without-need = This scramble has no parity, and the parity algorithm was made.
+slip-parity-without-need-exchange = This scramble has no parity, and two edges were taken for each other in the trace.
 slip-letter-neighbour = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }, its neighbour in the scheme.
 slip-letter-alike = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }, which sounds or looks like it.
 slip-letter-other = Letter { $position } of the { $kinds }: { $meant } was taken for { $taken }.
