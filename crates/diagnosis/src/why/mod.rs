@@ -274,7 +274,7 @@ impl<'a> Plan<'a> {
             Begun::Scramble(turns) => State::solved(size).after(turns),
             Begun::State(state) => **state,
         };
-        let held = Held::new(&start, solver.conventions().holding);
+        let held = picked_up(&start, memo.as_deref(), solver)?;
         let ours = solver.memo(&held.state)?;
         let (memo, traces) = match memo {
             // Of kinds that nothing was said of, what should have been memorised.
@@ -368,6 +368,24 @@ impl<'a> Plan<'a> {
     pub fn outcome(&self) -> State {
         self.start().after(&self.turns())
     }
+}
+
+/// How the puzzle was picked up: as it is always, or, on sizes where nothing says how it is held, as a memo solves it that does not
+/// solve it so.
+fn picked_up(
+    start: &State,
+    memo: Option<&[(Orbit, Vec<Sticker>)]>,
+    solver: &Solver,
+) -> Result<Held, NotProven> {
+    let usual = Held::new(start, solver.conventions().holding);
+    let solves = |held: &Held| {
+        memo.is_none_or(|memo| check_memo(&held.state, memo, None, solver).is_ok_and(|check| check.right()))
+    };
+    if start.size().is_odd() || solves(&usual) {
+        return Ok(usual);
+    }
+    let mut others = solver.offers(start)?.into_iter().map(|offer| offer.held);
+    Ok(others.find(solves).unwrap_or(usual))
 }
 
 /// Whether two states are the same puzzle, held in whatever way; if so, the rotation from one to the other.

@@ -507,3 +507,26 @@ fn another_scramble_of_the_list_is_found() {
     let solver = solver(Size::THREE);
     assert_eq!(example(&solver).of_list(long.clone()).unwrap_err(), WhyError::LongList(long.len()));
 }
+
+#[test]
+fn a_memo_made_for_another_hold_of_a_2x2_is_the_plan_in_that_hold() {
+    let solver = solver(Size::TWO);
+    let mut rng = ChaCha8Rng::seed_from_u64(12);
+    let mut otherwise = 0;
+    for _ in 0..30 {
+        let scrambled = search::scramble::leading_to(&search::random::state2(&mut rng)).unwrap();
+        let start = State::solved(Size::TWO).after(&scrambled);
+        let offer = solver.offers(&start).unwrap().swap_remove(rng.random_range(0..24));
+        let memo = solver.memo(&offer.held.state).unwrap().targets();
+        let plan = Plan::new(Begun::Scramble(scrambled), Some(memo), &solver).unwrap();
+        otherwise += usize::from(plan.hold() != Rotation::NONE);
+        assert!(plan.outcome().solved_hold().is_some());
+        // The last turn of all forgotten.
+        let made = plan.turns();
+        let seen = State::solved(Size::TWO).after(&made[..made.len() - 1]);
+        let diagnosis = diagnosis(&plan, &Observed::State(Box::new(seen)), Depth::Two, &[]);
+        assert!(diagnosis.plan_solves);
+        check_played(&plan, &diagnosis, &seen);
+    }
+    assert!(otherwise > 10, "{otherwise}");
+}
