@@ -167,10 +167,16 @@ mod tests {
     #[test]
     fn a_state_is_its_pieces() {
         let mut state = State::solved(Size::THREE);
+        assert_eq!((state.corners(), state.midges()), (Corners::HOME, Midges::HOME));
         let turns: Vec<Turn> = Turn::faces().collect();
+        let mut odd = false;
         for step in 0..2_000 {
-            state = state.after(&[turns[(step * 7 + step / 18) % 18]]);
+            let turn = turns[(step * 7 + step / 18) % 18];
+            state = state.after(&[turn]);
             let (corners, midges) = (state.corners(), state.midges());
+            // A quarter turn cycles four corners and four midges: an odd number of exchanges of each.
+            odd ^= turn.amount != crate::Amount::Half;
+            assert_eq!((corners.is_odd(), midges.is_odd()), (odd, odd));
             assert_eq!(Corners::new(*corners.pieces(), *corners.turned()), Some(corners));
             assert_eq!(Midges::new(*midges.pieces(), *midges.turned()), Some(midges));
             let built = State::from_pieces(&corners, &midges).expect("a state that turns have reached");
@@ -193,6 +199,8 @@ mod tests {
         assert_eq!(Corners::new([0; 8], [0; 8]), None);
         assert_eq!(Corners::new([0, 1, 2, 3, 4, 5, 6, 8], [0; 8]), None);
         assert_eq!(Corners::new([255; 8], [255; 8]), None);
+        // Whole turns by themselves are no turning that a corner can have.
+        assert_eq!(Corners::new(*Corners::HOME.pieces(), [3, 0, 0, 0, 0, 0, 0, 0]), None);
     }
 
     impl State {
