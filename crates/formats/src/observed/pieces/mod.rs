@@ -73,14 +73,16 @@ impl Reader<'_> {
         }
     }
 
-    /// Whether a number stands before a kind, or "a" before "cycle": no letter, also where it could be one.
+    /// Whether a number stands before a kind, or "a" before "cycle" as in "in a cycle" and "a cycle of": no letter, also where it could
+    /// be one. Of "A cycled" the letter is meant.
     fn is_word(&self, at: usize) -> bool {
         let raw = |at: usize| match self.mark(at) {
             Some(Mark::Word(word)) => meaning(word),
             _ => None,
         };
         if (raw(at), raw(at + 1)) == (Some(Meaning::Article), Some(Meaning::Cycle)) {
-            return true;
+            let before = at.checked_sub(1).and_then(raw);
+            return before == Some(Meaning::Filler) || raw(at + 2) == Some(Meaning::Filler);
         }
         let next = if raw(at + 1) == Some(Meaning::Unsolved) { at + 2 } else { at + 1 };
         matches!((raw(at), raw(next)), (Some(Meaning::Number(_)), Some(Meaning::Kind(_))))
