@@ -4,7 +4,8 @@
 //! and letters are carried out turn by turn on a state. Only the cube and the solver's letters and algorithms are taken as they are.
 
 use blind::{
-    Action, BreakChoice, Carrier, Case, Conventions, Held, Method, MethodName, ParityChoice, Solver, usual,
+    Action, BreakChoice, Carrier, Case, Conventions, Held, Letters, Method, MethodName, OrbitOrder,
+    ParityChoice, Solver, usual,
 };
 use cube::{Amount, Axis, Block, Face, Orbit, Rotation, Size, Slice, State, Sticker, Turn, inverted};
 use rand::prelude::*;
@@ -644,19 +645,26 @@ fn halves(case: &Case, turns: &[Turn]) -> [Vec<Turn>; 3] {
     }
 }
 
-/// Conventions with every method, parity and choice of breaks, drawn from a seed.
+/// Conventions with every method, parity, choice of breaks, order of kinds, hold and scheme of letters, drawn from a seed.
 pub fn solvers(count: usize) -> Vec<Solver> {
     let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(11);
     let mut solvers = Vec::new();
     while solvers.len() < count {
         let parity = *ParityChoice::ALL.choose(&mut rng).expect("two choices");
-        let mut conventions = Conventions { parity, ..Conventions::default() };
+        let mut order = [Orbit::Corner, Orbit::Midge];
+        order.shuffle(&mut rng);
+        let execution_order = OrbitOrder::new(&order);
+        let holding = Rotation::all().nth(rng.random_range(0..24)).expect("24 holds");
+        let mut conventions = Conventions { parity, execution_order, holding, ..Conventions::default() };
         for orbit in [Orbit::Corner, Orbit::Midge] {
             let name = *MethodName::ALL.choose(&mut rng).expect("three methods");
             let Some(usual) = usual(name, orbit) else { continue };
             let kind = conventions.kind_mut(orbit);
             (kind.method, kind.buffer, kind.algorithm) = (name, usual.buffer, Some(usual.algorithm));
             let breaks = [BreakChoice::First, BreakChoice::Fewest, BreakChoice::Least];
+            let mut letters: Vec<String> = ('A'..='X').map(String::from).collect();
+            letters.shuffle(&mut rng);
+            kind.letters = Letters::new(&letters).expect("24 different letters");
             kind.breaks = breaks.choose(&mut rng).expect("three choices").clone();
         }
         let solver = Solver::new(Size::THREE, conventions);
