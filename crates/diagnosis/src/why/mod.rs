@@ -34,6 +34,7 @@ mod memo_slips;
 mod missing;
 mod observed;
 mod partial;
+mod plan;
 mod question;
 mod recall;
 mod search;
@@ -48,14 +49,13 @@ pub use finding::Unlooked;
 pub use glimpse::Glimpse;
 pub use missing::Missing;
 pub use observed::{Observed, Seen};
+pub use plan::{Begun, LONGEST_LIST, Plan};
 pub use question::{Answer, Ask, Question};
 pub use verdict::{Verdict, explain};
 
-use crate::check::{MemoCheck, check_memo};
 use crate::slip::{Catalogue, Slip};
-use act::Acts;
-use blind::{Action, ExecutionError, Held, Method, MethodError, Solver, Trace};
-use course::{Course, recalled};
+use blind::{ExecutionError, MethodError};
+use course::Course;
 use craft::Craft;
 use cube::{Claim, Element, Group, NotProven, Orbit, Rotation, Size, State, Sticker, Turn, Unreachable};
 use finding::Search;
@@ -64,34 +64,6 @@ use search::{Found, Story};
 use space::Space;
 use thiserror::Error;
 use told::{Tape, Told};
-
-/// The most scrambles of a list.
-pub const LONGEST_LIST: usize = 200;
-
-/// How the attempt began.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub enum Begun {
-    /// With a solved puzzle and these turns.
-    Scramble(Vec<Turn>),
-    /// With a puzzle in this state; how it was scrambled is not known.
-    State(Box<State>),
-}
-
-/// What should have been done: the attempt as it was planned.
-#[derive(Clone, Debug)]
-pub struct Plan<'a> {
-    solver: &'a Solver,
-    method: &'a Method,
-    begun: Begun,
-    hold: Rotation,
-    memo: Vec<(Orbit, Vec<Sticker>)>,
-    /// Where the letters were traced; none where they were given.
-    traces: Vec<Trace>,
-    /// The scrambles among which this one stands.
-    list: Vec<Vec<Turn>>,
-    /// The puzzle as it is picked up.
-    held: State,
-}
 
 /// How far to search.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -257,137 +229,6 @@ pub enum WhyError {
     },
 }
 
-impl<'a> Plan<'a> {
-    /// The plan of an attempt: the memo that was carried out, or ours if none is given, or none of a kind.
-    ///
-    /// # Errors
-    /// [`WhyError::Method`] where there is no method; [`WhyError::Execution`] for a memo that cannot be carried out: a letter of the
-    /// buffer's own piece.
-    pub fn new(
-        begun: Begun,
-        memo: Option<Vec<(Orbit, Vec<Sticker>)>>,
-        solver: &'a Solver,
-    ) -> Result<Self, WhyError> {
-        let size = solver.size();
-        let method = solver.method().map_err(Clone::clone)?;
-        let start = match &begun {
-            Begun::Scramble(turns) => State::solved(size).after(turns),
-            Begun::State(state) => **state,
-        };
-        let held = picked_up(&start, memo.as_deref(), solver)?;
-        let ours = solver.memo(&held.state)?;
-        let (memo, traces) = match memo {
-            // Of kinds that nothing was said of, what should have been memorised.
-            Some(mut memo) => {
-                let unsaid = |(orbit, _): &(Orbit, Vec<Sticker>)| memo.iter().all(|(said, _)| said != orbit);
-                let unsaid: Vec<_> = ours.targets().into_iter().filter(unsaid).collect();
-                memo.extend(unsaid);
-                (memo, Vec::new())
-            }
-            None => (ours.targets(), ours.parts().to_vec()),
-        };
-        for (orbit, letters) in &memo {
-            method.carrier(*orbit).ok_or(ExecutionError::KindMissing(*orbit))?;
-            let buffer = solver.conventions().kind(*orbit).buffer;
-            if let Some(&target) = letters.iter().find(|&&target| orbit.same_piece(target, buffer)) {
-                return Err(ExecutionError::OwnPiece { orbit: *orbit, target }.into());
-            }
-        }
-        Ok(Self {
-            solver,
-            method,
-            begun,
-            hold: held.rotation,
-            memo,
-            traces,
-            held: held.state,
-            list: Vec::new(),
-        })
-    }
-
-    /// The same attempt where the scramble is one of a list, of which another may have been made.
-    ///
-    /// # Errors
-    /// [`WhyError::LongList`] for more than [`LONGEST_LIST`] scrambles.
-    pub fn of_list(self, list: Vec<Vec<Turn>>) -> Result<Self, WhyError> {
-        if list.len() > LONGEST_LIST {
-            return Err(WhyError::LongList(list.len()));
-        }
-        Ok(Self { list, ..self })
-    }
-
-    /// The state before anything was turned.
-    pub fn start(&self) -> State {
-        match &self.begun {
-            Begun::Scramble(_) => State::solved(self.solver.size()),
-            Begun::State(state) => **state,
-        }
-    }
-
-    /// How the puzzle is picked up.
-    pub const fn hold(&self) -> Rotation {
-        self.hold
-    }
-
-    /// The letters of each kind.
-    pub fn memo(&self) -> &[(Orbit, Vec<Sticker>)] {
-        &self.memo
-    }
-
-    /// What is wrong with the memo itself; `None` for a memo that solves the puzzle.
-    pub fn memo_fault(&self) -> Option<MemoCheck> {
-        let check = check_memo(&self.held, &self.memo, None, self.solver).ok()?;
-        (!check.right()).then_some(check)
-    }
-
-    /// Whose plan it is.
-    pub const fn solver(&self) -> &'a Solver {
-        self.solver
-    }
-
-    fn course(&self, acts: &Acts<'_>) -> Course {
-        let recalled = recalled(&self.memo, self.solver.conventions(), self.method);
-        Course::new(self.scramble(), self.hold, recalled, acts)
-    }
-
-    fn scramble(&self) -> &[Turn] {
-        match &self.begun {
-            Begun::Scramble(turns) => turns,
-            Begun::State(_) => &[],
-        }
-    }
-
-    /// All turns that should have been made, from the scramble on.
-    pub fn turns(&self) -> Vec<Turn> {
-        let actions = self.solver.actions(&self.memo).unwrap_or_default();
-        let made = actions.iter().flat_map(Action::turns);
-        self.scramble().iter().chain(self.hold.turns()).copied().chain(made).collect()
-    }
-
-    /// What should have come out.
-    pub fn outcome(&self) -> State {
-        self.start().after(&self.turns())
-    }
-}
-
-/// How the puzzle was picked up: as it is always, or, on sizes where nothing says how it is held, as a memo solves it that does not
-/// solve it so.
-fn picked_up(
-    start: &State,
-    memo: Option<&[(Orbit, Vec<Sticker>)]>,
-    solver: &Solver,
-) -> Result<Held, NotProven> {
-    let usual = Held::new(start, solver.conventions().holding);
-    let solves = |held: &Held| {
-        memo.is_none_or(|memo| check_memo(&held.state, memo, None, solver).is_ok_and(|check| check.right()))
-    };
-    if start.size().is_odd() || solves(&usual) {
-        return Ok(usual);
-    }
-    let mut others = solver.offers(start)?.into_iter().map(|offer| offer.held);
-    Ok(others.find(solves).unwrap_or(usual))
-}
-
 /// Whether two states are the same puzzle, held in whatever way; if so, the rotation from one to the other.
 fn held_alike(a: &State, b: &State) -> Option<Rotation> {
     let candidates: Vec<Rotation> =
@@ -453,24 +294,6 @@ pub fn why(
         told => return told,
     }
     search.within(observed, None, Unlooked::AnyWay(kinds), progress)
-}
-
-impl Plan<'_> {
-    /// Whether there is what an answer is about.
-    fn has(&self, ask: Ask) -> Result<(), WhyError> {
-        let letters = |orbit: Orbit| {
-            self.memo.iter().find(|(kind, _)| *kind == orbit).map(|(_, letters)| letters.len())
-        };
-        match ask {
-            Ask::Letter(orbit, letter) if letters(orbit).is_none_or(|count| letter >= count) => {
-                Err(WhyError::NothingToAnswer { ask, letters: letters(orbit).unwrap_or(0) })
-            }
-            Ask::Kind(orbit) if letters(orbit).is_none() => {
-                Err(WhyError::NothingToAnswer { ask, letters: 0 })
-            }
-            _ => Ok(()),
-        }
-    }
 }
 
 /// What a search is made in.
@@ -586,7 +409,7 @@ fn slips_of(told: &Told) -> Vec<Slip> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use blind::Conventions;
+    use blind::{Conventions, Solver};
     use cube::Algorithm;
 
     #[test]
