@@ -6,6 +6,7 @@
 mod chart;
 mod colour;
 mod craft;
+mod dress;
 mod grid;
 mod handout;
 mod net;
@@ -21,6 +22,7 @@ mod strip;
 mod svg;
 mod terminal;
 mod thread;
+mod velvet;
 
 pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
 pub use colour::{ColourError, Rgb, Sight};
@@ -34,8 +36,9 @@ pub use place::{Chain, Labels, Mark, Place};
 pub use png::{MAX_WIDTH, PngError};
 pub use scene::{Hidden, Scene, Shape, Tile, Turning};
 pub use solid::View;
-pub use space::{Camera, Point};
+pub use space::{Camera, Lens, Point};
 pub use strip::{Frame, Strip};
 pub use svg::{Caption, Svg, Theme};
 pub use terminal::Tone;
 pub use thread::{Bead, Glow, Item, Strand, Thread};
+pub use velvet::{Drawing, Gaze, Heading, Spot, Velvet};

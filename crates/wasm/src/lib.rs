@@ -39,6 +39,7 @@ pub mod paint;
 pub mod picture;
 pub mod play;
 pub mod records;
+pub mod scene;
 pub mod scramble;
 mod searches;
 pub mod sequence;

@@ -28,6 +28,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   play: "first",
   random: "rest",
   renew: "first",
+  scene: "first",
   sequence: "first",
   texts: "first",
   thread: "first",
