@@ -13,7 +13,9 @@ mod failure;
 mod help;
 mod input;
 mod manual;
+mod many;
 mod pictures;
+mod round;
 mod scramble;
 mod serve;
 mod setups;
@@ -24,6 +26,7 @@ mod usage;
 mod why;
 mod wire;
 mod wire_algs;
+mod wire_record;
 
 use arguments::{Arguments, Command};
 use clap::FromArgMatches;
@@ -81,6 +84,8 @@ fn main() -> ExitCode {
             Command::Conventions(options) => conventions::run(&session, options),
             Command::Algs { action } => algs::run(&session, action),
             Command::Compare(options) => compare::run(&session, options),
+            Command::Round(options) => round::run(&session, options),
+            Command::Many(options) => many::run(&session, options),
             Command::Serve(options) => serve::run(&session, options),
             Command::Completions { shell } => manual::completions(*shell, &session.voice),
             Command::Man { command } => manual::page(command, &session.voice),

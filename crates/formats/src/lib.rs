@@ -13,6 +13,7 @@ mod key;
 pub mod link;
 pub mod observed;
 pub mod records;
+pub mod results;
 pub mod sheet;
 pub mod slips;
 pub mod state_text;

@@ -25,6 +25,16 @@ impl Event {
     /// All of them.
     pub const ALL: [Self; 4] = [Self::Three, Self::Four, Self::Five, Self::Many];
 
+    /// What people type for it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Three => "3x3",
+            Self::Four => "4x4",
+            Self::Five => "5x5",
+            Self::Many => "many",
+        }
+    }
+
     /// Its identifier in the published results.
     pub const fn id(self) -> &'static str {
         match self {
@@ -50,7 +60,7 @@ pub struct Edition {
 }
 
 /// In order of their days. What was in force before the first is not known here and is scored by it.
-const EDITIONS: [Edition; 4] = [
+static EDITIONS: [Edition; 4] = [
     Edition { from: (2024, 1, 1), cuts_long: false, three: (3, Mean::Of3), early_stop_costs: false },
     Edition { from: (2025, 1, 1), cuts_long: true, three: (3, Mean::Of3), early_stop_costs: false },
     Edition { from: (2026, 1, 1), cuts_long: true, three: (5, Mean::AverageOf5), early_stop_costs: false },
@@ -69,8 +79,23 @@ impl Edition {
         EDITIONS.into_iter().rev().find(|edition| edition.from <= day).unwrap_or(EDITIONS[0])
     }
 
+    /// All editions that are known here, in order of their days.
+    pub const fn all() -> &'static [Self] {
+        &EDITIONS
+    }
+
+    /// Its day, as it is written: year, month, day.
+    ///
+    /// ```
+    /// assert_eq!(record::Edition::newest().day(), "2026-04-01");
+    /// ```
+    pub fn day(self) -> String {
+        let (year, month, day) = self.from;
+        format!("{year}-{month:02}-{day:02}")
+    }
+
     /// The newest edition that is known here.
-    pub const fn newest() -> Self {
+    pub fn newest() -> Self {
         EDITIONS[EDITIONS.len() - 1]
     }
 

@@ -1,6 +1,7 @@
 //! What an attempt came to: one puzzle, or many at once.
 
 use std::cmp::Ordering;
+use std::fmt;
 
 use crate::time::Time;
 
@@ -40,6 +41,17 @@ impl Outcome {
             0 => Self::Solved(time.plus_seconds(penalties)),
             1 => Self::Solved(time.plus_seconds(penalties.saturating_add(2))),
             _ => Self::Dnf,
+        }
+    }
+}
+
+/// As results are written.
+impl fmt::Display for Outcome {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Solved(time) => time.fmt(f),
+            Self::Dnf => f.write_str("DNF"),
+            Self::Dns => f.write_str("DNS"),
         }
     }
 }
@@ -126,6 +138,30 @@ impl ManyOutcome {
             }
             Self::Dnf => (1, 0, 0, 0),
             Self::Dns => (2, 0, 0, 0),
+        }
+    }
+}
+
+/// As results are written (9f2+): solved of tried, and the time in whole seconds.
+///
+/// ```
+/// use record::Time;
+/// use record::result::{Many, ManyOutcome};
+/// let many = Many::new(3, 5, Some(Time::of_centiseconds(243_000))).unwrap();
+/// assert_eq!(ManyOutcome::from(many).to_string(), "3/5 40:30");
+/// ```
+impl fmt::Display for ManyOutcome {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Counts(many) => {
+                write!(f, "{}/{}", many.solved, many.attempted)?;
+                match many.time {
+                    Some(time) => write!(f, " {}", time.to_string().trim_end_matches(".00")),
+                    None => Ok(()),
+                }
+            }
+            Self::Dnf => f.write_str("DNF"),
+            Self::Dns => f.write_str("DNS"),
         }
     }
 }

@@ -25,6 +25,7 @@ mod notation;
 mod observed;
 mod puzzle;
 mod reason;
+mod record;
 mod scramble;
 mod screens;
 mod views;

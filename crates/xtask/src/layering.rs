@@ -38,10 +38,10 @@ const ENGINE: &[&str] = &[
 ];
 
 /// Everything that documents are about.
-const BELOW_FORMATS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet"];
+const BELOW_FORMATS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet", "record"];
 
 /// Everything that pictures and sentences are about.
-const SUBJECTS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet", "formats"];
+const SUBJECTS: &[&str] = &["cube", "search", "blind", "diagnosis", "choose", "sheet", "record", "formats"];
 
 const LAYERS: &[Layer] = &[
     Layer { name: "cube", role: Role::Engine, may_use: &[] },

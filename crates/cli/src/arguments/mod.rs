@@ -5,7 +5,9 @@ mod apply;
 mod check;
 mod compare;
 mod conventions;
+mod many;
 mod number;
+mod round;
 mod scramble;
 mod serve;
 mod setups;
@@ -19,7 +21,9 @@ pub use apply::ApplyOptions;
 pub use check::CheckOptions;
 pub use compare::CompareOptions;
 pub use conventions::{ConventionsAction, ConventionsOptions};
+pub use many::ManyOptions;
 pub use number::{NoNumber, whole};
+pub use round::RoundOptions;
 pub use scramble::ScrambleOptions;
 pub use serve::ServeOptions;
 pub use setups::SetupOptions;
@@ -84,6 +88,10 @@ pub enum Command {
     },
     /// Compare methods over uniformly random states: letters, algorithms, moves, estimated time
     Compare(CompareOptions),
+    /// Score a round by the rules: best, mean or average, limits, places
+    Round(RoundOptions),
+    /// Say how many puzzles to try at once: the points that each number may bring
+    Many(ManyOptions),
     /// Serve the web app to this machine alone, until ended with Ctrl-C
     Serve(ServeOptions),
     /// Print completions for a shell
