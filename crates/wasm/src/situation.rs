@@ -48,7 +48,7 @@ fn state(voice: &Voice, content: &PuzzleContent, solver: &Solver) -> Result<Stat
         content.facelets.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
     if facelets.size() != size {
         return Err(Failure::new(voice.say(
-            "facelets-other-size",
+            "facelets-not-of-size",
             &[("found", facelets.size().to_string().into()), ("size", size.to_string().into())],
         )));
     }

@@ -5,7 +5,7 @@ mod asked;
 use std::collections::BTreeMap;
 
 use asked::{Pages, Said};
-use wasm::methods::{FIRST, REST};
+use wasm::methods::{DEEP, FIRST, REST};
 use wasm::{Engine, Failure};
 
 /// Requests of each method.
@@ -31,7 +31,7 @@ fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
     // Views, failures.
     let mut tally: BTreeMap<&str, [usize; 2]> = BTreeMap::new();
     let (mut one, mut other) = (Engine::default(), Engine::default());
-    for method in FIRST.iter().chain(REST) {
+    for method in FIRST.iter().chain(REST).chain(DEEP) {
         for _ in 0..OF_EACH {
             let said = pages.say(method);
             let answer = answers(&mut one, &said);
