@@ -238,12 +238,16 @@ fn centres_of_a_class_are_as_frequent_as_among_all() {
         let state = state4(&mut rng);
         if condition.holds(&solver.memo(&state).unwrap()) {
             of_class += 1;
-            features(&state).into_iter().for_each(|at| left[at] += 1);
+            for at in features(&state) {
+                left[at] += 1;
+            }
         }
     }
     for _ in 0..of_class {
         let state = sampler.draw(&mut rng, &mut |_| true).unwrap();
-        features(&state).into_iter().for_each(|at| drawn[at] += 1);
+        for at in features(&state) {
+            drawn[at] += 1;
+        }
     }
     assert!(of_class > 500, "{of_class}");
     for (at, (drawn, left)) in drawn.into_iter().zip(left).enumerate() {

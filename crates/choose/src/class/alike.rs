@@ -31,9 +31,9 @@ struct Joined {
     arrows: usize,
 }
 
-/// States whose parts are the same.
+/// States for which the faces are divided among the same parts.
 #[derive(Clone, PartialEq, Eq, Debug)]
-pub(crate) struct Class {
+pub(crate) struct Division {
     /// The part of the buffer's face.
     buffer: Joined,
     /// Whether the buffer's place has its colour.
@@ -44,7 +44,7 @@ pub(crate) struct Class {
     pub weight: u128,
 }
 
-impl Class {
+impl Division {
     /// Everything that the figures of its states are made up of.
     pub(crate) fn tally(&self, watched: &Watched) -> Tally {
         let away = u8::from(!self.right);
@@ -72,25 +72,18 @@ struct Fillings {
 }
 
 /// In how many orders the places of a face show these colours; 4! / ∏ n!, textbook.
-fn orders(shown: &Shown) -> u128 {
+fn orders(shown: Shown) -> u128 {
     let factorial = |count: u8| (1..=u128::from(count)).product::<u128>();
-    shown.iter().fold(factorial(PLACES), |orders, &count| orders / factorial(count))
+    shown.into_iter().fold(factorial(PLACES), |orders, count| orders / factorial(count))
 }
 
 /// Calls for each way in which a face can show colours of which so many places are left.
-fn each_shown(left: &Shown, faces: usize, see: &mut dyn FnMut(&Shown)) {
-    fn fill(
-        left: &Shown,
-        at: usize,
-        faces: usize,
-        places: u8,
-        shown: &mut Shown,
-        see: &mut dyn FnMut(&Shown),
-    ) {
+fn each_shown(left: Shown, faces: usize, see: &mut dyn FnMut(Shown)) {
+    fn fill(left: Shown, at: usize, faces: usize, places: u8, shown: &mut Shown, see: &mut dyn FnMut(Shown)) {
         if at + 1 == faces {
             if places <= left[at] {
                 shown[at] = places;
-                see(shown);
+                see(*shown);
                 shown[at] = 0;
             }
             return;
@@ -105,7 +98,7 @@ fn each_shown(left: &Shown, faces: usize, see: &mut dyn FnMut(&Shown)) {
 }
 
 /// What is left of each colour behind a face.
-fn without(left: &Shown, shown: &Shown) -> Shown {
+fn without(left: Shown, shown: Shown) -> Shown {
     std::array::from_fn(|colour| left[colour] - shown[colour])
 }
 
@@ -118,7 +111,7 @@ impl Fillings {
         from[faces].insert([0; FACES], Box::new(end));
         let full = Self::full(faces);
         let mut fillings = Self { faces, from };
-        fillings.fill(0, &full);
+        fillings.fill(0, full);
         fillings
     }
 
@@ -127,42 +120,42 @@ impl Fillings {
         std::array::from_fn(|colour| if colour < faces { PLACES } else { 0 })
     }
 
-    fn fill(&mut self, face: usize, left: &Shown) {
-        if self.from[face].contains_key(left) {
+    fn fill(&mut self, face: usize, left: Shown) {
+        if self.from[face].contains_key(&left) {
             return;
         }
         let mut choices = Vec::new();
-        each_shown(left, self.faces, &mut |shown| choices.push(*shown));
+        each_shown(left, self.faces, &mut |shown| choices.push(shown));
         let mut ways = [0; ARROWS + 1];
         for shown in choices {
-            let rest = without(left, &shown);
-            self.fill(face + 1, &rest);
+            let rest = without(left, shown);
+            self.fill(face + 1, rest);
             let wrong = usize::from(PLACES - shown[face]);
-            for (arrows, &after) in self.ways(face + 1, &rest).iter().enumerate().take(ARROWS + 1 - wrong) {
-                ways[arrows + wrong] += after * orders(&shown);
+            for (arrows, &after) in self.ways(face + 1, rest).iter().enumerate().take(ARROWS + 1 - wrong) {
+                ways[arrows + wrong] += after * orders(shown);
             }
         }
-        self.from[face].insert(*left, Box::new(ways));
+        self.from[face].insert(left, Box::new(ways));
     }
 
     /// The ways to fill a face and those behind it; none where these colours are never left.
-    fn ways(&self, face: usize, left: &Shown) -> ByArrows {
-        self.from[face].get(left).map_or([0; ARROWS + 1], |ways| **ways)
+    fn ways(&self, face: usize, left: Shown) -> ByArrows {
+        self.from[face].get(&left).map_or([0; ARROWS + 1], |ways| **ways)
     }
 
     /// All ways.
     fn all(&self) -> ByArrows {
-        self.ways(0, &Self::full(self.faces))
+        self.ways(0, Self::full(self.faces))
     }
 
     /// The ways in which a place of the first face has its colour, or not.
     fn with_buffer(&self, right: bool) -> ByArrows {
         let full = Self::full(self.faces);
         let mut ways = [0; ARROWS + 1];
-        each_shown(&full, self.faces, &mut |shown| {
+        each_shown(full, self.faces, &mut |shown| {
             let wrong = PLACES - shown[0];
             let here = orders(shown) * u128::from(if right { shown[0] } else { wrong }) / u128::from(PLACES);
-            let behind = self.ways(1, &without(&full, shown));
+            let behind = self.ways(1, without(full, shown));
             for (arrows, &after) in behind.iter().enumerate().take(ARROWS + 1 - usize::from(wrong)) {
                 ways[arrows + usize::from(wrong)] += after * here;
             }
@@ -177,7 +170,7 @@ impl Fillings {
         for face in 0..self.faces {
             let mut choices: Vec<(u128, Shown)> = Vec::new();
             let mut sum = 0;
-            each_shown(&left, self.faces, &mut |shown| {
+            each_shown(left, self.faces, &mut |shown| {
                 let wrong = PLACES - shown[face];
                 if usize::from(wrong) > arrows {
                     return;
@@ -188,16 +181,16 @@ impl Fillings {
                     Some(false) if face == 0 => wrong,
                     _ => PLACES,
                 };
-                let behind = self.ways(face + 1, &without(&left, shown));
+                let behind = self.ways(face + 1, without(left, shown));
                 let ways = orders(shown) * u128::from(share) * behind[arrows - usize::from(wrong)];
                 if ways > 0 {
                     sum += ways;
-                    choices.push((sum, *shown));
+                    choices.push((sum, shown));
                 }
             });
             let at = below(sum, generator);
             let &(_, shown) = choices.iter().find(|&&(up_to, _)| up_to > at)?;
-            left = without(&left, &shown);
+            left = without(left, shown);
             arrows -= usize::from(PLACES - shown[face]);
             drawn.push(shown);
         }
@@ -278,8 +271,8 @@ impl Counts {
     }
 }
 
-/// All classes that are not empty.
-pub(crate) fn classes() -> Vec<Class> {
+/// All divisions that some state has.
+pub(crate) fn divisions() -> Vec<Division> {
     let counts = counts();
     let mut found = Vec::new();
     for faces in 1..=FACES {
@@ -288,8 +281,9 @@ pub(crate) fn classes() -> Vec<Class> {
                 let here = counts.with_buffer[faces][usize::from(right)][arrows];
                 if here > 0 {
                     let weight = choose(FACES - 1, faces - 1) * here;
-                    let class = Class { buffer: Joined { faces, arrows }, right, others: Vec::new(), weight };
-                    divide(FACES - faces, class, &mut found);
+                    let division =
+                        Division { buffer: Joined { faces, arrows }, right, others: Vec::new(), weight };
+                    divide(FACES - faces, division, &mut found);
                 }
             }
         }
@@ -298,11 +292,11 @@ pub(crate) fn classes() -> Vec<Class> {
 }
 
 /// Divides the faces that are left among parts, none larger than the one before, so that each division comes once.
-fn divide(left: usize, class: Class, found: &mut Vec<Class>) {
+fn divide(left: usize, division: Division, found: &mut Vec<Division>) {
     if left == 0 {
-        return found.push(class);
+        return found.push(division);
     }
-    let most = class.others.last().copied().unwrap_or(Joined { faces: FACES, arrows: ARROWS });
+    let most = division.others.last().copied().unwrap_or(Joined { faces: FACES, arrows: ARROWS });
     for faces in (1..=left).rev() {
         for arrows in (0..=ARROWS).rev() {
             let part = Joined { faces, arrows };
@@ -310,7 +304,7 @@ fn divide(left: usize, class: Class, found: &mut Vec<Class>) {
             if part > most || ways == 0 {
                 continue;
             }
-            let mut next = class.clone();
+            let mut next = division.clone();
             next.others.push(part);
             // Parts that are the same are in no order: each time one is added, all orders of them have been counted.
             let same = next.others.iter().filter(|&&other| other == part).count() as u128;
@@ -320,18 +314,18 @@ fn divide(left: usize, class: Class, found: &mut Vec<Class>) {
     }
 }
 
-/// Draws what lies at each place: a uniformly random state of the class.
-pub(crate) fn draw(class: &Class, buffer: Sticker, generator: &mut impl Rng) -> Perm {
+/// Draws what lies at each place: a uniformly random state of the division.
+pub(crate) fn draw(division: &Division, buffer: Sticker, generator: &mut impl Rng) -> Perm {
     let mut faces: Vec<Face> = Face::ALL.into_iter().filter(|&face| face != buffer.face()).collect();
     shuffle(&mut faces, generator);
     faces.insert(0, buffer.face());
     // The colour of each place.
     let mut colours = [buffer.face(); 24];
     let mut begin = 0;
-    for (number, part) in std::iter::once(&class.buffer).chain(&class.others).enumerate() {
+    for (number, part) in std::iter::once(&division.buffer).chain(&division.others).enumerate() {
         let faces = &faces[begin..begin + part.faces];
         begin += part.faces;
-        let right = (number == 0).then_some(class.right);
+        let right = (number == 0).then_some(division.right);
         let fillings = &counts().fillings[part.faces];
         let shown = loop {
             match fillings.draw(part.arrows, right, generator) {
@@ -383,14 +377,16 @@ mod tests {
 
     /// Source: C(24, 4) ways for each colour after another, 24! / 4!⁶; from memory 3,246,670,537,110,000.
     #[test]
-    fn the_classes_hold_all_states_once() {
-        let sum: u128 = classes().iter().map(|class| class.weight).sum();
+    fn the_divisions_hold_all_states_once() {
+        let sum: u128 = divisions().iter().map(|division| division.weight).sum();
         assert_eq!(sum, 3_246_670_537_110_000);
-        let solved: Vec<Class> = classes()
+        let solved: Vec<Division> = divisions()
             .into_iter()
-            .filter(|class| class.buffer.arrows == 0 && class.others.iter().all(|part| part.arrows == 0))
+            .filter(|division| {
+                division.buffer.arrows == 0 && division.others.iter().all(|part| part.arrows == 0)
+            })
             .collect();
-        assert_eq!(solved.iter().map(|class| class.weight).collect::<Vec<_>>(), [1]);
+        assert_eq!(solved.iter().map(|division| division.weight).collect::<Vec<_>>(), [1]);
     }
 
     /// Source: the numbers of 2x2 and 3x3 tables are counted here by hand. Two faces that show n wrong places each: C(4, n)² ways.

@@ -32,7 +32,7 @@ enum Classes {
     /// Of pieces that are told apart.
     Apart(Vec<Class>),
     /// Of pieces that look alike.
-    Alike(Vec<alike::Class>),
+    Alike(Vec<alike::Division>),
     /// Of pieces that look alike and of which nothing is asked: all states together, counted as one.
     Unasked,
 }
@@ -62,7 +62,7 @@ impl Table {
             return Self { space, watched, tests, rows, order, classes, groups };
         }
         let classes =
-            if looks_alike { Classes::Alike(alike::classes()) } else { Classes::Apart(classes(&space)) };
+            if looks_alike { Classes::Alike(alike::divisions()) } else { Classes::Apart(classes(&space)) };
         let weighed: Vec<(Tally, u128)> = match &classes {
             Classes::Apart(classes) => {
                 classes.iter().map(|class| (class.tally(&space, &watched), class.weight)).collect()
@@ -109,7 +109,7 @@ impl Table {
     pub(crate) fn uncounted(&self) -> u128 {
         match self.classes {
             Classes::Apart(_) | Classes::Alike(_) => 1,
-            Classes::Unasked => alike::classes().iter().map(|class| class.weight).sum(),
+            Classes::Unasked => alike::divisions().iter().map(|class| class.weight).sum(),
         }
     }
 

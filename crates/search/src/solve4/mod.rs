@@ -121,7 +121,7 @@ pub fn kept() -> Option<Vec<u8>> {
     TABLES.get().map(Tables::kept)
 }
 
-/// Takes tables that were [kept](kept) by this version, and says whether they are there now; others and damaged ones are not taken, and are then
+/// Takes tables that were [kept] by this version, and says whether they are there now; others and damaged ones are not taken, and are then
 /// made as if there had been none.
 ///
 /// ```
