@@ -29,7 +29,7 @@ interface Engine {
   teach(language: string, catalogue: string): void;
   put(kind: string, handle: string, revision: number, content: string): void;
   lacksTables(method: string, args: string): boolean;
-  tables(): Uint8Array<ArrayBuffer> | undefined;
+  tables(): Uint8Array | undefined;
   restore(tables: Uint8Array): void;
   call(method: string, language: string, args: string, report: (progress: string) => void): string;
 }

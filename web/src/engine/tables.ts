@@ -18,12 +18,12 @@ export async function keptTables(module: string): Promise<Uint8Array | null> {
 }
 
 /** Keeps the tables of a module, in place of those of other versions. */
-export async function keepTables(module: string, tables: Uint8Array<ArrayBuffer>) {
+export async function keepTables(module: string, tables: Uint8Array) {
   try {
     const cache = await caches.open(CACHE);
     const key = keyOf(module);
     for (const request of await cache.keys()) if (request.url !== key) await cache.delete(request);
-    await cache.put(key, new Response(tables, { headers: { "content-type": "application/octet-stream" } }));
+    await cache.put(key, new Response(new Blob([new Uint8Array(tables)]), { headers: { "content-type": "application/octet-stream" } }));
   } catch {
     // The storage is full, or closed to this page.
   }
