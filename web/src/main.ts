@@ -55,6 +55,7 @@ async function begin(place: HTMLElement) {
   await store.open();
   const settings = new Settings(store);
   await settings.load();
+  engine.language = settings.tag;
   const draft = new Draft(store, await openTab(store));
   const sets = new ConventionSets(store, draft);
   await sets.load();
@@ -80,9 +81,12 @@ async function begin(place: HTMLElement) {
   };
   place.replaceChildren();
   mount(App, { target: place, props: { bench: { engine, documents, store, settings, draft, sets } } });
-  // The other module is fetched when there is nothing else to do; who needs it before has it fetched at once. What cannot be
-  // loaded is said to whoever asks.
-  whenIdle(() => void engine.load("rest").catch(() => undefined));
+  // The other modules are fetched when there is nothing else to do, one after the other; who needs one before has it fetched at once.
+  // What cannot be loaded is said to whoever asks.
+  whenIdle(() => {
+    const load = (module: "rest" | "deep") => engine.load(module).catch(() => undefined);
+    void load("rest").then(() => whenIdle(() => void load("deep")));
+  });
 
   await watchForUpdates(
     (take) => notify({ name: "update-ready", action: { name: "update-take", run: take } }),

@@ -8,7 +8,7 @@ mod condition;
 mod held;
 mod lesson;
 
-pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down};
+pub use class::{DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, put_down, ratio};
 pub use condition::{
     Against, Aspect, Clause, Condition, ConditionError, Feature, MOST_DEPTH, MOST_FEATURES, Occurs, Relation,
     Term, Wanted,

@@ -77,9 +77,9 @@ fn exact(text: &str, solver: &Solver) -> u128 {
     let condition = conditions::read(text, Size::TWO, solver.conventions()).unwrap();
     match Sampler::new(&condition, Lying::Scrambled, solver) {
         Ok(sampler) => {
-            assert_eq!(sampler.total(), 3_674_160);
+            assert_eq!(sampler.total(), 3_674_160_u32.into());
             match sampler.matching() {
-                Matching::Exact(count) => count,
+                Matching::Exact(count) => count.try_into().unwrap(),
                 Matching::AtMost(_) => panic!("{text} is not counted exactly"),
             }
         }
@@ -256,7 +256,7 @@ fn where_letters_cannot_be_counted_the_estimate_says_so() {
     let truth = pairs[corner("URF").index()][corner("FDL").index()] as f64 / 3_674_160.0;
     let condition = conditions::read("corner.pair(URF FDL)", Size::TWO, solver.conventions()).unwrap();
     let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
-    assert_eq!(sampler.matching(), Matching::AtMost(3_674_160));
+    assert_eq!(sampler.matching(), Matching::AtMost(3_674_160_u32.into()));
     let mut generator = search::random::seeded(1);
     let estimate = sampler.estimate(50_000, &mut generator, &mut |_| true).unwrap();
     assert!(estimate.bounds[0] < truth && truth < estimate.bounds[1], "{estimate:?}, truth {truth}");

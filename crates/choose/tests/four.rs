@@ -4,17 +4,17 @@
 mod drawn;
 
 use blind::{BreakChoice, Conventions, HoldChoice, Solver};
-use choose::{Condition, Lying, Matching, Sampler, lessons, put_down};
+use choose::{Condition, Lying, Matching, Sampler, lessons, put_down, ratio};
 use cube::{Layer, Orbit, Rotation, Size, Sticker};
 use formats::conditions;
 use rand::prelude::*;
 use rand_chacha::ChaCha8Rng;
 use search::random::state4;
+use std::collections::BTreeMap;
 
 const FOUR: Size = Size::ALL[2];
 const WING: Orbit = Orbit::Wing { layer: Layer::Second };
-/// Source: the textbook counts 8! · 3⁷ and 24!, standard tables: corners and wings in every way of lying.
-const ALL: f64 = 88_179_840.0 * 620_448_401_733_239_439_360_000.0;
+const CENTRE: Orbit = Orbit::XCentre { layer: Layer::Second };
 
 fn read(text: &str, solver: &Solver) -> Condition {
     conditions::read(text, FOUR, solver.conventions()).unwrap()
@@ -24,7 +24,7 @@ fn read(text: &str, solver: &Solver) -> Condition {
 fn share(text: &str, solver: &Solver) -> f64 {
     let condition = read(text, solver);
     Sampler::new(&condition, Lying::Anyhow, solver).map_or(0.0, |sampler| match sampler.matching() {
-        Matching::Exact(count) => count as f64 / ALL,
+        Matching::Exact(count) => ratio(&count, &sampler.total()),
         Matching::AtMost(_) => panic!("{text} is not counted exactly"),
     })
 }
@@ -35,11 +35,13 @@ fn all_states_together_are_the_published_number() {
     let solver = Solver::new(FOUR, Conventions::default());
     let any = Condition::any(FOUR);
     let sampler = Sampler::new(&any, Lying::Scrambled, &solver).unwrap();
-    assert_eq!(sampler.alike(), 3_246_670_537_110_000);
     assert_eq!(sampler.matching(), Matching::Exact(sampler.total()));
     let published = include_str!("../../../reference/oeis/A075152.txt");
     let four = published.lines().find_map(|line| line.strip_prefix("4\t")).unwrap();
-    assert_eq!(sampler.with_all_alike(sampler.total()).to_string(), four.trim());
+    assert_eq!(sampler.total().to_string(), four.trim());
+    // Source: the textbook counts 8! · 3⁷, 24! and, for the centres, 24! / 4!⁶; whether something is asked of the centres or not.
+    let asked = read("x-centre.targets >= 0", &solver);
+    assert_eq!(Sampler::new(&asked, Lying::Scrambled, &solver).unwrap().total(), sampler.total());
 }
 
 #[test]
@@ -53,8 +55,21 @@ fn counts_are_as_frequent_as_traced_whatever_the_conventions() {
         texts.extend((0..6).map(|breaks| format!("wing.breaks = {breaks} and wing.parity = even")));
         texts.extend((1..24).map(|pieces| format!("wing.buffer-cycle = {pieces}")));
         texts.extend((2..24).map(|pieces| format!("wing.longest = {pieces}")));
+        texts.extend((0..28).map(|targets| format!("x-centre.targets = {targets}")));
+        texts.extend((0..4).map(|breaks| format!("x-centre.breaks = {breaks} and corner.parity = even")));
+        texts.extend((1..24).map(|pieces| format!("x-centre.buffer-cycle = {pieces}")));
+        texts.extend((0..16).map(|solved| format!("x-centre.solved = {solved}")));
+        texts.extend((2..24).map(|pieces| format!("x-centre.longest = {pieces}")));
+        texts.extend((36..64).map(|letters| format!("letters = {letters}")));
         texts.extend(
             [
+                "x-centre.parity = odd",
+                "x-centre.buffer = solved and x-centre.targets >= 18",
+                "x-centre.buffer = away and wing.parity = odd",
+                "x-centre.shortest <= 3",
+                "x-centre.cycles = 2",
+                "x-centre.cycles(2..4) >= 1",
+                "x-centre.breaks = 1 and x-centre.buffer = solved",
                 "wing.parity = odd",
                 "wing.parity = corner.parity",
                 "parity = even",
@@ -148,13 +163,111 @@ fn what_is_drawn_meets_the_condition_and_is_uniform() {
     }
 }
 
+/// The states that differ from solved centres by one exchange with the buffer: each of the 20 places on another face. Counted by hand.
+#[test]
+fn rare_centres_are_drawn_uniformly() {
+    const DRAWS: u64 = 2_000;
+    let solver = Solver::new(FOUR, Conventions::default());
+    let buffer = solver.conventions().kind(CENTRE).buffer;
+    let mut rng = ChaCha8Rng::seed_from_u64(48);
+    let count = |text: &str| {
+        let sampler = read(text, &solver);
+        let sampler = Sampler::new(&sampler, Lying::Scrambled, &solver).unwrap();
+        let Matching::Exact(count) = sampler.matching() else { panic!("{text} is not counted exactly") };
+        count
+    };
+    let solved = count("x-centre.targets = 0");
+    assert_eq!(count("x-centre.targets = 1"), &solved * 20_u8);
+    // One place each of two of the five faces besides the buffer's: C(5, 2) · 4 · 4.
+    assert_eq!(count("x-centre.targets = 3 and x-centre.breaks = 1"), solved * 160_u8);
+    let condition = read("x-centre.targets = 1", &solver);
+    let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
+    let mut wrong = [0_u64; 24];
+    for _ in 0..DRAWS {
+        let state = sampler.draw(&mut rng, &mut |_| true).unwrap();
+        let places: Vec<Sticker> =
+            Sticker::all().filter(|&place| state.at(CENTRE, place).face() != place.face()).collect();
+        let [place] = places.iter().filter(|&&place| place != buffer).collect::<Vec<_>>()[..] else {
+            panic!("{places:?} are wrong");
+        };
+        wrong[place.index()] += 1;
+    }
+    let seen: Vec<u64> = wrong.into_iter().filter(|&count| count > 0).collect();
+    assert_eq!(seen.len(), 20);
+    let mean = DRAWS as f64 / 20.0;
+    let statistic: f64 = seen.iter().map(|&count| (count as f64 - mean).powi(2) / mean).sum();
+    // Source: standard tables, chi-square with 19 degrees of freedom, 1 in 10,000: 50.8 (from memory, rounded up).
+    assert!(statistic < 52.0, "{statistic}: {seen:?}");
+    // A part that does not touch the buffer's face: each of the 160 pairs of places comes up, about 25 times in 4,000.
+    let condition = read("x-centre.targets = 3 and x-centre.breaks = 1", &solver);
+    let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
+    let mut pairs: BTreeMap<Vec<usize>, u64> = BTreeMap::new();
+    for _ in 0..2 * DRAWS {
+        let state = sampler.draw(&mut rng, &mut |_| true).unwrap();
+        let wrong = Sticker::all().filter(|&place| state.at(CENTRE, place).face() != place.face());
+        *pairs.entry(wrong.map(Sticker::index).collect()).or_default() += 1;
+    }
+    let mean = 2.0 * DRAWS as f64 / 160.0;
+    let statistic: f64 = pairs.values().map(|&count| (count as f64 - mean).powi(2) / mean).sum();
+    // Source: standard tables by the approximation of Wilson and Hilferty, 159 degrees of freedom, 1 in 10,000: 235 (from memory).
+    assert!(pairs.len() == 160 && statistic < 235.0, "{statistic}: {pairs:?}");
+}
+
+/// Draws of a class against states drawn at random of which those that are not of it are left out: pairs of colours and figures.
+#[test]
+fn centres_of_a_class_are_as_frequent_as_among_all() {
+    const STATES: usize = 40_000;
+    let mut rng = ChaCha8Rng::seed_from_u64(49);
+    let solver = Solver::new(FOUR, drawn::conventions(&mut rng));
+    let buffer = solver.conventions().kind(CENTRE).buffer;
+    // About one state in 14.
+    let condition =
+        read("x-centre.buffer = solved and x-centre.solved >= 3 and corner.parity = even", &solver);
+    let sampler = Sampler::new(&condition, Lying::Anyhow, &solver).unwrap();
+    let features = |state: &cube::State| {
+        let colour = |place: Sticker| state.at(CENTRE, place).face().index();
+        let other = Sticker::all().find(|place| place.face() != buffer.face()).unwrap();
+        let right = Sticker::all().filter(|&place| colour(place) == place.face().index()).count();
+        let memo = solver.memo(state).unwrap();
+        let letters = memo.parts().iter().find(|trace| trace.orbit() == CENTRE).unwrap().len();
+        [colour(buffer), 6 + colour(other), 12 + right, 40 + letters]
+    };
+    let (mut drawn, mut left) = ([0_u64; 80], [0_u64; 80]);
+    let mut of_class = 0;
+    for _ in 0..STATES {
+        let state = state4(&mut rng);
+        if condition.holds(&solver.memo(&state).unwrap()) {
+            of_class += 1;
+            for at in features(&state) {
+                left[at] += 1;
+            }
+        }
+    }
+    for _ in 0..of_class {
+        let state = sampler.draw(&mut rng, &mut |_| true).unwrap();
+        for at in features(&state) {
+            drawn[at] += 1;
+        }
+    }
+    assert!(of_class > 500, "{of_class}");
+    for (at, (drawn, left)) in drawn.into_iter().zip(left).enumerate() {
+        // Two counts of the same mean differ by the root of their sum in two cases of three.
+        let off = (drawn as f64 - left as f64).abs();
+        assert!(off <= 4.5 * ((drawn + left) as f64).sqrt() + 2.0, "{at}: {drawn} drawn, {left} left");
+    }
+}
+
 /// What only a trace tells is tried, and said so.
 #[test]
-fn centres_are_drawn_by_trying() {
+fn letters_of_centres_are_drawn_by_trying() {
     let solver = Solver::new(FOUR, Conventions::default());
     let mut rng = ChaCha8Rng::seed_from_u64(46);
-    let kind = blind::kind_name(Orbit::XCentre { layer: Layer::Second });
-    for text in [format!("{kind}.breaks = 0 and wing.parity = even"), "letters = 44..48".to_owned()] {
+    let buffer = solver.conventions().kind(CENTRE).buffer;
+    let place = CENTRE.name(Sticker::all().find(|place| place.face() != buffer.face()).unwrap());
+    for text in [
+        format!("x-centre.has({place}) and wing.parity = even"),
+        format!("x-centre.has({place}) and x-centre.breaks = 0"),
+    ] {
         let condition = read(&text, &solver);
         let sampler = Sampler::new(&condition, Lying::Anyhow, &solver).unwrap();
         assert!(matches!(sampler.matching(), Matching::AtMost(_)), "{text}");

@@ -96,12 +96,37 @@ fn argument(help: &Help, arg: Arg, path: &str) -> Arg {
         long = format!("{long}\n\n{after}");
     }
     let heading = text(heading).unwrap_or_default();
+    let arg = match value_name(&arg).and_then(|name| text(&value_text(&name))) {
+        Some(name) => arg.value_name(name),
+        None => arg,
+    };
     arg.help(short)
         .long_help(long)
         .help_heading(heading)
         .hide_default_value(true)
         .hide_possible_values(true)
         .hide_env(true)
+}
+
+/// What the value of an argument is called, if it takes one.
+fn value_name(arg: &Arg) -> Option<String> {
+    if !matches!(arg.get_action(), ArgAction::Set | ArgAction::Append) {
+        return None;
+    }
+    Some(arg.get_value_names()?.first()?.to_string())
+}
+
+/// Under which name the word for a value stands: `KIND=LETTERS` under `help-value-KIND-LETTERS`.
+fn value_text(name: &str) -> String {
+    format!("help-value-{}", name.replace(|sign: char| !sign.is_ascii_alphanumeric(), "-"))
+}
+
+/// How a command is called, without its name: `[OPTIONS] [SCRAMBLE]...`
+pub fn usage(command: &Command) -> String {
+    let usage = command.clone().render_usage().to_string();
+    // Before it stands the word for usage, which is another one in every language.
+    let name = command.get_bin_name().unwrap_or_else(|| command.get_name());
+    usage.split_once(name).map_or(usage.as_str(), |(_, usage)| usage).trim().to_owned()
 }
 
 #[cfg(test)]
@@ -126,6 +151,21 @@ mod tests {
         }
     }
 
+    /// What each value is called.
+    fn values(command: &Command, see: &mut dyn FnMut(&str)) {
+        for arg in command.get_arguments() {
+            if matches!(arg.get_action(), ArgAction::Set | ArgAction::Append) {
+                let name = value_name(arg);
+                let is_told = name.as_deref().is_some_and(|name| name != arg.get_id().as_str());
+                assert!(is_told, "{} of {} has no name for its value", arg.get_id(), command.get_name());
+                see(&name.unwrap_or_default());
+            }
+        }
+        for below in command.get_subcommands().filter(|below| below.get_name() != "help") {
+            values(below, see);
+        }
+    }
+
     #[test]
     fn every_command_and_option_has_its_text_and_every_text_its_option() {
         for language in Language::ALL {
@@ -142,8 +182,15 @@ mod tests {
                 let found = names.iter().find(|name| help.text(name, &[]).is_some());
                 used.insert(found.unwrap_or_else(|| panic!("{language:?}: none of {names:?}")).clone());
             });
+            values(&command, &mut |name| {
+                let name = value_text(name);
+                assert!(help.text(&name, &[]).is_some(), "{language:?}: {name} is missing");
+                used.insert(name);
+            });
             for name in Help::names(language) {
-                let is_text = name.starts_with("help-hoodwink") || name.starts_with("help-any");
+                let is_text = name.starts_with("help-value")
+                    || name.starts_with("help-hoodwink")
+                    || name.starts_with("help-any");
                 assert!(!is_text || used.contains(name), "{language:?}: {name} is used by nothing");
             }
         }

@@ -57,7 +57,10 @@ impl Session {
     pub fn check_named(&self, conventions: &Conventions, file: &Path) -> Result<(), Failure> {
         let directory = file.parent();
         let placed = |failure: Failure| Failure::in_file(file, &failure.said(&self.voice), &self.voice);
-        self.algorithms_of(::sheet::SIZE, conventions, directory).map_err(placed)?;
+        for &orbit in ::sheet::kinds() {
+            // Also one that the method has no use for now: who names a sheet means one that is there.
+            self.algorithms_named(orbit, conventions, directory).map_err(placed)?;
+        }
         costs_named(&self.voice, conventions, directory).map(drop).map_err(placed)
     }
 
@@ -119,23 +122,32 @@ impl Session {
     ) -> Result<Vec<CycleAlgorithm>, Failure> {
         let mut algorithms = Vec::new();
         for &orbit in Orbit::of(size) {
-            let kind = conventions.kind(orbit);
-            let Some(place) = kind.sheet.as_deref().filter(|_| kind.method == MethodName::ThreeCycle) else {
-                continue;
-            };
-            let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
-            let mut reading = sheet::Reading::new(conventions);
-            reading.kind = Some(orbit);
-            let failed = |what: String| {
-                let blanks = [("kinds", self.voice.kinds(orbit).into()), ("what", what.into())];
-                Failure::input(self.voice.say("conventions-sheet", &blanks))
-            };
-            let text = self.read_table(&path).map_err(|failure| failed(failure.said(&self.voice)))?;
-            let sheet = sheet::read(&text, &reading)
-                .map_err(|error| failed(format!("{}: {}", path.display(), self.voice.sheet_error(&error))))?;
-            algorithms.extend(sheet.algorithms());
+            if conventions.kind(orbit).method == MethodName::ThreeCycle {
+                algorithms.extend(self.algorithms_named(orbit, conventions, directory)?);
+            }
         }
         Ok(algorithms)
+    }
+
+    /// The algorithms of the sheet that conventions name for a kind, if they name one.
+    fn algorithms_named(
+        &self,
+        orbit: Orbit,
+        conventions: &Conventions,
+        directory: Option<&Path>,
+    ) -> Result<Vec<CycleAlgorithm>, Failure> {
+        let Some(place) = conventions.kind(orbit).sheet.as_deref() else { return Ok(Vec::new()) };
+        let path = directory.map_or_else(|| PathBuf::from(place), |directory| directory.join(place));
+        let mut reading = sheet::Reading::new(conventions);
+        reading.kind = Some(orbit);
+        let failed = |what: String| {
+            let blanks = [("kinds", self.voice.kinds(orbit).into()), ("what", what.into())];
+            Failure::input(self.voice.say("conventions-sheet", &blanks))
+        };
+        let text = self.read_table(&path).map_err(|failure| failed(failure.said(&self.voice)))?;
+        let sheet = sheet::read(&text, &reading)
+            .map_err(|error| failed(format!("{}: {}", path.display(), self.voice.sheet_error(&error))))?;
+        Ok(sheet.algorithms())
     }
 
     /// The size that was asked for, as `3` or `3x3`.

@@ -6,7 +6,7 @@ use crate::input::{Puzzle, Session};
 use crate::{pictures, wire};
 use blind::Held;
 use cube::{Orbit, Rotation, State};
-use draw::{Chain, Hidden, Labels, Mark, Place, Strip, Svg};
+use draw::{Chain, Hidden, Labels, MAX_WIDTH, Mark, Place, PngError, Strip, Svg};
 use std::fs;
 use std::io::{self, Write};
 use std::path::Path;
@@ -39,11 +39,24 @@ fn bytes(session: &Session, options: &ShowOptions, path: &Path, svg: &Svg) -> Re
     let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default().to_ascii_lowercase();
     match ending.as_str() {
         "svg" => Ok(svg.to_file().into_bytes()),
-        "png" => svg.png(options.width, &[]).map_err(|error| Failure::input(error.to_string())),
+        "png" => svg.png(options.width, &[]).map_err(|error| no_pixels(session, &error)),
         _ => Err(Failure::input(
             session.voice.say("picture-ending", &[("file", path.display().to_string().into())]),
         )),
     }
+}
+
+/// Why a picture could not be made into pixels.
+fn no_pixels(session: &Session, error: &PngError) -> Failure {
+    let voice = &session.voice;
+    Failure::input(match error {
+        PngError::Width(width) => {
+            voice.say("png-width", &[("width", (*width).into()), ("most", MAX_WIDTH.into())])
+        }
+        PngError::Letters(letters) => voice.say("png-letters", &[("letters", letters.as_str().into())]),
+        // What the library says of our own markup helps whoever mends the program.
+        PngError::Read(why) | PngError::Pack(why) => voice.say("png-fault", &[("why", why.as_str().into())]),
+    })
 }
 
 fn picture(session: &Session, options: &ShowOptions, puzzle: &Puzzle) -> Result<Svg, Failure> {

@@ -167,6 +167,41 @@ fn a_sheet_is_checked_row_by_row() {
 }
 
 #[test]
+fn a_grid_to_print_has_every_row_the_refused_ones_marked_and_told() {
+    let directory = TempDir::new().unwrap();
+    // Right, its inverse, something else, what cannot be read, and no case at all. Invented.
+    let rows =
+        ["UBR;RDF;[R' D' R, U]", "UBR;RDF;[U, R' D' R]", "UBR;RDF;R U2", "UBL;RDF;[R U", "UBR;nowhere;L2 D"];
+    let text = format!("first;second;algorithm\n{}\n", rows.join("\n"));
+    let sheet = file(&directory, "corners.csv", &text);
+    let sheet = sheet.to_str().unwrap();
+    for (language, heading) in [("en", "Not right"), ("de", "Nicht richtig")] {
+        for to in ["svg", "html"] {
+            let call = [
+                "--language",
+                language,
+                "algs",
+                "export",
+                sheet,
+                "--buffer",
+                "UFR",
+                "--kind",
+                "corner",
+                "--to",
+                to,
+            ];
+            let output = hoodwink().args(call).assert().success();
+            let written = String::from_utf8(output.get_output().stdout.clone()).unwrap();
+            let plain = written.replace("&#39;", "'").replace("&apos;", "'");
+            for algorithm in ["[R' D' R, U]", "✗ [U, R' D' R]", "✗ R U2", "✗ [R U", "L2 D", heading] {
+                assert!(plain.contains(algorithm), "{to} has no {algorithm}:\n{plain}");
+            }
+            assert!(!plain.contains("✗ [R' D' R, U]"), "{plain}");
+        }
+    }
+}
+
+#[test]
 fn a_sheet_is_imported_filled_measured_and_exported() {
     let directory = TempDir::new().unwrap();
     let sheet = file(&directory, "corners.csv", SHEET);

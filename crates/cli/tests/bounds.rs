@@ -164,3 +164,45 @@ fn signs_are_read_in_every_width() {
         .assert()
         .success();
 }
+
+#[test]
+fn a_sheet_that_conventions_name_is_there_whatever_the_method() {
+    let folder = tempfile::TempDir::new().unwrap();
+    let path = folder.path().join("mine.toml");
+    for method in ["", "[method]\ncorner = \"three-cycle\"\n"] {
+        fs::write(&path, format!("{method}[sheet]\ncorner = \"nowhere.csv\"\n")).unwrap();
+        refused(&["conventions", "check", path.to_str().unwrap()], "nowhere.csv");
+    }
+}
+
+/// What the system gives a batch is bounded here as a person's machine bounds it; the lines are far more than that.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_batch_of_endless_lines_runs_to_its_end_in_little_memory() {
+    use std::io::Write;
+    use std::process::{Command, Stdio};
+    let program = assert_cmd::cargo::cargo_bin("hoodwink");
+    // 600 MB of address space; 300 lines of 4 MB, and after each a right one.
+    let mut child = Command::new("sh")
+        .args(["-c", "ulimit -v 600000; exec \"$0\" trace --batch - --short"])
+        .arg(program)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut input = child.stdin.take().unwrap();
+    let writing = std::thread::spawn(move || {
+        let long = "R U F2 D' ".repeat(400_000);
+        for _ in 0..300 {
+            writeln!(input, "{long}\nR U").unwrap();
+        }
+    });
+    let output = child.wait_with_output().unwrap();
+    writing.join().unwrap();
+    assert_eq!(output.status.code(), Some(1));
+    let answers: Vec<&str> = std::str::from_utf8(&output.stdout).unwrap().lines().collect();
+    assert_eq!(answers.len(), 600);
+    for (number, answer) in answers.iter().enumerate() {
+        assert_eq!(answer.contains("\"error\""), number % 2 == 0, "{answer}");
+    }
+}

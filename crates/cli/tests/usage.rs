@@ -54,7 +54,7 @@ fn help_opens_with_what_the_program_does_in_every_language() {
         .args(["algs", "find", "-h", "--language=de"])
         .assert()
         .success()
-        .stdout(contains("Aufruf: hoodwink algs find [OPTIONEN] [TARGETS]..."));
+        .stdout(contains("Aufruf: hoodwink algs find [OPTIONEN] [ZIELE]..."));
     // What programs read is the same in every language.
     let of = |language| json(&["--language", language, "setups", "--kind", "corner", "--json"]);
     assert_eq!(of("en"), of("de"));
@@ -132,4 +132,38 @@ fn moved_centres_are_told() {
         .assert()
         .success()
         .stdout(contains("solved").and(contains("centres have moved").not()));
+}
+
+/// The page as roff prints it in words: the part under a heading.
+fn section(page: &str, heading: &str) -> String {
+    let begin = page.find(&format!("\n.SH {heading}\n")).unwrap_or_else(|| panic!("no {heading} in {page}"));
+    let rest = &page[begin + 1..];
+    rest[..rest[1..].find("\n.SH ").map_or(rest.len(), |at| at + 1)].to_owned()
+}
+
+#[test]
+fn the_synopsis_of_a_manual_page_is_that_of_the_help_in_both_languages() {
+    let printed = |arguments: &[&str]| {
+        let output = hoodwink().args(arguments).assert().success();
+        String::from_utf8(output.get_output().stdout.clone()).unwrap()
+    };
+    for (language, heading, usage) in [("en", "SYNOPSIS", "Usage: "), ("de", "\"ÜBERSICHT\"", "Aufruf: ")] {
+        for command in ["trace", "scramble", "algs find", "algs export", "conventions check", "man"] {
+            let words: Vec<&str> = command.split(' ').collect();
+            let page = printed(&[&["--language", language, "man"], &words[..]].concat());
+            let help = printed(&[&["--language", language], &words[..], &["--help"]].concat());
+            let called = help.lines().find_map(|line| line.strip_prefix(usage)).expect("how it is called");
+            let synopsis =
+                section(&page, heading).replace("\\fB", "").replace("\\fR", "").replace("\\-", "-");
+            assert_eq!(synopsis.lines().nth(1), Some(called), "{language} {command}");
+            if language == "de" {
+                // Names of values are German too; the page of a command names no English one.
+                for english in
+                    ["OPTIONS", "FILE>", "SIZE>", "NUMBER>", "CHOICE>", "COMMAND", "KIND>", "SHEET>"]
+                {
+                    assert!(!page.contains(english) && !help.contains(english), "{english} in {command}");
+                }
+            }
+        }
+    }
 }

@@ -1,7 +1,7 @@
 //! The craft's own things as pictures: conventions as colours and letters, a memo as a thread, a trace as a strip.
 
 use crate::colour::Rgb;
-use crate::grid::{Grid, GridWords, Head};
+use crate::grid::{CellText, Grid, GridWords, Head};
 use crate::palette::{Palette, Shade};
 use crate::picture::Picture;
 use crate::place::{Chain, Labels, Mark, Place};
@@ -10,7 +10,8 @@ use crate::strip::{Frame, Strip};
 use crate::thread::{Bead, Strand, Thread};
 use blind::{Conventions, Memo, Role, Trace};
 use cube::{Face, Orbit, Size, State, Sticker};
-use sheet::{CycleCase, Origin, Row, Sheet};
+use sheet::{CycleCase, Origin, Row, Sheet, Verdict};
+use std::collections::BTreeMap;
 
 impl Palette {
     /// The colours of the conventions, in the hold in which scrambles are made. A colour without a shade of its own
@@ -137,37 +138,49 @@ pub fn case_picture(
 }
 
 impl Grid {
-    /// A sheet of one buffer to print, in the order of the letters; what was found by search has a star.
+    /// A sheet of one buffer to print, in the order of the letters: every row of it, the right ones first; what was found by search has
+    /// a star. Rows that are not right are marked in their cells and told below by `refused`, and so are those whose case cannot be read.
     pub fn of(
         sheet: &Sheet,
         orbit: Orbit,
         buffer: Sticker,
         conventions: &Conventions,
         words: GridWords,
+        refused: impl Fn(&Row, &Verdict) -> String,
     ) -> Self {
         let letters = &conventions.kind(orbit).letters;
         let other = |sticker: &Sticker| orbit.piece(*sticker) != orbit.piece(buffer);
         let order: Vec<Sticker> = letters.order().into_iter().filter(other).collect();
-        let rows = sheet.right_rows(orbit, buffer, conventions);
-        let cell = |first: Sticker, second: Sticker| {
-            let of = |row: &&&Row| row.case.is_some_and(|case| (case.first, case.second) == (first, second));
-            rows.iter().find(of).map_or_else(String::new, |row| {
-                let mark = if row.origin == Origin::Search { " *" } else { "" };
-                format!("{}{mark}", row.algorithm)
-            })
-        };
+        let mut cells: BTreeMap<(Sticker, Sticker), Vec<CellText>> = BTreeMap::new();
+        let mut below = Vec::new();
+        for row in sheet.rows() {
+            let here = row.case.is_none_or(|case| (case.orbit, case.buffer) == (orbit, buffer));
+            let verdict = row.verdict();
+            if !here || verdict == Verdict::Empty {
+                continue;
+            }
+            let right = verdict == Verdict::Right;
+            if !right {
+                below.push(refused(row, &verdict));
+            }
+            if let Some(case) = row.case {
+                let star = if right && row.origin == Origin::Search { " *" } else { "" };
+                let text = CellText::new(&format!("{}{star}", row.algorithm), !right);
+                cells.entry((case.first, case.second)).or_default().push(text);
+            }
+        }
+        for entries in cells.values_mut() {
+            entries.sort_by_key(|text| text.refused);
+        }
         let head =
             |sticker: Sticker| -> Head { (letters.of(sticker).to_owned(), orbit.name(sticker).to_owned()) };
-        let row = |first: Sticker| {
+        let mut row = |first: Sticker| {
             let apart = |second: Sticker| orbit.piece(first) != orbit.piece(second);
-            let cells = order.iter().map(|&second| apart(second).then(|| cell(first, second))).collect();
-            (head(first), cells)
+            let of = |&second| apart(second).then(|| cells.remove(&(first, second)).unwrap_or_default());
+            (head(first), order.iter().map(of).collect())
         };
-        Self {
-            words,
-            columns: order.iter().map(|&sticker| head(sticker)).collect(),
-            rows: order.iter().map(|&first| row(first)).collect(),
-        }
+        let rows = order.iter().map(|&first| row(first)).collect();
+        Self { words, columns: order.iter().map(|&sticker| head(sticker)).collect(), rows, refused: below }
     }
 }
 

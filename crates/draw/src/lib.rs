@@ -29,7 +29,7 @@ pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
 pub use colour::{ColourError, Rgb, Sight};
 pub use craft::{case_picture, puzzle};
 pub use glow::Glow;
-pub use grid::{Grid, GridWords, Head};
+pub use grid::{CellText, Grid, GridWords, Head};
 pub use handout::{Entry, Handout, Paper, Passage};
 pub use palette::{Palette, PaletteReport, Shade};
 pub use picture::Picture;

@@ -1,6 +1,6 @@
 //! Algorithms and sheets of them: what a row does, and why a search or a fit was not done.
 
-use crate::Voice;
+use crate::{Voice, excerpt};
 use blind::{Conventions, Letters, nearest};
 use cube::{Orbit, Sticker, display_turns};
 use formats::sheet::{MOST_CELLS, MOST_TAKEN, Remark, SheetError};
@@ -76,6 +76,13 @@ impl Voice {
             }
             Verdict::NoCase => self.say("verdict-no-case", &[("named", row.named.as_str().into())]),
         }
+    }
+
+    /// A row of a sheet that is not right: what it is of, what stands there, and what that does.
+    pub fn refused_row(&self, row: &Row, verdict: &Verdict, conventions: &Conventions) -> String {
+        let named = row.case.map_or_else(|| row.named.clone(), |case| self.case(case, conventions));
+        let written = [excerpt(&named), excerpt(&row.algorithm)].join("  ");
+        format!("{}: {}", written.trim(), self.verdict(row, verdict, conventions))
     }
 
     /// Where an algorithm comes from.

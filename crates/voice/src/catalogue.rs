@@ -8,6 +8,7 @@ use num_format::Locale;
 use unic_langid::LanguageIdentifier;
 
 /// The files of a language, those of the screens last.
+#[cfg(feature = "catalogues")]
 macro_rules! files {
     ($tag:literal: $($name:literal)*) => {
         &[$(include_str!(concat!("../locales/", $tag, "/", $name, ".ftl"))),*]
@@ -51,11 +52,11 @@ impl Language {
         }
     }
 
-    /// The file with the texts of the screens; one of [`Language::sources`].
-    pub(crate) const fn screens(self) -> &'static str {
-        match self.sources() {
-            [.., screens] => screens,
-            [] => "",
+    /// Its name, in itself.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::English => "English",
+            Self::German => "Deutsch",
         }
     }
 
@@ -72,7 +73,8 @@ impl Language {
         self.tag().parse().unwrap_or_default()
     }
 
-    /// The files of the language.
+    /// The files of the language, those of the screens last.
+    #[cfg(feature = "catalogues")]
     pub const fn sources(self) -> &'static [&'static str] {
         match self {
             Self::English => files!("en"),
@@ -108,7 +110,12 @@ pub fn excerpt(text: &str) -> Cow<'_, str> {
 pub struct Voice {
     language: Language,
     bundle: FluentBundle<FluentResource>,
+    /// The names of the texts of the screens.
+    screens: Vec<String>,
 }
+
+/// The line of a catalogue in one piece behind which the texts of the screens stand.
+pub const SCREENS: &str = "## screens";
 
 /// The messages of some files.
 pub(crate) fn bundle(language: Language, sources: &[&str]) -> FluentBundle<FluentResource> {
@@ -124,10 +131,46 @@ pub(crate) fn bundle(language: Language, sources: &[&str]) -> FluentBundle<Fluen
     bundle
 }
 
+/// The names of the messages of a file.
+fn names(file: &str) -> Vec<String> {
+    let message = |line: &str| {
+        let (name, _) = line.split_once(" =")?;
+        name.bytes().all(|sign| sign.is_ascii_alphanumeric() || sign == b'-').then(|| name.to_owned())
+    };
+    file.lines().filter_map(message).collect()
+}
+
 impl Voice {
-    /// The voice of a language.
+    /// The voice of a language, from the catalogue inside.
+    #[cfg(feature = "catalogues")]
     pub fn new(language: Language) -> Self {
-        Self { language, bundle: bundle(language, language.sources()) }
+        Self::of_files(language, language.sources())
+    }
+
+    /// The voice of a language whose catalogue comes in one piece: all files, before the last, which has the texts of the screens, the
+    /// line [`SCREENS`]. What is no message is passed over.
+    ///
+    /// ```
+    /// use voice::{Language, Voice};
+    /// let voice = Voice::taught(Language::German, "list-and = { $first } und { $last }\n## screens\nnav-why = Warum\n");
+    /// assert_eq!(voice.list(&["a".to_owned(), "b".to_owned()]), "a und b");
+    /// assert_eq!(voice.screen_texts()["nav-why"], "Warum");
+    /// ```
+    pub fn taught(language: Language, catalogue: &str) -> Self {
+        match catalogue.split_once(SCREENS) {
+            Some((sentences, screens)) => Self::of_files(language, &[sentences, screens]),
+            None => Self::of_files(language, &[catalogue, ""]),
+        }
+    }
+
+    fn of_files(language: Language, files: &[&str]) -> Self {
+        let screens = files.last().map_or_else(Vec::new, |screens| names(screens));
+        Self { language, bundle: bundle(language, files), screens }
+    }
+
+    /// The names of the texts of the screens.
+    pub(crate) fn screens(&self) -> &[String] {
+        &self.screens
     }
 
     /// Its language.

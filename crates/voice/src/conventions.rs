@@ -39,6 +39,14 @@ impl Voice {
                 );
                 said + &self.meant(meant.as_deref())
             }
+            Problem::NoMethodFor { word, orbit, known } => self.say(
+                "toml-no-method-for",
+                &[
+                    ("word", word.as_str().into()),
+                    ("kinds", self.kinds(*orbit).into()),
+                    ("known", self.either(known).into()),
+                ],
+            ),
             Problem::NoSticker { word, orbit, meant } => {
                 let said = self.say(
                     "toml-no-sticker",

@@ -19,6 +19,7 @@ mod check;
 mod conventions;
 mod documents;
 mod fault;
+#[cfg(feature = "catalogues")]
 mod help;
 mod method;
 mod notation;
@@ -31,6 +32,7 @@ mod screens;
 mod views;
 mod why;
 
-pub use catalogue::{Language, Voice, excerpt};
+pub use catalogue::{Language, SCREENS, Voice, excerpt};
 pub use check::MOST_SLIPS;
+#[cfg(feature = "catalogues")]
 pub use help::Help;

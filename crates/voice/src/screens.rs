@@ -14,14 +14,7 @@ impl Voice {
     /// assert_eq!(texts["nav-why"], "Warum");
     /// ```
     pub fn screen_texts(&self) -> BTreeMap<String, String> {
-        let parsed = match fluent_syntax::parser::parse(self.language().screens()) {
-            Ok(parsed) | Err((parsed, _)) => parsed,
-        };
-        let names = parsed.body.into_iter().filter_map(|entry| match entry {
-            fluent_syntax::ast::Entry::Message(message) => Some(message.id.name),
-            _ => None,
-        });
-        names.map(|name| (name.to_owned(), self.word(name))).collect()
+        self.screens().iter().map(|name| (name.clone(), self.word(name))).collect()
     }
 }
 

@@ -11,7 +11,7 @@ use std::io::{BufWriter, Write, stdout};
 use asked::{Pages, Said};
 use serde_json::json;
 use wasm::Engine;
-use wasm::methods::{FIRST, REST};
+use wasm::methods::{DEEP, FIRST, REST};
 
 fn main() -> std::io::Result<()> {
     let mut numbers = std::env::args().skip(1).filter_map(|word| word.parse::<u64>().ok());
@@ -19,7 +19,8 @@ fn main() -> std::io::Result<()> {
     let mut out = BufWriter::new(stdout().lock());
     let mut pages = Pages::new(seed);
     let mut engine = Engine::default();
-    let all = FIRST.iter().map(|&name| ("first", name)).chain(REST.iter().map(|&name| ("rest", name)));
+    let modules = [("first", FIRST), ("rest", REST), ("deep", DEEP)];
+    let all = modules.into_iter().flat_map(|(module, names)| names.iter().map(move |&name| (module, name)));
     for (module, method) in all {
         for said in (0..count).flat_map(|_| pages.say(method)).collect::<Vec<_>>() {
             match said {

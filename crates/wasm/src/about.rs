@@ -1,7 +1,6 @@
 //! What the engine is.
 
 use serde::Serialize;
-use voice::Voice;
 
 /// Version and languages.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -25,6 +24,6 @@ pub struct Language {
 
 pub(crate) fn about() -> About {
     let languages = voice::Language::ALL
-        .map(|language| Language { code: language.tag(), name: Voice::new(language).word("language-name") });
+        .map(|language| Language { code: language.tag(), name: language.name().to_owned() });
     About { version: env!("CARGO_PKG_VERSION"), languages: languages.into() }
 }

@@ -90,7 +90,7 @@ pub enum Form {
     Csv,
     /// The algorithms of the buffer as a table, those that are not right behind the others and marked.
     Markdown,
-    /// The right ones as a grid to print.
+    /// The algorithms of the buffer as a grid to print, those that are not right marked and told below.
     Html,
 }
 
@@ -168,8 +168,10 @@ pub(crate) fn export(call: &mut Call<'_>, exported: &Exported) -> Result<SheetFi
                 title: voice.grid_title(orbit, buffer, &conventions.kind(orbit).letters),
                 language: voice.language().tag().to_owned(),
                 corner: voice.word("grid-first-second"),
+                refused: voice.word("grid-refused"),
             };
-            let text = Grid::of(sheet, orbit, buffer, conventions, words).html();
+            let refused = |row: &Row, verdict: &Verdict| voice.refused_row(row, verdict, conventions);
+            let text = Grid::of(sheet, orbit, buffer, conventions, words, refused).html();
             SheetFile { name: format!("{stem}.html"), text, media: "text/html" }
         }
     })

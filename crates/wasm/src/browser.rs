@@ -21,10 +21,31 @@ impl Worker {
         Worker::default()
     }
 
+    /// Takes in the catalogue of a language, in one piece.
+    pub fn teach(&mut self, language: &str, catalogue: &str) {
+        self.engine.teach(language, catalogue);
+    }
+
     /// Takes in a document: what it is (`conventions`, `sheet`, `puzzle`), what the page calls it, which state of it, and what is in
     /// it. Requests name it by handle and revision.
     pub fn put(&mut self, kind: &str, handle: &str, revision: u32, text: &str) {
         self.engine.put(kind, handle, revision, text);
+    }
+
+    /// Whether a request would have tables made that may have been kept.
+    #[wasm_bindgen(js_name = lacksTables)]
+    pub fn lacks_tables(&mut self, method: &str, arguments: &str) -> bool {
+        self.engine.lacks_tables(method, arguments)
+    }
+
+    /// The tables that were made, to be kept.
+    pub fn tables(&self) -> Option<Vec<u8>> {
+        self.engine.tables()
+    }
+
+    /// Takes tables that were kept by this very module.
+    pub fn restore(&mut self, bytes: &[u8]) {
+        self.engine.restore(bytes);
     }
 
     /// Answers one request. `arguments` and the answer are JSON; `report` is called with JSON of a `Progress` as long

@@ -90,7 +90,7 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
         return made(voice, &situation, given, &asked.moves);
     }
     if noted && asked.parity == Some(false) {
-        return Err(Failure::new(voice.word("check-parity-twice")));
+        return Err(Failure::new(voice.word("page-parity-twice")));
     }
     let conventions = solver.conventions();
     let content = &situation.content;

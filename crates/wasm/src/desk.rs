@@ -60,6 +60,10 @@ impl Default for Desk {
     }
 }
 
+/// Whether documents may be files as people write them. Only one module can read these; it writes all that is kept as JSON. What it cannot
+/// read stays a file, and is told where conventions are opened.
+const READS_FILES: bool = cfg!(feature = "rest");
+
 impl Desk {
     /// A document that was told.
     pub fn document(&mut self, kind: DocumentKind, name: &DocumentName) -> Result<Rc<Document>, Failure> {
@@ -72,9 +76,13 @@ impl Desk {
         let edition = document.edition;
         let text = document.text(voice, DocumentKind::Conventions)?;
         let conventions = self.conventions.or_make(edition, || {
-            formats::conventions::read_either(text)
-                .map(Rc::new)
-                .map_err(|error| Failure::new(voice.conventions_error(&error)))
+            let read = if READS_FILES {
+                formats::conventions::read_either(text)
+            } else {
+                let kept = formats::conventions::read_kept(text);
+                kept.ok_or_else(|| Failure::new(voice.word("conventions-unread")))?
+            };
+            read.map(Rc::new).map_err(|error| Failure::new(voice.conventions_error(&error)))
         })?;
         Ok(ReadConventions { edition, conventions })
     }
@@ -92,7 +100,13 @@ impl Desk {
         let document = self.document(DocumentKind::Sheet, name)?;
         let text = document.text(voice, DocumentKind::Sheet)?;
         let sheet = self.sheets.or_make((read.edition, document.edition), || {
-            formats::sheet::kept(text).map(Rc::new).map_err(|error| Failure::new(voice.sheet_error(&error)))
+            let read = if READS_FILES {
+                formats::sheet::kept(text)
+            } else {
+                let kept = formats::sheet::kept_now(text);
+                kept.ok_or_else(|| Failure::new(voice.word("sheet-unread")))?
+            };
+            read.map(Rc::new).map_err(|error| Failure::new(voice.sheet_error(&error)))
         })?;
         Ok(ReadSheet { edition: Some(document.edition), sheet })
     }

@@ -7,9 +7,10 @@
 //! What requests are about is told once a change as a document ([`Engine::put`]) and named in them by handle and revision; what is
 //! made from documents is kept as long as they are.
 //!
-//! The crate is built twice for a site, as two modules. With the feature `first` alone it answers what the first screen needs;
-//! with `rest` alone, everything else, which a page loads when it has nothing else to do or when it is first asked for. What no
-//! answer of a module uses the linker leaves out. Programs and tests have both.
+//! The crate is built three times for a site, as three modules. With the feature `first` alone it answers what the first screen needs;
+//! with `rest` alone what changes conventions and sheets and reads files; with `deep` alone what looks into an attempt and
+//! draws scrambles. The two latter a page loads when it has nothing else to do or when they are first asked for. What no answer of a module uses
+//! the linker leaves out. Programs and tests have all.
 //!
 //! ```
 //! let mut engine = wasm::Engine::default();
@@ -46,6 +47,7 @@ pub mod sequence;
 pub mod sheet;
 pub mod situation;
 pub mod subject;
+mod tables;
 pub mod texts;
 mod told;
 pub mod trace;

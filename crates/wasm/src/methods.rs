@@ -13,14 +13,26 @@ use crate::{
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
+#[derive(Default)]
 pub struct Engine {
-    voice: Voice,
-    desk: Desk,
+    speech: Speech,
+    pub(crate) desk: Desk,
 }
 
-impl Default for Engine {
-    fn default() -> Engine {
-        Engine { voice: Voice::new(Language::default()), desk: Desk::default() }
+/// What says things: the catalogues that were told or are inside, each read once.
+#[derive(Default)]
+struct Speech(Vec<Voice>);
+
+impl Speech {
+    /// The voice of a language.
+    fn voice(&mut self, language: Language) -> Option<&Voice> {
+        let known = self.0.iter().position(|voice| voice.language() == language);
+        #[cfg(feature = "catalogues")]
+        let known = known.or_else(|| {
+            self.0.push(Voice::new(language));
+            Some(self.0.len() - 1)
+        });
+        self.0.get(known?)
     }
 }
 
@@ -60,10 +72,13 @@ impl Engine {
         report: &mut dyn FnMut(Progress),
     ) -> Result<String, Failure> {
         let language = Language::from_tag(language).unwrap_or_default();
-        if self.voice.language() != language {
-            self.voice = Voice::new(language);
-        }
-        let mut call = Call { voice: &self.voice, report, desk: &mut self.desk };
+        let Some(voice) = self.speech.voice(language) else {
+            return Err(Failure::new(format!(
+                "The texts of the language \"{}\" were not told.",
+                language.tag()
+            )));
+        };
+        let mut call = Call { voice, report, desk: &mut self.desk };
         let mut found = None;
         if cfg!(feature = "first") {
             found = first(&mut call, method, arguments);
@@ -71,7 +86,19 @@ impl Engine {
         if cfg!(feature = "rest") && found.is_none() {
             found = rest(&mut call, method, arguments);
         }
+        if cfg!(feature = "deep") && found.is_none() {
+            found = deep(&mut call, method, arguments);
+        }
         found.unwrap_or_else(|| Err(Failure::new(format!("The engine has no method \"{method}\"."))))
+    }
+
+    /// Takes in the catalogue of a language, in the form of [`Voice::taught`]; one that is there is replaced. A language that is none is
+    /// passed over.
+    pub fn teach(&mut self, language: &str, catalogue: &str) {
+        if let Some(language) = Language::from_tag(language) {
+            self.speech.0.retain(|voice| voice.language() != language);
+            self.speech.0.push(Voice::taught(language, catalogue));
+        }
     }
 
     /// Takes in a document that requests then name by handle and revision. A kind that is none is passed over: whoever names such
@@ -87,18 +114,12 @@ impl Engine {
 methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
-    /// The conditions of lessons for a size.
-    "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
     "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
-    /// The net with a sticker painted.
-    "paint": paint::Brush => paint::Painted, |call, brush| paint::paint(call, &brush);
     /// The puzzle as it is held, perhaps with a letter of the memo shown.
     "picture": picture::Wanted => look::Drawn, |call, wanted| picture::picture(call, &wanted);
     /// The execution as a time line.
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
-    /// A record of the browser in its present form.
-    "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
     /// Cube and thread in one picture, for the pixels that there are.
     "scene": scene::WantedScene => scene::DrawnScene, |call, wanted| scene::scene(call, &wanted);
     /// Reads a sequence of moves, or says where it is none.
@@ -119,12 +140,8 @@ methods! { rest, REST, visit_rest;
     "case": case::OfSheet => case::Case, |call, of| case::case(call, &of);
     /// A sheet as a grid.
     "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
-    /// Whether a memo, or moves that were made, are right.
-    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
-    /// A random scramble that meets a condition.
-    "conditional": condition::ConditionalDraw => scramble::RandomScramble, |call, draw| condition::conditional(call, &draw);
     /// A sheet as a file.
     "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
     /// The easiest algorithms for a case, by search.
@@ -135,14 +152,28 @@ methods! { rest, REST, visit_rest;
     "link": link::LessonSetting => link::LinkPart, |_, setting| Ok(link::write(setting));
     /// What an address of any version carries of a lesson.
     "linked": link::Address => link::LessonSetting, |call, address| link::read(call, &address);
-    /// A page for pupils and a sheet of exercises.
-    "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
+    /// The net with a sticker painted.
+    "paint": paint::Brush => paint::Painted, |call, brush| paint::paint(call, &brush);
     /// Pictures of cases.
     "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
-    /// A random scramble.
-    "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
+    /// A record of the browser in its present form.
+    "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
     /// A case at a moment of an algorithm, perhaps in the middle of a turn.
     "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
+}
+
+// What looks into an attempt, and scrambles that are drawn. It may take long, so it holds nothing else up.
+methods! { deep, DEEP, visit_deep;
+    /// Whether a memo, or moves that were made, are right.
+    "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
+    /// A random scramble that meets a condition.
+    "conditional": condition::ConditionalDraw => scramble::RandomScramble, |call, draw| condition::conditional(call, &draw);
+    /// A page for pupils and a sheet of exercises.
+    "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
+    /// The conditions of lessons for a size.
+    "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
+    /// A random scramble.
+    "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
     /// The slips that explain how an attempt came out.
     "why": why::Attempt => why::Told, |call, attempt| why::explain(call, &attempt);
 }

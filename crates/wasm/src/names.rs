@@ -9,7 +9,7 @@ use crate::{Failure, Place};
 /// The size with so many layers.
 pub(crate) fn size(voice: &Voice, layers: u8) -> Result<Size, Failure> {
     Size::new(layers)
-        .ok_or_else(|| Failure::new(voice.say("no-such-puzzle", &[("text", u32::from(layers).into())])))
+        .ok_or_else(|| Failure::new(voice.say("size-unknown", &[("layers", u32::from(layers).into())])))
 }
 
 /// The kind of piece with a name.

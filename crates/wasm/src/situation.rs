@@ -45,7 +45,7 @@ pub(crate) fn facelets(voice: &Voice, text: &str, size: Size) -> Result<Facelets
         return Ok(facelets);
     }
     let blanks = [("found", facelets.size().to_string().into()), ("size", size.to_string().into())];
-    Err(Failure::new(voice.say("facelets-other-size", &blanks)))
+    Err(Failure::new(voice.say("facelets-not-of-size", &blanks)))
 }
 
 /// The state that a scramble or the colours of the stickers stand for.

@@ -18,6 +18,11 @@ pub(crate) struct Document {
 }
 
 impl Document {
+    /// What is in it, if it could be read.
+    pub fn content(&self) -> Option<&str> {
+        self.text.as_deref()
+    }
+
     /// What is in it, or that it is too long to be read.
     pub fn text(&self, voice: &Voice, kind: DocumentKind) -> Result<&str, Failure> {
         self.text.as_deref().ok_or_else(|| {

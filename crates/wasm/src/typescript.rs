@@ -10,7 +10,7 @@ use ts_rs::{Config, TS, TypeVisitor};
 use voice::{Language, Voice};
 
 use crate::call::Progress;
-use crate::methods::{FIRST, REST, visit_first, visit_rest};
+use crate::methods::{DEEP, FIRST, REST, visit_deep, visit_first, visit_rest};
 use crate::{DocumentKind, Failure, PuzzleContent};
 
 /// Is shown each method of the table.
@@ -62,6 +62,7 @@ fn types() -> String {
     let mut all = Declarations { config, types: BTreeMap::new(), methods: String::new() };
     visit_first(&mut all);
     visit_rest(&mut all);
+    visit_deep(&mut all);
     TypeVisitor::visit::<Progress>(&mut all);
     TypeVisitor::visit::<Failure>(&mut all);
     TypeVisitor::visit::<DocumentKind>(&mut all);
@@ -87,6 +88,7 @@ fn types() -> String {
 fn modules() -> String {
     let mut all: Vec<(&str, &str)> = FIRST.iter().map(|&name| (name, "first")).collect();
     all.extend(REST.iter().map(|&name| (name, "rest")));
+    all.extend(DEEP.iter().map(|&name| (name, "deep")));
     all.sort_unstable();
     let lines = all.iter().fold(String::new(), |mut lines, (name, module)| {
         writeln!(lines, "  {name}: \"{module}\",").unwrap();
@@ -95,8 +97,8 @@ fn modules() -> String {
     format!(
         "// Written from the Rust side (crates/wasm); a test there fails when this file is stale.\n\n\
          import type {{ Methods }} from \"./types\";\n\n\
-         /** The two modules of the engine: what the first screen needs, and the rest. */\n\
-         export type ModuleName = \"first\" | \"rest\";\n\n\
+         /** The modules of the engine: what the first screen needs; the rest; what looks into an attempt and draws scrambles. */\n\
+         export type ModuleName = \"first\" | \"rest\" | \"deep\";\n\n\
          /** Which module answers a method. */\n\
          export const MODULE_OF: Record<keyof Methods, ModuleName> = {{\n{lines}}};\n"
     )
@@ -140,7 +142,7 @@ fn the_committed_modules_are_those_of_the_table() {
 
 #[test]
 fn no_method_stands_twice() {
-    let mut all: Vec<&str> = FIRST.iter().chain(REST).copied().collect();
+    let mut all: Vec<&str> = FIRST.iter().chain(REST).chain(DEEP).copied().collect();
     let count = all.len();
     all.sort_unstable();
     all.dedup();

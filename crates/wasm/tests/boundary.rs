@@ -5,7 +5,7 @@ mod asked;
 use std::collections::BTreeMap;
 
 use asked::{Pages, Said};
-use wasm::methods::{FIRST, REST};
+use wasm::methods::{DEEP, FIRST, REST};
 use wasm::{Engine, Failure};
 
 /// Requests of each method.
@@ -30,7 +30,7 @@ fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
     // Views, failures.
     let mut tally: BTreeMap<&str, [usize; 2]> = BTreeMap::new();
     let (mut one, mut other) = (Engine::default(), Engine::default());
-    for (number, method) in FIRST.iter().chain(REST).enumerate() {
+    for (number, method) in FIRST.iter().chain(REST).chain(DEEP).enumerate() {
         // A method more does not change what the others are asked.
         let mut pages = Pages::new(20_261_128 + 1_000 * number as u64);
         for drawn in 0..4 * OF_EACH {

@@ -122,7 +122,9 @@ fn every_size_is_traced_and_bigger_ones_say_what_is_not_there_yet() {
     }
     for size in [0, 1, 8, 255] {
         assert!(
-            page.ask("random", &json!({ "size": size, "seed": [0, 1] })).unwrap_err().contains("no puzzle")
+            page.ask("random", &json!({ "size": size, "seed": [0, 1] }))
+                .unwrap_err()
+                .contains("2 to 7 layers")
         );
     }
 }
@@ -422,7 +424,7 @@ fn a_move_left_out_is_among_the_explanations() {
 fn what_is_no_puzzle_is_said() {
     let mut page = Page::default();
     for (key, value, sentence) in [
-        ("size", json!(9), "no puzzle"),
+        ("size", json!(9), "2 to 7 layers"),
         ("scramble", json!("R U K"), "column 5"),
         ("facelets", json!("UUUU"), "fit no cube"),
         ("facelets", json!("UUUULLLLFFFFRRRRBBBBDDDD"), "2x2"),

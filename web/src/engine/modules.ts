@@ -2,8 +2,8 @@
 
 import type { Methods } from "./types";
 
-/** The two modules of the engine: what the first screen needs, and the rest. */
-export type ModuleName = "first" | "rest";
+/** The modules of the engine: what the first screen needs; the rest; what looks into an attempt and draws scrambles. */
+export type ModuleName = "first" | "rest" | "deep";
 
 /** Which module answers a method. */
 export const MODULE_OF: Record<keyof Methods, ModuleName> = {
@@ -11,28 +11,28 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   amend: "rest",
   case: "rest",
   cases: "rest",
-  check: "rest",
-  conditional: "rest",
+  check: "deep",
+  conditional: "deep",
   conventions: "rest",
   export: "rest",
   find: "rest",
   import: "rest",
-  lesson: "rest",
-  lessons: "first",
+  lesson: "deep",
+  lessons: "deep",
   link: "rest",
   linked: "rest",
   moment: "first",
-  paint: "first",
+  paint: "rest",
   picture: "first",
   pictures: "rest",
   play: "first",
-  random: "rest",
-  renew: "first",
+  random: "deep",
+  renew: "rest",
   scene: "first",
   sequence: "first",
   texts: "first",
   thread: "first",
   trace: "first",
   turned: "rest",
-  why: "rest",
+  why: "deep",
 };

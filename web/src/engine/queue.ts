@@ -66,6 +66,7 @@ export class WorkerQueue {
   #waiting: Request[] = [];
   #atWork: Request | null = null;
   #nextId = 1;
+  #language: string | null = null;
 
   constructor(makeWorker: () => Worker) {
     this.#makeWorker = makeWorker;
@@ -82,6 +83,12 @@ export class WorkerQueue {
     this.#loading = loading;
     this.#start();
     return loading;
+  }
+
+  /** In which language the next requests will be: its texts are fetched while the module loads. */
+  speak(language: string) {
+    this.#language = language;
+    this.#tell({ kind: "speak", language });
   }
 
   ask(method: string, args: unknown, language: string, options: AskOptions): Promise<never> {
@@ -135,6 +142,7 @@ export class WorkerQueue {
       else this.#unable("the worker cannot be loaded");
     });
     this.#tell({ kind: "start", module: this.#module });
+    if (this.#language !== null) this.#tell({ kind: "speak", language: this.#language });
   }
 
   #end() {
@@ -228,6 +236,8 @@ export class WorkerQueue {
     this.#end();
     this.#loading = null;
     this.#settle?.reject(error);
+    this.#atWork?.reject(error);
+    this.#atWork = null;
     for (const request of this.#waiting.splice(0)) request.reject(error);
   }
 

@@ -1989,18 +1989,12 @@ kept: boolean, };
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
-  /** The conditions of lessons for a size. */
-  lessons: { arguments: OfSize; view: Array<Ready> };
   /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
   moment: { arguments: Moment; view: Drawn };
-  /** The net with a sticker painted. */
-  paint: { arguments: Brush; view: Painted };
   /** The puzzle as it is held, perhaps with a letter of the memo shown. */
   picture: { arguments: Wanted; view: Drawn };
   /** The execution as a time line. */
   play: { arguments: Puzzle; view: TimeLine };
-  /** A record of the browser in its present form. */
-  renew: { arguments: FoundRecord; view: Renewed };
   /** Cube and thread in one picture, for the pixels that there are. */
   scene: { arguments: WantedScene; view: DrawnScene };
   /** Reads a sequence of moves, or says where it is none. */
@@ -2017,12 +2011,8 @@ export interface Methods {
   case: { arguments: OfSheet; view: Case };
   /** A sheet as a grid. */
   cases: { arguments: Filtered; view: Cases };
-  /** Whether a memo, or moves that were made, are right. */
-  check: { arguments: ToCheck; view: Checked };
   /** Conventions as they are shown, perhaps after a change. */
   conventions: { arguments: Edited; view: Settled };
-  /** A random scramble that meets a condition. */
-  conditional: { arguments: ConditionalDraw; view: RandomScramble };
   /** A sheet as a file. */
   export: { arguments: Exported; view: SheetFile };
   /** The easiest algorithms for a case, by search. */
@@ -2033,14 +2023,24 @@ export interface Methods {
   link: { arguments: LessonSetting; view: LinkPart };
   /** What an address of any version carries of a lesson. */
   linked: { arguments: Address; view: LessonSetting };
-  /** A page for pupils and a sheet of exercises. */
-  lesson: { arguments: Plan; view: Lesson };
+  /** The net with a sticker painted. */
+  paint: { arguments: Brush; view: Painted };
   /** Pictures of cases. */
   pictures: { arguments: Pictured; view: Array<string> };
-  /** A random scramble. */
-  random: { arguments: Draw; view: RandomScramble };
+  /** A record of the browser in its present form. */
+  renew: { arguments: FoundRecord; view: Renewed };
   /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
   turned: { arguments: Turned; view: Drawn };
+  /** Whether a memo, or moves that were made, are right. */
+  check: { arguments: ToCheck; view: Checked };
+  /** A random scramble that meets a condition. */
+  conditional: { arguments: ConditionalDraw; view: RandomScramble };
+  /** A page for pupils and a sheet of exercises. */
+  lesson: { arguments: Plan; view: Lesson };
+  /** The conditions of lessons for a size. */
+  lessons: { arguments: OfSize; view: Array<Ready> };
+  /** A random scramble. */
+  random: { arguments: Draw; view: RandomScramble };
   /** The slips that explain how an attempt came out. */
   why: { arguments: Attempt; view: Told };
 }
@@ -2158,7 +2158,6 @@ export type TextName =
   | "input-label"
   | "input-scramble"
   | "knot"
-  | "language-name"
   | "lesson-choose"
   | "lesson-empty"
   | "lesson-purpose"

@@ -106,12 +106,37 @@ describe("the queue of requests", () => {
   test("each module has a worker, started when it is first asked", async () => {
     const { client, worker } = byHand();
     const long = client.ask("lesson", {} as never);
-    expect(HandWorker.made.map(({ module }) => module)).toEqual(["rest"]);
+    expect(HandWorker.made.map(({ module }) => module)).toEqual(["deep"]);
     const short = client.ask("about", {});
     worker("first").say({ kind: "view", id: 1, view });
     expect(await short).toEqual(view);
-    worker("rest").say({ kind: "failure", id: 1, failure: refused });
+    worker("deep").say({ kind: "failure", id: 1, failure: refused });
     await expect(long).rejects.toBeInstanceOf(Refusal);
+  });
+});
+
+describe("the language of requests", () => {
+  test("is told each worker that is there, and one that is started later at once", async () => {
+    const { client, worker } = byHand();
+    const first = client.ask("about", {});
+    client.language = "de";
+    client.language = "de";
+    const spoken = ({ heard }: HandWorker) => heard.filter((message) => message.kind === "speak");
+    expect(spoken(worker("first"))).toEqual([{ kind: "speak", language: "de" }]);
+    void client.load("deep");
+    expect(worker("deep").heard.map(({ kind }) => kind)).toEqual(["start", "speak"]);
+    worker("first").say({ kind: "view", id: 1, view });
+    await first;
+  });
+
+  test("a worker that cannot load its texts tells whoever asked", async () => {
+    const { client, worker } = byHand();
+    const asked = client.ask("about", {});
+    worker().say({ kind: "unable", reason: "the texts cannot be loaded: 404" });
+    await expect(asked).rejects.toBeInstanceOf(EngineNotLoaded);
+    const again = client.ask("about", {});
+    worker().say({ kind: "view", id: 2, view });
+    expect(await again).toEqual(view);
   });
 });
 
@@ -157,17 +182,17 @@ describe("a worker that ends", () => {
   test("that cannot be loaded is told, and tried again by the next who asks", async () => {
     const { client, worker } = byHand();
     HandWorker.loads = false;
-    await expect(client.load("rest")).rejects.toBeInstanceOf(EngineNotLoaded);
+    await expect(client.load("deep")).rejects.toBeInstanceOf(EngineNotLoaded);
     await expect(client.ask("lesson", {} as never)).rejects.toBeInstanceOf(EngineNotLoaded);
     HandWorker.loads = true;
     const asked = client.ask("lesson", {} as never);
-    worker("rest").say({ kind: "view", id: 2, view: { title: "x" } });
+    worker("deep").say({ kind: "view", id: 2, view: { title: "x" } });
     expect(await asked).toEqual({ title: "x" });
   });
 });
 
 describe("documents", () => {
-  const brush = (shelf: Shelf, content: string) => ({ size: 3, conventions: shelf.of(content), facelets: "", cell: "", colour: "" });
+  const typed = (shelf: Shelf, content: string) => ({ size: 3, conventions: shelf.of(content), text: "R U" });
   const answer = (worker: HandWorker) => {
     const { id } = worker.requests.at(-1)!;
     worker.say({ kind: "view", id, view: {} });
@@ -200,7 +225,7 @@ describe("documents", () => {
     const { client, worker } = byHand();
     const shelf = new Shelf("conventions", "own");
     for (const content of ["a", "a", "b", "a"]) {
-      const asked = client.ask("paint", brush(shelf, content));
+      const asked = client.ask("sequence", typed(shelf, content));
       answer(worker());
       await asked;
     }
@@ -211,7 +236,7 @@ describe("documents", () => {
   test("what the engine no longer has is told again, and the question asked again", async () => {
     const { client, worker } = byHand();
     const shelf = new Shelf("conventions", "own");
-    const asked = client.ask("paint", brush(shelf, "a"));
+    const asked = client.ask("sequence", typed(shelf, "a"));
     const missing = { handle: "own", revision: 1 };
     worker().say({ kind: "failure", id: 1, failure: { sentence: "What?", place: null, missing } });
     expect(worker().told).toHaveLength(2);
@@ -219,7 +244,7 @@ describe("documents", () => {
     worker().say({ kind: "view", id: 1, view: {} });
     expect(await asked).toEqual({});
     // It is of no use to ask for ever.
-    const never = client.ask("paint", brush(shelf, "a"));
+    const never = client.ask("sequence", typed(shelf, "a"));
     for (let time = 0; time < 2; time += 1) {
       worker().say({ kind: "failure", id: 2, failure: { sentence: "What?", place: null, missing } });
     }
@@ -229,7 +254,7 @@ describe("documents", () => {
   test("a new worker is told everything anew", async () => {
     const { client, worker } = byHand();
     const shelf = new Shelf("conventions", "own");
-    const asked = client.ask("paint", brush(shelf, "a"));
+    const asked = client.ask("sequence", typed(shelf, "a"));
     worker().say({ kind: "broken", id: 1, reason: "unreachable" });
     expect(worker().told.map(({ content }) => content)).toEqual(["a"]);
     answer(worker());

@@ -9,7 +9,7 @@ import { expect, test } from "@playwright/test";
 /** A document that is told, or a request with what this machine's engine answers. */
 type Line =
   | { kind: string; handle: string; revision: number; content: string }
-  | { asked: [module: "first" | "rest", method: string, language: string, text: string]; view: unknown; failure: unknown };
+  | { asked: [module: "first" | "rest" | "deep", method: string, language: string, text: string]; view: unknown; failure: unknown };
 
 const SITE = new URL("../../../out/site/assets", import.meta.url);
 
@@ -22,8 +22,8 @@ test("every method answers in the browser as it does on this machine", async ({ 
     maxBuffer: 1 << 28,
   });
   const lines = written.trim().split("\n").map((line) => JSON.parse(line) as Line);
-  const scripts = (await readdir(SITE)).filter((name) => /^(first|rest)-worker-.*\.js$/.test(name));
-  expect(scripts).toHaveLength(2);
+  const scripts = (await readdir(SITE)).filter((name) => /^(first|rest|deep)-worker-.*\.js$/.test(name));
+  expect(scripts).toHaveLength(3);
 
   await page.goto("./");
   const answers = await page.evaluate(
@@ -42,7 +42,7 @@ test("every method answers in the browser as it does on this machine", async ({ 
         if (ready.kind !== "ready") throw new Error(`${name}: ${ready.reason}`);
         return { tell: (message: unknown) => worker.postMessage(message), ask };
       };
-      const workers = { first: await started("first"), rest: await started("rest") };
+      const workers = { first: await started("first"), rest: await started("rest"), deep: await started("deep") };
       const answers = [];
       for (const [id, line] of lines.entries()) {
         if ("content" in line) {

@@ -4,6 +4,7 @@ use super::count::{Class, adding_to_nothing};
 use super::space::KindSpace;
 use crate::condition::Part;
 use cube::{Perm, Sticker};
+use num_bigint::BigUint;
 use rand::Rng;
 use search::random::shuffle;
 
@@ -17,6 +18,26 @@ pub(crate) fn below(bound: u128, generator: &mut impl Rng) -> u128 {
     loop {
         let drawn = (u128::from(generator.next_u64()) << 64 | u128::from(generator.next_u64())) & mask;
         if drawn < bound {
+            return drawn;
+        }
+    }
+}
+
+/// The same of a number of any length.
+pub(crate) fn below_large(bound: &BigUint, generator: &mut impl Rng) -> BigUint {
+    if let Ok(small) = u128::try_from(bound) {
+        return below(small, generator).into();
+    }
+    // Numbers of as few bits as hold the bound, as above.
+    let words = bound.bits().div_ceil(32) as usize;
+    let spare = 32 * words as u64 - (bound - 1_u8).bits();
+    loop {
+        let mut drawn: Vec<u32> = (0..words).map(|_| generator.next_u32()).collect();
+        if let Some(highest) = drawn.last_mut() {
+            *highest = if spare >= 32 { 0 } else { *highest >> spare };
+        }
+        let drawn = BigUint::new(drawn);
+        if drawn < *bound {
             return drawn;
         }
     }

@@ -5,6 +5,7 @@
 //! with theirs, so that a condition is decided once for a great many states. What the letters of a memo are is counted by
 //! [`occur`]; drawing, such tests are met by drawing again within the classes.
 
+mod alike;
 mod count;
 mod draw;
 mod occur;
@@ -18,9 +19,8 @@ pub use space::Lying;
 
 use crate::condition::{Condition, Feature};
 use blind::{Conventions, Solver};
-use count::factorial;
-use cube::{Claim, Face, NotProven, Orbit, OrbitMap, Rotation, Size, State};
-use draw::below;
+use cube::{Claim, NotProven, Orbit, OrbitMap, Rotation, Size, State};
+use draw::below_large;
 use num_bigint::BigUint;
 use rand::Rng;
 use search::scramble::ScrambleError;
@@ -29,13 +29,13 @@ use table::{Row, Table};
 use thiserror::Error;
 
 /// How many states meet a condition.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Matching {
     /// Exactly so many.
-    Exact(u128),
+    Exact(BigUint),
     /// At most so many; see [`Sampler::estimate`]. So it is where letters are asked for and breaks are chosen by what they
-    /// cost, where too many different letters are asked for together, and where figures of pieces that look alike are asked for.
-    AtMost(u128),
+    /// cost, where too many different letters are asked for together, and where letters of pieces that look alike are asked for.
+    AtMost(BigUint),
 }
 
 /// A share found by trying, with bounds.
@@ -78,8 +78,8 @@ pub enum DrawError {
 /// let two_twists = Feature::Of(Orbit::Corner, Aspect::Turned).is(2);
 /// let condition = Condition::new(Size::TWO, two_twists).unwrap();
 /// let sampler = Sampler::new(&condition, Lying::Scrambled, &solver).unwrap();
-/// assert_eq!(sampler.total(), 3_674_160);
-/// assert!(matches!(sampler.matching(), Matching::Exact(found) if found > 0));
+/// assert_eq!(sampler.total(), 3_674_160_u32.into());
+/// assert!(matches!(sampler.matching(), Matching::Exact(found) if found > 0_u32.into()));
 /// let mut generator = search::random::seeded(1);
 /// let state = sampler.draw(&mut generator, &mut |_| true).unwrap();
 /// assert!(condition.holds(&solver.memo(&state).unwrap()));
@@ -90,15 +90,16 @@ pub struct Sampler<'a> {
     tables: Tables,
     /// Rows of each kind that go together, and how many states they and those before them hold.
     combinations: Vec<Combination>,
-    total: u128,
+    /// Not counted with what nothing is asked of.
+    total: BigUint,
 }
 
 /// A row of each kind's table, by its number.
 type Rows = OrbitMap<u32>;
 
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 struct Combination {
-    up_to: u128,
+    up_to: BigUint,
     rows: Rows,
     /// Whether all its states meet the condition.
     certain: bool,
@@ -120,7 +121,12 @@ fn tables(condition: &Condition, lying: Lying, solver: &Solver, sum_free: &[Orbi
 }
 
 /// Calls for each combination of rows, one of each kind, whose parities go together (or for all).
-fn each_combination(tables: &Tables, solver: &Solver, parity_free: bool, see: &mut dyn FnMut(&Rows, u128)) {
+fn each_combination(
+    tables: &Tables,
+    solver: &Solver,
+    parity_free: bool,
+    see: &mut dyn FnMut(&Rows, &BigUint),
+) {
     let exchanged = solver.tracing().exchanges();
     let tables: Vec<(Orbit, &Table)> =
         tables.iter().filter_map(|(orbit, table)| Some((orbit, table.as_ref()?))).collect();
@@ -131,7 +137,7 @@ fn each_combination(tables: &Tables, solver: &Solver, parity_free: bool, see: &m
     } else {
         Parities::Agree
     };
-    combine(&tables, agree, false, &mut Rows::default(), 1, see);
+    combine(&tables, agree, false, &mut Rows::default(), &BigUint::from(1_u8), see);
 }
 
 /// Which rows of corners and edges go together.
@@ -151,8 +157,8 @@ fn combine(
     agree: Parities,
     odd: bool,
     rows: &mut Rows,
-    weight: u128,
-    see: &mut dyn FnMut(&Rows, u128),
+    weight: &BigUint,
+    see: &mut dyn FnMut(&Rows, &BigUint),
 ) {
     let Some((&(orbit, table), rest)) = tables.split_first() else { return see(rows, weight) };
     for (at, row) in table.rows.iter().enumerate() {
@@ -165,7 +171,7 @@ fn combine(
         if fits {
             rows[orbit] = at as u32;
             let odd = odd || (orbit == Orbit::Corner && own);
-            combine(rest, agree, odd, rows, weight * row.weight, see);
+            combine(rest, agree, odd, rows, &(weight * row.weight), see);
         }
     }
 }
@@ -177,16 +183,16 @@ fn truth(condition: &Condition, tables: &Tables, rows: &Rows) -> Option<bool> {
         Some((table, table.rows.get(rows[orbit] as usize)?))
     };
     let number = |feature| match feature {
-        Feature::Of(orbit, aspect) => row(orbit).map_or(Some(0), |(table, row)| table.figure(row, aspect)),
+        Feature::Of(orbit, aspect) => Some(row(orbit).map_or(0, |(table, row)| table.figure(row, aspect))),
         Feature::Parity => {
-            let odd = |orbit| row(orbit).is_some_and(|(_, row)| row.tally.is_odd());
+            let odd =
+                |orbit: Orbit| !orbit.looks_alike() && row(orbit).is_some_and(|(_, row)| row.tally.is_odd());
             Some(u8::from(Orbit::ALL.into_iter().any(odd)))
         }
-        Feature::Letters => Orbit::ALL
-            .into_iter()
-            .filter_map(row)
-            .map(|(table, row)| table.figure(row, crate::Aspect::Targets))
-            .sum(),
+        Feature::Letters => {
+            let rows = Orbit::ALL.into_iter().filter_map(row);
+            Some(rows.map(|(table, row)| table.figure(row, crate::Aspect::Targets)).sum())
+        }
     };
     let occurs = |test: &crate::Occurs| match row(test.orbit) {
         Some((table, row)) => table.meets(row, test),
@@ -203,12 +209,13 @@ impl<'a> Sampler<'a> {
     pub fn new(condition: &'a Condition, lying: Lying, solver: &'a Solver) -> Result<Self, Unsatisfiable> {
         let tables = tables(condition, lying, solver, &[]);
         let mut combinations: Vec<Combination> = Vec::new();
-        let (mut up_to, mut total) = (0, 0);
+        let (mut up_to, mut total) = (BigUint::ZERO, BigUint::ZERO);
         each_combination(&tables, solver, false, &mut |rows, weight| {
             total += weight;
             let held = truth(condition, &tables, rows);
             if held != Some(false) {
                 up_to += weight;
+                let up_to = up_to.clone();
                 combinations.push(Combination { up_to, rows: *rows, certain: held == Some(true) });
             }
         });
@@ -218,34 +225,26 @@ impl<'a> Sampler<'a> {
         Ok(Self { condition, solver, tables, combinations, total })
     }
 
-    /// How many states there are, but for [`Sampler::alike`].
-    pub const fn total(&self) -> u128 {
-        self.total
-    }
-
-    /// In how many ways the pieces that look alike may lie beside each of the states that [`Sampler::total`] and
-    /// [`Sampler::matching`] count: 24! / 4!⁶ for each such kind, as likely one as the other; 1 where there are none.
-    pub fn alike(&self) -> u128 {
-        let kinds = Orbit::of(self.condition.size()).iter().filter(|orbit| orbit.looks_alike());
-        let colours = Face::ALL.len() as u8;
-        kinds
-            .map(|orbit| {
-                factorial(orbit.pieces()) / factorial(orbit.pieces() / colours).pow(u32::from(colours))
-            })
-            .product()
-    }
-
-    /// A count of this sampler's, with every way in which the pieces that look alike may lie beside it: on a 4x4 more than any
-    /// number of 128 bits.
-    pub fn with_all_alike(&self, count: u128) -> BigUint {
-        BigUint::from(count) * self.alike()
+    /// How many states there are.
+    pub fn total(&self) -> BigUint {
+        &self.total * self.uncounted()
     }
 
     /// How many of them meet the condition.
     pub fn matching(&self) -> Matching {
-        let all = self.combinations.last().map_or(0, |last| last.up_to);
+        let all = self.counted() * self.uncounted();
         let certain = self.combinations.iter().all(|combination| combination.certain);
         if certain { Matching::Exact(all) } else { Matching::AtMost(all) }
+    }
+
+    /// The states of all combinations, without what nothing is asked of.
+    fn counted(&self) -> BigUint {
+        self.combinations.last().map_or(BigUint::ZERO, |last| last.up_to.clone())
+    }
+
+    /// In how many ways that may lie beside each of them.
+    fn uncounted(&self) -> BigUint {
+        self.tables.iter().filter_map(|(_, table)| table.as_ref()).map(Table::uncounted).product()
     }
 
     /// Draws a state as the solver holds it. `go_on` is asked now and then, with the number of states tried so far, whether
@@ -276,7 +275,7 @@ impl<'a> Sampler<'a> {
         tries: &mut u64,
         go_on: &mut dyn FnMut(u64) -> bool,
     ) -> Result<(State, bool), DrawError> {
-        let at = below(self.combinations.last().map_or(0, |last| last.up_to), generator);
+        let at = below_large(&self.counted(), generator);
         let found = self.combinations.partition_point(|combination| combination.up_to <= at);
         let refuted = NotProven { claim: Claim::Condition };
         let combination = self.combinations.get(found).ok_or(refuted)?;
@@ -318,7 +317,7 @@ impl<'a> Sampler<'a> {
             let (state, _) = self.try_once(generator, &mut count, go_on)?;
             met += u64::from(self.condition.holds(&self.solver.memo(&state)?));
         }
-        let at_most = self.combinations.last().map_or(0, |last| last.up_to) as f64 / self.total as f64;
+        let at_most = ratio(&self.counted(), &self.total);
         Ok(Estimate::of(met, tries, at_most))
     }
 }
@@ -330,6 +329,19 @@ impl Estimate {
         let share = among * met as f64 / tried.max(1) as f64;
         Self { tried, met, share, bounds: [among * low, among * high] }
     }
+}
+
+/// One number as a share of another.
+///
+/// ```
+/// assert_eq!(choose::ratio(&1_u8.into(), &4_u8.into()), 0.25);
+/// ```
+pub fn ratio(part: &BigUint, whole: &BigUint) -> f64 {
+    const WORD: f64 = 18_446_744_073_709_551_616.0;
+    let float = |number: &BigUint| {
+        number.iter_u64_digits().rev().fold(0.0, |float, digit| float * WORD + digit as f64)
+    };
+    float(part) / float(whole)
 }
 
 /// Bounds for a share of which `met` of `tried` were seen.

@@ -1,5 +1,6 @@
 //! The states of one kind, grouped by what a condition asks of them.
 
+use super::alike;
 use super::count::{Class, classes};
 use super::draw::{below, draw};
 use super::occur::{Question, count};
@@ -26,6 +27,16 @@ struct Group {
     classes: Vec<(u128, usize)>,
 }
 
+/// Classes of states.
+enum Classes {
+    /// Of pieces that are told apart.
+    Apart(Vec<Class>),
+    /// Of pieces that look alike.
+    Alike(Vec<alike::Division>),
+    /// Of pieces that look alike and of which nothing is asked: all states together, counted as one.
+    Unasked,
+}
+
 /// The states of one kind.
 pub(crate) struct Table {
     pub space: KindSpace,
@@ -34,32 +45,45 @@ pub(crate) struct Table {
     pub rows: Vec<Row>,
     /// The order in which cycles are broken into; none where that goes by cost, so that a letter depends on all others.
     order: Option<[Sticker; 24]>,
-    classes: Vec<Class>,
+    classes: Classes,
     groups: FxHashMap<Tally, Group>,
 }
 
 impl Table {
     /// Counts the states of a kind.
     pub(crate) fn new(space: KindSpace, condition: &Condition, order: Option<[Sticker; 24]>) -> Self {
-        let (watched, tests) = asked(condition, space.orbit);
-        if space.orbit.looks_alike() {
-            // Each way to look is as likely as any other; which figures it has only its trace tells.
-            let rows = vec![Row { tally: Tally::default(), met: None, weight: 1 }];
-            let (classes, groups) = (Vec::new(), FxHashMap::default());
+        let Asked { watched, figures, tests } = asked(condition, space.orbit);
+        let looks_alike = space.orbit.looks_alike();
+        if looks_alike && !figures {
+            // Each way to look is as likely as any other.
+            let met = tests.is_empty().then_some(0);
+            let rows = vec![Row { tally: Tally::default(), met, weight: 1 }];
+            let (classes, groups) = (Classes::Unasked, FxHashMap::default());
             return Self { space, watched, tests, rows, order, classes, groups };
         }
-        let classes = classes(&space);
+        let classes =
+            if looks_alike { Classes::Alike(alike::divisions()) } else { Classes::Apart(classes(&space)) };
+        let weighed: Vec<(Tally, u128)> = match &classes {
+            Classes::Apart(classes) => {
+                classes.iter().map(|class| (class.tally(&space, &watched), class.weight)).collect()
+            }
+            Classes::Alike(classes) => {
+                classes.iter().map(|class| (class.tally(&watched), class.weight)).collect()
+            }
+            Classes::Unasked => Vec::new(),
+        };
         let mut groups: FxHashMap<Tally, Group> = FxHashMap::default();
-        for (at, class) in classes.iter().enumerate() {
-            let group = groups.entry(class.tally(&space, &watched)).or_default();
+        for (at, (tally, weight)) in weighed.into_iter().enumerate() {
+            let group = groups.entry(tally).or_default();
             let before = group.weight();
-            group.classes.push((before + class.weight, at));
+            group.classes.push((before + weight, at));
         }
         let counts = if tests.is_empty() {
             Some(groups.iter().map(|(&tally, group)| ((tally, 0), group.weight())).collect())
         } else {
             let question = |order| Question { space: &space, watched: &watched, tests: &tests, order };
-            order.as_ref().and_then(|order| count(&question(order)))
+            // Which letters stand for pieces that look alike only their trace tells.
+            order.as_ref().filter(|_| !looks_alike).and_then(|order| count(&question(order)))
         };
         let mut rows: Vec<Row> = match counts {
             Some(counts) => counts
@@ -76,10 +100,17 @@ impl Table {
         Self { space, watched, tests, rows, order, classes, groups }
     }
 
-    /// The figure of a row, which the condition asks for; `None` of pieces that look alike, which only their trace tells.
-    pub(crate) fn figure(&self, row: &Row, aspect: Aspect) -> Option<u8> {
-        let counted = !self.space.orbit.looks_alike();
-        counted.then(|| self.watched.get(row.tally, aspect).unwrap_or(0))
+    /// The figure of a row, which the condition asks for.
+    pub(crate) fn figure(&self, row: &Row, aspect: Aspect) -> u8 {
+        self.watched.get(row.tally, aspect).unwrap_or(0)
+    }
+
+    /// How many states there are for each that is counted: of pieces that look alike and of which nothing is asked 24! / 4!⁶.
+    pub(crate) fn uncounted(&self) -> u128 {
+        match self.classes {
+            Classes::Apart(_) | Classes::Alike(_) => 1,
+            Classes::Unasked => alike::divisions().iter().map(|class| class.weight).sum(),
+        }
     }
 
     /// Whether the states of a row meet a test.
@@ -90,15 +121,17 @@ impl Table {
 
     /// Draws one of the states that have the figures of a row: first a class by its weight, then a state.
     pub(crate) fn draw(&self, row: &Row, generator: &mut impl Rng) -> Perm {
-        if self.space.orbit.looks_alike() {
+        if let Classes::Unasked = self.classes {
             return search::random::order(generator);
         }
         let Some(group) = self.groups.get(&row.tally) else { return Perm::IDENTITY };
         let at = below(group.weight(), generator);
         let found = group.classes.partition_point(|&(up_to, _)| up_to <= at);
-        match group.classes.get(found) {
-            Some(&(_, class)) => draw(&self.space, &self.classes[class], generator),
-            None => Perm::IDENTITY,
+        let Some(&(_, class)) = group.classes.get(found) else { return Perm::IDENTITY };
+        match &self.classes {
+            Classes::Apart(classes) => draw(&self.space, &classes[class], generator),
+            Classes::Alike(classes) => alike::draw(&classes[class], self.space.buffer, generator),
+            Classes::Unasked => Perm::IDENTITY,
         }
     }
 
@@ -125,7 +158,14 @@ impl Group {
 }
 
 /// What a condition asks of a kind.
-fn asked(condition: &Condition, orbit: Orbit) -> (Watched, Vec<Occurs>) {
+struct Asked {
+    watched: Watched,
+    /// Whether it asks for a figure at all.
+    figures: bool,
+    tests: Vec<Occurs>,
+}
+
+fn asked(condition: &Condition, orbit: Orbit) -> Asked {
     let mut aspects = Vec::new();
     let mut tests: Vec<Occurs> = Vec::new();
     let mut feature = |feature: Feature| match feature {
@@ -143,5 +183,5 @@ fn asked(condition: &Condition, orbit: Orbit) -> (Watched, Vec<Occurs>) {
         Term::Occurs(test) if test.orbit == orbit && !tests.contains(test) => tests.push(test.clone()),
         _ => {}
     });
-    (Watched::new(aspects), tests)
+    Asked { figures: !aspects.is_empty(), watched: Watched::new(aspects), tests }
 }

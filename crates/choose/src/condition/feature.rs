@@ -57,6 +57,8 @@ pub(crate) enum Part {
     BufferHome { turned: bool },
     /// The cycle of the buffer.
     BufferAway { pieces: u8 },
+    /// Where pieces look alike, the walk from the buffer, which has its colour or not; of one piece if there is none.
+    BufferAlike { pieces: u8, right: bool },
     /// A piece in its place and right.
     Solved,
     /// A piece in its place and turned.
@@ -70,7 +72,7 @@ impl Part {
     const fn letters(self) -> u8 {
         match self {
             Self::BufferHome { .. } | Self::Solved => 0,
-            Self::BufferAway { pieces } => pieces - 1,
+            Self::BufferAway { pieces } | Self::BufferAlike { pieces, .. } => pieces - 1,
             Self::Turned => 2,
             Self::Cycle { pieces, .. } => pieces + 1,
         }
@@ -80,7 +82,8 @@ impl Part {
     const fn carried(self) -> Option<u8> {
         match self {
             Self::BufferAway { pieces } | Self::Cycle { pieces, .. } => Some(pieces),
-            _ => None,
+            Self::BufferAlike { pieces, .. } if pieces > 1 => Some(pieces),
+            Self::BufferHome { .. } | Self::BufferAlike { .. } | Self::Solved | Self::Turned => None,
         }
     }
 
@@ -139,9 +142,10 @@ impl Aspect {
             | (Self::Turned, Part::Turned)
             | (Self::Solved, Part::Solved) => value + 1,
             (Self::Buffer, Part::BufferHome { turned }) => turned as u8,
-            (Self::Buffer, Part::BufferAway { .. }) => 2,
+            (Self::Buffer, Part::BufferAway { .. } | Part::BufferAlike { right: false, .. }) => 2,
+            (Self::Buffer, Part::BufferAlike { right: true, .. }) => 0,
             (Self::BufferCycle, Part::BufferHome { .. }) => 1,
-            (Self::BufferCycle, Part::BufferAway { pieces }) => pieces,
+            (Self::BufferCycle, Part::BufferAway { pieces } | Part::BufferAlike { pieces, .. }) => pieces,
             _ => match part.carried() {
                 None => value,
                 Some(pieces) => self.add_cycle(value, pieces),

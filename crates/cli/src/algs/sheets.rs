@@ -288,6 +288,8 @@ fn grid(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<Grid
         title: voice.grid_title(orbit, buffer, letters),
         language: voice.language().tag().to_owned(),
         corner: voice.word("grid-first-second"),
+        refused: voice.word("grid-refused"),
     };
-    Ok(Grid::of(sheet, orbit, buffer, &session.conventions, words))
+    let refused = |row: &Row, verdict: &Verdict| voice.refused_row(row, verdict, &session.conventions);
+    Ok(Grid::of(sheet, orbit, buffer, &session.conventions, words, refused))
 }

@@ -62,7 +62,7 @@ pub enum AlgsAction {
         #[command(flatten)]
         sheet: SheetOptions,
         /// The form
-        #[arg(long, value_enum)]
+        #[arg(long, value_enum, value_name = "FORM")]
         to: SheetFormat,
         /// Where to write; otherwise to standard output
         #[arg(long, short, value_name = "FILE")]
@@ -163,7 +163,7 @@ pub struct FindOptions {
     #[arg(long, short, value_name = "NUMBER", allow_negative_numbers = true, value_parser = whole::<usize>(1, u64::MAX))]
     pub longest: Option<usize>,
     /// In which order
-    #[arg(long, value_enum, default_value = "length")]
+    #[arg(long, value_enum, value_name = "ORDER", default_value = "length")]
     pub by: Order,
     /// How many to show of one case, or to look for by ease
     #[arg(long, value_name = "NUMBER", default_value = "20", allow_negative_numbers = true, value_parser = whole::<usize>(1, 100_000))]
@@ -195,7 +195,7 @@ pub struct FitOptions {
     #[arg(long, value_name = "FILE")]
     pub ease: Option<PathBuf>,
     /// The seed for dividing and redrawing the timings
-    #[arg(long, default_value = "1", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
+    #[arg(long, value_name = "NUMBER", default_value = "1", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
     pub seed: u64,
     /// JSON
     #[arg(long)]

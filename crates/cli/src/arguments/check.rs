@@ -13,10 +13,10 @@ pub struct CheckOptions {
     #[command(flatten)]
     pub memo: MemoOptions,
     /// How the puzzle was picked up
-    #[arg(long, value_enum, default_value = "conventions")]
+    #[arg(long, value_enum, value_name = "CHOICE", default_value = "conventions")]
     pub hold: Hold,
     /// Whether you noted that the parity algorithm is to be made
-    #[arg(long, value_enum)]
+    #[arg(long, value_enum, value_name = "ANSWER")]
     pub parity: Option<YesNo>,
     /// The moves of an attempt as they were really made, from picking the puzzle up on; they are compared with what
     /// the memo, or without one our own, asks for

@@ -12,10 +12,10 @@ pub struct CompareOptions {
     #[arg(value_name = "METHOD")]
     pub methods: Vec<String>,
     /// How many states
-    #[arg(long, short = 'n', default_value = "10000", allow_negative_numbers = true, value_parser = whole::<u64>(2, 100_000_000))]
+    #[arg(long, short = 'n', value_name = "NUMBER", default_value = "10000", allow_negative_numbers = true, value_parser = whole::<u64>(2, 100_000_000))]
     pub count: u64,
     /// The seed of the random states
-    #[arg(long, default_value = "1", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
+    #[arg(long, value_name = "NUMBER", default_value = "1", allow_negative_numbers = true, value_parser = whole::<u64>(0, u64::MAX))]
     pub seed: u64,
     /// Costs that `algs fit` wrote
     #[arg(long, value_name = "FILE")]

@@ -97,11 +97,13 @@ pub enum Command {
     /// Print completions for a shell
     Completions {
         /// The shell
+        #[arg(value_name = "SHELL")]
         shell: Shell,
     },
     /// Print the manual page, in the format of man(1): of the whole program, or of one command
     Man {
         /// The command, as trace or algs find
+        #[arg(value_name = "COMMAND")]
         command: Vec<String>,
     },
 }

@@ -35,16 +35,16 @@ pub struct ShowOptions {
     #[command(flatten)]
     pub state: StateOptions,
     /// The picture
-    #[arg(long, value_enum, default_value = "faces")]
+    #[arg(long, value_enum, value_name = "VIEW", default_value = "faces")]
     pub view: View,
     /// The three faces that one does not see
-    #[arg(long, value_enum, default_value = "no")]
+    #[arg(long, value_enum, value_name = "PLACE", default_value = "no")]
     pub hidden: HiddenFaces,
     /// Where to write; the ending .svg or .png decides the sort. Without it SVG goes to standard output
     #[arg(long, short, value_name = "FILE")]
     pub out: Option<PathBuf>,
     /// Width of a PNG in pixels
-    #[arg(long, default_value = "800", allow_negative_numbers = true, value_parser = whole::<u32>(16, 8000))]
+    #[arg(long, value_name = "PIXELS", default_value = "800", allow_negative_numbers = true, value_parser = whole::<u32>(16, 8000))]
     pub width: u32,
     /// Leave the letters away
     #[arg(long)]

@@ -11,7 +11,7 @@ pub struct TraceOptions {
     #[command(flatten)]
     pub state: StateOptions,
     /// How to pick the puzzle up
-    #[arg(long, value_enum, default_value = "conventions")]
+    #[arg(long, value_enum, value_name = "CHOICE", default_value = "conventions")]
     pub hold: Hold,
     /// Only the memo, without reasons and solution; of a batch letters, parity and holding, which is much faster
     #[arg(long, conflicts_with = "json")]

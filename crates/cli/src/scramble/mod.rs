@@ -8,7 +8,8 @@ use crate::input::Session;
 use crate::wire;
 use blind::{HoldChoice, Solver};
 use choose::{
-    BestHeld, Condition, DrawError, Estimate, Lying, Matching, Sampler, lesson_condition, lessons, put_down,
+    BestHeld, Condition, DrawError, Estimate, Lying, Matching, Sampler, Unsatisfiable, Why, lesson_condition,
+    lessons, put_down, ratio,
 };
 use cube::{Rotation, Size, State, Turn, display_turns};
 use formats::conditions;
@@ -133,8 +134,7 @@ fn sampler<'a>(
     lying: Lying,
     solver: &'a Solver,
 ) -> Result<Sampler<'a>, Failure> {
-    Sampler::new(condition, lying, solver)
-        .map_err(|error| Failure::input(session.voice.unsatisfiable(&error)))
+    Sampler::new(condition, lying, solver).map_err(|error| never(session, &error))
 }
 
 /// Why no state was drawn; that the work was to stop cannot be, since nobody asks for it.
@@ -182,8 +182,8 @@ fn how_rare(
         let tried = best.estimate(TRIALS_BEST, generator, &mut |tries| progress.tries(tries));
         let estimate = tried.map_err(|error| not_drawn(session, &error))?;
         let all = Sampler::new(&Condition::any(condition.size()), lying, &solver)
-            .map(|sampler| sampler.with_all_alike(sampler.total()))
-            .map_err(|error| Failure::input(session.voice.unsatisfiable(&error)))?;
+            .map(|sampler| sampler.total())
+            .map_err(|error| never(session, &error))?;
         return tell_share(
             session,
             options,
@@ -201,9 +201,7 @@ fn how_rare(
             (None, Some(tried.map_err(|error| not_drawn(session, &error))?))
         }
     };
-    let one_in = matching.map(|matching| total as f64 / matching as f64);
-    let matching = matching.map(|matching| sampler.with_all_alike(matching));
-    let total = sampler.with_all_alike(total);
+    let one_in = matching.as_ref().map(|matching| ratio(&total, matching));
     tell_share(session, options, condition, &Share { matching, total, one_in, estimate })
 }
 
@@ -385,4 +383,13 @@ fn to_wire(
         facelets: made.state.facelets().to_string(),
         memo: memo.parts().iter().map(letters).collect(),
     })
+}
+
+/// Why no scramble meets a condition, and which option changes that.
+fn never(session: &Session, error: &Unsatisfiable) -> Failure {
+    let mut said = session.voice.unsatisfiable(error);
+    if error.why == Why::OneCornerStays {
+        said = format!("{said} {}", session.voice.word("one-corner-blind"));
+    }
+    Failure::input(said)
 }

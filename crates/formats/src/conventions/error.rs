@@ -54,6 +54,16 @@ pub enum Problem {
         /// What would do.
         known: Vec<String>,
     },
+    /// A method that cannot carry out pieces of the kind.
+    #[error("`{word}` is no method for {} pieces; these have {}", kind_name(*.orbit), .known.join(", "))]
+    NoMethodFor {
+        /// The method.
+        word: String,
+        /// The kind.
+        orbit: Orbit,
+        /// The methods of the kind.
+        known: Vec<String>,
+    },
     /// A name that is no sticker of the kind.
     #[error("`{word}` is no {} sticker", kind_name(*.orbit))]
     NoSticker {

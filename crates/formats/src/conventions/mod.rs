@@ -19,7 +19,25 @@ use blind::Conventions;
 /// # Errors
 /// As [`from_json`] and [`read`].
 pub fn read_either(text: &str) -> Result<Conventions, ConventionsError> {
-    if text.trim_start().starts_with('{') { from_json(text) } else { read(text) }
+    read_kept(text).unwrap_or_else(|| read(text))
+}
+
+/// Reads conventions as they are kept, as JSON or nothing for the usual ones; `None` for another text, such as that of a file.
+///
+/// ```
+/// use blind::Conventions;
+/// use formats::conventions::{read_kept, to_json};
+/// let usual = Conventions::default();
+/// assert_eq!(read_kept(""), Some(Ok(usual.clone())));
+/// assert_eq!(read_kept(&to_json(&usual)), Some(Ok(usual)));
+/// assert_eq!(read_kept("[memo]"), None);
+/// ```
+pub fn read_kept(text: &str) -> Option<Result<Conventions, ConventionsError>> {
+    let text = text.trim_start();
+    if text.is_empty() {
+        return Some(Ok(Conventions::default()));
+    }
+    text.starts_with('{').then(|| from_json(text))
 }
 
 /// The version that is written. Version 0 is a file that does not say its version, as people write them; it is read by the same

@@ -450,6 +450,13 @@ impl Reader<'_> {
             .filter(|&method| orbit == Orbit::Midge || method != MethodName::SliceSwap)
             .collect();
         let names: Vec<&str> = known.iter().map(|method| method.name()).collect();
+        let word = entry.text(self)?;
+        if !names.contains(&word) && MethodName::ALL.iter().any(|method| method.name() == word) {
+            let known = names.iter().map(ToString::to_string).collect();
+            return Err(
+                self.at(entry.span.clone(), Problem::NoMethodFor { word: word.to_owned(), orbit, known })
+            );
+        }
         kind.method = known[self.word(entry, &names)?];
         if let Some(usual) = usual(kind.method, orbit) {
             kind.buffer = usual.buffer;

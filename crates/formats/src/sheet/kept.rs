@@ -157,10 +157,23 @@ pub fn keep(sheet: &Sheet) -> String {
 /// # Errors
 /// [`SheetError`] for what is no sheet, and for one of a newer version.
 pub fn kept(text: &str) -> Result<Sheet, SheetError> {
-    if !text.trim_start_matches('\u{feff}').trim_start().starts_with('{') {
-        // It names every kind, buffer and target, so that it needs nobody's letters.
-        return read(text, &Reading::new(&Conventions::default()));
-    }
+    // A list names every kind, buffer and target, so that it needs nobody's letters.
+    kept_now(text).unwrap_or_else(|| read(text, &Reading::new(&Conventions::default())))
+}
+
+/// Reads a sheet that was kept by a version that keeps sheets as JSON; `None` for another text, such as the list of an older one.
+///
+/// ```
+/// use formats::sheet::{keep, kept_now};
+/// let sheet = sheet::Sheet::new(Vec::new());
+/// assert_eq!(kept_now(&keep(&sheet)), Some(Ok(sheet)));
+/// assert_eq!(kept_now("kind,buffer"), None);
+/// ```
+pub fn kept_now(text: &str) -> Option<Result<Sheet, SheetError>> {
+    text.trim_start_matches('\u{feff}').trim_start().starts_with('{').then(|| of_json(text))
+}
+
+fn of_json(text: &str) -> Result<Sheet, SheetError> {
     let twin: SheetTwin = from_json(text)?;
     let layout = match twin.layout {
         LayoutTwin::List => Layout::List,

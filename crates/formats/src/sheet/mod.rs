@@ -24,7 +24,7 @@ mod rows;
 mod salvage;
 mod table;
 
-pub use kept::{VERSION, keep, kept};
+pub use kept::{VERSION, keep, kept, kept_now};
 pub use list::to_csv;
 pub use markdown::to_markdown;
 pub use read::{MOST_BYTES, MOST_CELLS, MOST_TAKEN, Reading, Remark, SheetError, TakenIn, read, take_in};

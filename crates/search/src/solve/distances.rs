@@ -1,5 +1,7 @@
 //! How far each position of a numbered space is from the nearest goal: four bits each.
 
+use super::kept::Kept;
+
 /// Positions with numbers, and what lies around each.
 pub trait Space {
     /// How many positions there are.
@@ -32,6 +34,19 @@ impl Distances {
     pub fn packed(found: &[u8]) -> Self {
         let pairs = found.chunks(2).map(|pair| pair[0] | pair.get(1).map_or(0, |&second| second << 4));
         Self { pairs: pairs.collect() }
+    }
+
+    /// The next table of those that were kept, or where none were, one that is made now.
+    pub fn kept_or(count: usize, kept: &mut Option<Kept<'_>>, make: impl FnOnce() -> Self) -> Option<Self> {
+        match kept {
+            None => Some(make()),
+            Some(kept) => kept.take(count.div_ceil(2)).map(|pairs| Self { pairs: pairs.to_vec() }),
+        }
+    }
+
+    /// The table as it is kept.
+    pub fn bytes(&self) -> &[u8] {
+        &self.pairs
     }
 
     /// How far a position is.

@@ -8,6 +8,7 @@
 use super::pairing::{Pairing, Position};
 use super::places::{Carrier, Edges, all_turns, keeps_axis, on};
 use crate::solve::distances::{Distances, Space};
+use crate::solve::kept::Kept;
 use crate::solve::subsets::Subsets;
 use crate::solve::succession::{Choices, Succession};
 use cube::{Amount, Block, Face, Orbit, Perm, Rotation, Size, State, Sticker, Turn};
@@ -75,6 +76,15 @@ impl Ranks {
         (upper * self.eight_of_16.count() + self.eight_of_16.rank(both >> 4 & 0xffff)) * 2 + usize::from(odd)
     }
 
+    /// How many numbers [`Ranks::upper`] and [`Ranks::ring`] give.
+    fn count_of_upper(&self) -> usize {
+        2 * self.four_of_8.count() * self.eight_of_16.count()
+    }
+
+    fn count_of_ring(&self) -> usize {
+        self.four_of_16.count() * self.four_of_16.count()
+    }
+
     /// By each of these two colours.
     fn ring(&self, front: u32, back: u32) -> usize {
         self.four_of_16.rank(front >> 4 & 0xffff) * self.four_of_16.count()
@@ -126,8 +136,13 @@ impl<F: Fn(u32, u32, bool) -> usize> Space for Parts<'_, F> {
 }
 
 impl Centres {
-    /// From the model; `told` is asked between tables whether to go on.
-    pub fn make(size: Size, pairing: &Pairing, told: &mut dyn FnMut() -> bool) -> Option<Self> {
+    /// From the model; what was kept is not searched for again. `told` is asked between tables whether to go on.
+    pub fn make(
+        size: Size,
+        pairing: &Pairing,
+        kept: &mut Option<Kept<'_>>,
+        told: &mut dyn FnMut() -> bool,
+    ) -> Option<Self> {
         let (wing, centre) = (Orbit::of(size)[1], Orbit::of(size)[2]);
         let turns = all_turns();
         let bits = |test: &dyn Fn(Turn) -> bool| {
@@ -149,15 +164,21 @@ impl Centres {
             all: crate::solve::subsets::all(24, chosen).collect(),
         };
         let goal = ranks.eight_of_24.rank(on(Face::U) | on(Face::D));
-        let axis = Distances::new(&sets(&centres, every, &ranks.eight_of_24, 8), [goal]);
+        let axis = Distances::kept_or(ranks.eight_of_24.count(), kept, || {
+            Distances::new(&sets(&centres, every, &ranks.eight_of_24, 8), [goal])
+        })?;
         if !told() {
             return None;
         }
-        let upper = Self::upper(&centres, second.clone(), odd_turns, &ranks);
+        let upper = Distances::kept_or(ranks.count_of_upper(), kept, || {
+            Self::upper(&centres, second.clone(), odd_turns, &ranks)
+        })?;
         if !told() {
             return None;
         }
-        let ring = Self::ring(&centres, second, &ranks, &pairing.ring_patterns());
+        let ring = Distances::kept_or(ranks.count_of_ring(), kept, || {
+            Self::ring(&centres, second, &ranks, &pairing.ring_patterns())
+        })?;
         told().then_some(Self {
             turns,
             succession,
@@ -170,6 +191,11 @@ impl Centres {
             upper,
             ring,
         })
+    }
+
+    /// The tables as they are kept.
+    pub fn tables(&self) -> [&[u8]; 3] {
+        [&self.axis, &self.upper, &self.ring].map(Distances::bytes)
     }
 
     fn upper(centres: &Carrier, turns: Choices, odd_turns: u32, ranks: &Ranks) -> Distances {

@@ -15,6 +15,7 @@ mod held;
 mod pairing;
 mod places;
 
+use crate::solve::kept::{Kept, keep};
 use crate::solve3::{self, Limit, Solve3Error};
 use cube::{Claim, Facelets, NotProven, Rotation, Size, State, Turn, simplified, without_rotations};
 use std::sync::OnceLock;
@@ -68,17 +69,24 @@ struct Tables {
 static TABLES: OnceLock<Tables> = OnceLock::new();
 
 impl Tables {
-    fn make(told: &mut Told<'_>) -> Option<Self> {
+    fn make(mut kept: Option<Kept<'_>>, told: &mut Told<'_>) -> Option<Self> {
         let wing = cube::Orbit::of(SIZE)[1];
         let edges = Edges::new(wing);
         // About so many positions lie in the ball.
-        let pairing = Pairing::make(SIZE, &edges, &mut |known| told((known / 15_000).min(29) as u8))?;
+        let pairing =
+            Pairing::make(SIZE, &edges, &mut kept, &mut |known| told((known / 15_000).min(29) as u8))?;
         let mut done = 30;
-        let centres = Centres::make(SIZE, &pairing, &mut || {
+        let centres = Centres::make(SIZE, &pairing, &mut kept, &mut || {
             done += 23;
             told(done)
         })?;
-        Some(Self { edges, centres, pairing })
+        let all_is_used = kept.is_none_or(|kept| kept.is_used_up());
+        all_is_used.then_some(Self { edges, centres, pairing })
+    }
+
+    fn kept(&self) -> Vec<u8> {
+        let (pairing, centres) = (self.pairing.tables(), self.centres.tables());
+        keep(pairing.iter().map(AsRef::as_ref).chain(centres))
     }
 }
 
@@ -104,8 +112,29 @@ fn tables(told: &mut Told<'_>) -> Result<&'static Tables, Solve4Error> {
     if let Some(tables) = TABLES.get() {
         return Ok(tables);
     }
-    let made = Tables::make(told).ok_or(Solve4Error::Stopped)?;
+    let made = Tables::make(None, told).ok_or(Solve4Error::Stopped)?;
     Ok(TABLES.get_or_init(|| made))
+}
+
+/// The tables as bytes, some 12 MB, for whoever can keep them longer than a program lives; `None` where there are none yet.
+pub fn kept() -> Option<Vec<u8>> {
+    TABLES.get().map(Tables::kept)
+}
+
+/// Takes tables that were [kept] by this version, and says whether they are there now; others and damaged ones are not taken, and are then
+/// made as if there had been none.
+///
+/// ```
+/// assert!(!search::solve4::restore(b"no tables"));
+/// ```
+pub fn restore(bytes: &[u8]) -> bool {
+    if TABLES.get().is_none()
+        && let Some(kept) = Kept::read(bytes)
+        && let Some(tables) = Tables::make(Some(kept), &mut |_| true)
+    {
+        let _ = TABLES.set(tables);
+    }
+    is_prepared()
 }
 
 /// A solution in turns of faces and of two layers; after it every face shows one colour, and the cube is held in any way.
@@ -188,4 +217,34 @@ fn as_three(state: &State) -> Option<State> {
         facelets.get(face, row(down), row(right)).unwrap_or(face)
     });
     three.state().ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn tables_that_were_kept_are_those_that_were_made() {
+        assert!(kept().is_none());
+        assert!(prepare(&mut |_| true).is_ok());
+        let bytes = kept().unwrap_or_default();
+        assert!((8 << 20..16 << 20).contains(&bytes.len()), "{} bytes", bytes.len());
+        let again = |bytes: &[u8]| Tables::make(Kept::read(bytes), &mut |_| true);
+        let Some(tables) = again(&bytes) else { panic!("what was kept is not read") };
+        assert_eq!(tables.kept(), bytes);
+        // A table too few, one too many, and a ball without a free slot.
+        let [few, many] =
+            [&bytes[8..bytes.len() - 8], &[&bytes[8..], &[1; 8]].concat()].map(|tables| keep([tables]));
+        let full = keep([vec![1; bytes.len() - 8].as_slice()]);
+        for strange in [few, many, full] {
+            assert!(
+                Tables::make(Some(Kept::read(&strange).expect("the number is right")), &mut |_| true)
+                    .is_none()
+            );
+        }
+        // The number is part of it.
+        let mut damaged = bytes;
+        damaged[1_000_000] ^= 4;
+        assert!(Kept::read(&damaged).is_none());
+    }
 }

@@ -9,10 +9,12 @@
 
 use super::places::{Edges, keeps_classes};
 use crate::solve::distances::{Distances, Space};
+use crate::solve::kept::Kept;
 use crate::solve::rank::{is_odd, order_rank};
 use crate::solve::subsets::{Subsets, all};
 use crate::solve::succession::{Choices, Succession};
 use cube::{Amount, Block, Face, Orbit, Rotation, Size, State, Sticker, Turn};
+use std::borrow::Cow;
 
 /// How many turns of this phase there are.
 const TURNS: usize = 17;
@@ -115,8 +117,13 @@ const fn on_axis(set: u32, face: Face) -> u32 {
 }
 
 impl Pairing {
-    /// From the model; `told` hears how many positions are known and says whether to go on.
-    pub fn make(size: Size, edges: &Edges, told: &mut dyn FnMut(usize) -> bool) -> Option<Self> {
+    /// From the model; what was kept is not searched for again. `told` hears how many positions are known and says whether to go on.
+    pub fn make(
+        size: Size,
+        edges: &Edges,
+        kept: &mut Option<Kept<'_>>,
+        told: &mut dyn FnMut(usize) -> bool,
+    ) -> Option<Self> {
         let (wing, centre) = (Orbit::of(size)[1], Orbit::of(size)[2]);
         let turns: Vec<Turn> =
             super::places::all_turns().into_iter().filter(|&turn| keeps_classes(turn)).collect();
@@ -163,8 +170,16 @@ impl Pairing {
                 place.is_some_and(|place| !wing.faces(place).iter().any(|face| upright.contains(face)))
             })
             .fold(0, |bits, edge| bits | 1 << edge);
-        let under = |turns| Distances::new(&Under { movers: &movers, turns }, [goal.patterns.index()]);
-        let (centres, inner_centres) = (under(u32::MAX), under(inner_turns));
+        let mut under = |turns| {
+            let space = Under { movers: &movers, turns };
+            Distances::kept_or(space.count(), kept, || Distances::new(&space, [goal.patterns.index()]))
+        };
+        let (centres, inner_centres) = (under(u32::MAX)?, under(inner_turns)?);
+        let ball = match kept {
+            None => Ball::empty(),
+            Some(kept) => Ball::of_bytes(kept.take(Ball::BYTES)?)?,
+        };
+        let is_made = kept.is_some();
         let mut pairing = Self {
             succession: Succession::new(&turns, size),
             turns,
@@ -176,11 +191,19 @@ impl Pairing {
             between,
             centres,
             inner_centres,
-            ball: Ball::empty(),
+            ball,
             goal,
         };
-        pairing.fill(told)?;
+        if !is_made {
+            pairing.fill(told)?;
+        }
         Some(pairing)
+    }
+
+    /// The tables as they are kept.
+    pub fn tables(&self) -> [Cow<'_, [u8]>; 3] {
+        let ball = self.ball.slots.iter().flat_map(|slot| slot.to_le_bytes()).collect();
+        [self.centres.bytes().into(), self.inner_centres.bytes().into(), Cow::Owned(ball)]
     }
 
     fn fill(&mut self, told: &mut dyn FnMut(usize) -> bool) -> Option<()> {
@@ -368,6 +391,15 @@ struct Ball {
 
 impl Ball {
     const BITS: u32 = 21;
+    const BYTES: usize = 4 << Self::BITS;
+
+    /// As it was kept; `None` if no slot is free, where a search for one would not end.
+    fn of_bytes(bytes: &[u8]) -> Option<Self> {
+        let (words, _) = bytes.as_chunks::<4>();
+        let slots: Vec<u32> = words.iter().map(|word| u32::from_le_bytes(*word)).collect();
+        let count = slots.iter().filter(|&&slot| slot != 0).count();
+        (count < slots.len()).then_some(Self { slots, count })
+    }
 
     fn empty() -> Self {
         Self { slots: vec![0; 1 << Self::BITS], count: 0 }

@@ -72,6 +72,7 @@ column-moves = Züge
 column-notes = Notizen
 column-check = was er tut
 grid-title = Dreierzyklen der { $kinds }, Puffer { $buffer }
+grid-refused = Nicht richtig
 grid-first-second = erstes ↓ zweites →
 
 find-one-or-all = Sag, welcher Fall: zwei Ziele, wie UBR RDF oder Buchstaben, oder --all.

@@ -2,25 +2,11 @@
 
 label-scramble = Scramble
 label-stickers = Sticker
-memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
-    [one] 1 Buchstabe
-   *[other] { $letters } Buchstaben
-})
-memo-line-empty = { $kinds }, Puffer { $buffer }: nichts zu merken
 reasons-heading = Warum, für die { $kinds }:
 solution-heading = Ausgeführt (Setup, Tausch, Setup zurück):
 solution-later = Wie man das auf einem { $size } ausführt, kommt später. Das Memo ist geprüft: Buchstabe für Buchstabe wurden die Steine getauscht, und alle sind richtig.
 step-swap = { $kind }-Tausch
-step-parity = Parität
-solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
 
-hold-goal = Gelöst soll { $up } oben und { $front } vorn sein.
-hold-solved = So { $count ->
-    [one] ist { $pieces } schon gelöst.
-   *[other] sind { $pieces } schon gelöst.
-}
-hold-many-solved = So sind { $count } Steine schon gelöst.
-hold-none-solved = Noch ist kein Stein gelöst.
 hold-shorter = Anders gehalten hat das Memo nur { $letters ->
     [one] 1 Buchstaben
    *[other] { $letters } Buchstaben
@@ -28,17 +14,16 @@ hold-shorter = Anders gehalten hat das Memo nur { $letters ->
 hold-best-odd = --hold best ist für Puzzles ohne feste Center; beim { $size } legen die Center und deine Konventionen die Haltung fest.
 
 no-such-puzzle = „{ $text }“ ist hier kein Puzzle; wähle 2, 3, 4, 5, 6 oder 7, wie --puzzle 3.
+png-width = Ein Bild von { $width } Pixeln Breite geht nicht; möglich sind 1 bis { $most }.
+png-letters = Den vorhandenen Schriften fehlt „{ $letters }“; nimm das Bild als SVG, oder lass mit --no-letters die Buchstaben weg.
+png-fault = Aus dem Bild konnten keine Pixel werden; das ist ein Fehler des Programms: { $why }
 scramble-missing = Es fehlt der Scramble. Schreibe ihn in Anführungszeichen hinter den Befehl, wie "R U' F2", oder gib die Sticker mit --facelets.
 facelets-other-size = Das sind die Sticker eines { $found }, das Puzzle ist aber ein { $size }; gib --puzzle an.
 no-such-kind = „{ $text }“ ist hier keine Art von Stein; wähle eine von { $known }.
-kind-not-there = Ein { $size } hat keine { $kinds }.
-no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser Art ({ $kind }), wie UFR oder UF.
-no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
 no-swap = Die Methode hat keinen Tausch für diese Art.
 not-text = Diese Zeile ist kein Text (UTF-8).
 line-no-moves = In dieser Zeile stehen keine Züge.
 file-too-long = Das ist länger als { $most } Bytes; mehr wird nicht gelesen.
-file-not-text = Diese Datei ist kein Text.
 system-not-found = Diese Datei gibt es nicht.
 system-denied = Dieses System lässt das Programm nicht daran.
 system-directory = Das ist ein Verzeichnis; nötig ist eine Datei.
@@ -74,9 +59,7 @@ apply-kind = { $kinds }: { $what }.
 apply-away = { $count } an anderen Plätzen, bei { $pieces }
 apply-turned = { $count } am Platz, aber verdreht, { $pieces }
 
-picture-puzzle = Das Puzzle
 picture-after = Das Puzzle nach { $moves }
-picture-thread = Das Memo als Faden
 picture-strip = Die Verfolgung, Buchstabe für Buchstabe
 picture-ending = { $file }: eine Bilddatei endet auf .svg oder .png.
 
@@ -116,3 +99,4 @@ usage-other = Die Angaben sind nicht zu verstehen.
 usage-help = Wie man es aufruft: { $call } --help
 usage-language = „{ $text }“ ist hier keine Sprache; es gibt { $known }.
 no-such-command = Einen Befehl „{ $text }“ gibt es nicht; es gibt { $known }.
+one-corner-blind = Gib --blind dazu, dann darf es das.

@@ -99,6 +99,7 @@ not-proven = Auf dem Puzzle versucht, tat { $claim ->
 toml-no = Das ist kein TOML: { $what }
 toml-unknown-key = „{ $key }“ bedeutet hier nichts; bekannt sind { $known }.
 toml-unknown-word = „{ $word }“ ist hier nicht bekannt; bekannt sind { $known }.
+toml-no-method-for = Mit „{ $word }“ lassen sich { $kinds } nicht ausführen; für sie gibt es { $known }.
 toml-wrong-sort = „{ $key }“ braucht { $needs }.
 toml-no-sticker = „{ $word }“ ist kein Sticker dieser Art ({ $kind }).
 toml-no-shade = „{ $text }“ ist kein Farbton; ein Farbton ist # und sechs Hexadezimalziffern, wie #d7263d.

@@ -12,6 +12,46 @@ help-environment = [Umgebung: { $name }]
 help-possible = [möglich: { $values }]
 help-possible-heading = Möglich:
 
+# Wie die Werte der Optionen heißen.
+help-value-ANSWER = ANTWORT
+help-value-BYTES = BYTES
+help-value-CHOICE = WAHL
+help-value-COMMAND = BEFEHL
+help-value-CONDITION = BEDINGUNG
+help-value-CORNERS = ECKEN
+help-value-EDGES = KANTEN
+help-value-FILE = DATEI
+help-value-FORM = FORM
+help-value-KIND = ART
+help-value-KIND-LETTERS = ART=BUCHSTABEN
+help-value-LETTERS = BUCHSTABEN
+help-value-METHOD = METHODE
+help-value-METRIC = ZÄHLUNG
+help-value-MOVES = ZÜGE
+help-value-NAME = NAME
+help-value-NAME-yes-no = NAME=yes|no
+help-value-NUMBER = ZAHL
+help-value-ORDER = REIHENFOLGE
+help-value-PIECES = TEILE
+help-value-PIXELS = PIXEL
+help-value-PLACE = ORT
+help-value-PORT = PORT
+help-value-ROTATION = ROTATION
+help-value-SCRAMBLE = SCRAMBLE
+help-value-SECONDS = SEKUNDEN
+help-value-SHEET = TABELLE
+help-value-SHELL = SHELL
+help-value-SIDE = SEITE
+help-value-SIZE = GRÖSSE
+help-value-STICKER = STICKER
+help-value-STICKERS = STICKER
+help-value-TAG = SPRACHE
+help-value-TARGET = ZIEL
+help-value-TARGETS = ZIELE
+help-value-TIMINGS = ZEITEN
+help-value-TURNS = DREHUNGEN
+help-value-VIEW = ANSICHT
+
 man-NAME = BEZEICHNUNG
 man-SYNOPSIS = ÜBERSICHT
 man-DESCRIPTION = BESCHREIBUNG

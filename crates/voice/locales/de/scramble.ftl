@@ -32,7 +32,7 @@ never-twists = die Drehungen aller Ecken ergeben zusammen immer ganze Umdrehunge
 never-flips = die Zahl der gekippten Kanten ist immer gerade.
 never-parity-and-turning = Ecken und Kanten haben dieselbe Parität, Drehungen ergeben ganze Umdrehungen, und gekippte Kanten sind gerade an Zahl; zusammen lassen diese Gesetze das nicht zu.
 never-of-buffer = { $sticker } liegt auf dem Stein des Puffers, der nie gemerkt wird.
-never-one-corner-stays = beim Verdrehen eines geraden Würfels bleibt eine Ecke an ihrem Platz; mit --blind, wobei das Puzzle beliebig liegt, gibt es solche Scrambles.
+never-one-corner-stays = beim Verdrehen eines geraden Würfels bleibt eine Ecke an ihrem Platz; solche Zustände gibt es nur, wo das Puzzle auch beliebig liegen darf.
 never-out-of-range = { $feature } geht von { $least } bis { $most }.
 never-contradiction = sie widersprechen einander, oder es gibt zu wenige Steine.
 

@@ -30,7 +30,6 @@ algorithms-purpose = Deine Tabelle mit Algorithmen, Zug für Zug geprüft.
 
 settings = Einstellungen
 settings-language = Sprache
-language-name = Deutsch
 settings-theme = Hell oder dunkel
 theme-system = Wie das Gerät
 theme-light = Hell

@@ -95,3 +95,24 @@ parity-centres = Center einer Farbe sehen gleich aus, darum haben sie keine Pari
 parity-even = Keine Parität; die Zahl der Buchstaben ist gerade: { $counts }.
 parity-odd = Parität, denn die Zahl der Buchstaben ist ungerade: { $counts }. Der Paritätsalgorithmus kommt zwischen den beiden Arten.
 parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Bei diesem Puzzle ist dafür nichts zu tun.
+
+memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
+    [one] 1 Buchstabe
+   *[other] { $letters } Buchstaben
+})
+memo-line-empty = { $kinds }, Puffer { $buffer }: nichts zu merken
+step-parity = Parität
+solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
+hold-goal = Gelöst soll { $up } oben und { $front } vorn sein.
+hold-solved = So { $count ->
+    [one] ist { $pieces } schon gelöst.
+   *[other] sind { $pieces } schon gelöst.
+}
+hold-many-solved = So sind { $count } Steine schon gelöst.
+hold-none-solved = Noch ist kein Stein gelöst.
+kind-not-there = Ein { $size } hat keine { $kinds }.
+no-such-target = „{ $text }“ ist weder ein Buchstabe noch ein Sticker dieser Art ({ $kind }), wie UFR oder UF.
+no-such-sticker = „{ $text }“ ist kein Sticker dieses Puzzles.
+file-not-text = Diese Datei ist kein Text.
+picture-puzzle = Das Puzzle
+picture-thread = Das Memo als Faden

@@ -62,3 +62,8 @@ put-too-long = { $kind ->
    *[other] Diese Festlegungen sind länger als { $most } KiB, mehr wird nicht gelesen.
 }
 sheet-not-for-kind = Tabellen gibt es für Ecken und Kanten, nicht für { $kinds }.
+size-unknown = Ein Würfel hat hier 2 bis 7 Schichten, nicht { $layers }.
+page-parity-twice = Das Memo vermerkt Parität, und daneben steht, es gebe keine. Was gilt?
+facelets-not-of-size = Das sind die Sticker eines { $found }, gewählt ist aber ein { $size }.
+conventions-unread = Diese Konventionen sind nicht zu lesen; wo Konventionen gezeigt werden, steht, warum.
+sheet-unread = Diese Algorithmen sind nicht zu lesen; wo Algorithmen gezeigt werden, steht, warum.

@@ -72,6 +72,7 @@ column-moves = moves
 column-notes = notes
 column-check = what it does
 grid-title = Three-cycles of { $kinds }, buffer { $buffer }
+grid-refused = Not right
 grid-first-second = first ↓ second →
 
 find-one-or-all = Say which case: two targets, as UBR RDF or letters, or --all.

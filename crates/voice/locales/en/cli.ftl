@@ -2,25 +2,11 @@
 
 label-scramble = Scramble
 label-stickers = Stickers
-memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
-    [one] 1 letter
-   *[other] { $letters } letters
-})
-memo-line-empty = { $kinds }, buffer { $buffer }: nothing to memorise
 reasons-heading = Why, for the { $kinds }:
 solution-heading = Carried out (set-up, swap, set-up undone):
 solution-later = How to carry this out on a { $size } comes later. The memo is proven: letter by letter, the pieces were exchanged, and all are right.
 step-swap = { $kind } swap
-step-parity = parity
-solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
 
-hold-goal = Solved, it is to have { $up } up and { $front } in front.
-hold-solved = Then { $count ->
-    [one] { $pieces } is already solved.
-   *[other] { $pieces } are already solved.
-}
-hold-many-solved = Then { $count } pieces are already solved.
-hold-none-solved = No piece is solved yet.
 hold-shorter = Held another way the memo has only { $letters ->
     [one] 1 letter
    *[other] { $letters } letters
@@ -28,20 +14,16 @@ hold-shorter = Held another way the memo has only { $letters ->
 hold-best-odd = --hold best is for puzzles without fixed centres; on a { $size } the centres and your conventions fix the holding.
 
 no-such-puzzle = “{ $text }” is no puzzle here; choose 2, 3, 4, 5, 6 or 7, as --puzzle 3.
+png-width = A picture { $width } pixels wide cannot be made; 1 to { $most } are possible.
+png-letters = The fonts at hand have no “{ $letters }”; keep the picture as SVG, or leave the letters out with --no-letters.
+png-fault = The picture could not be made into pixels; this is a fault of the program: { $why }
 scramble-missing = There is no scramble. Write it behind the command in quotation marks, as "R U' F2", or give the stickers with --facelets.
 facelets-other-size = These are the stickers of a { $found }, but the puzzle is a { $size }; say --puzzle.
 no-such-kind = “{ $text }” is no kind of piece here; choose one of { $known }.
-kind-not-there = A { $size } has no { $kinds }.
-no-such-target = “{ $text }” is neither a letter nor a sticker of { $kind ->
-    [edge] an edge
-   *[other] a { $kind }
-}, as UFR or UF.
-no-such-sticker = “{ $text }” is no sticker of this puzzle.
 no-swap = The method has no swap for this kind.
 not-text = This line is no text (UTF-8).
 line-no-moves = There are no moves in this line.
 file-too-long = It is longer than { $most } bytes, which is the most that is read.
-file-not-text = This file is no text.
 system-not-found = There is no such file.
 system-denied = This system does not let the program use it.
 system-directory = This is a directory; a file is needed.
@@ -77,9 +59,7 @@ apply-kind = { $kinds }: { $what }.
 apply-away = { $count } in other places, at { $pieces }
 apply-turned = { $count } in place but turned, { $pieces }
 
-picture-puzzle = The puzzle
 picture-after = The puzzle after { $moves }
-picture-thread = The memo as a thread
 picture-strip = The trace, letter by letter
 picture-ending = { $file }: a picture file ends in .svg or .png.
 
@@ -119,3 +99,4 @@ usage-other = The arguments cannot be understood.
 usage-help = How to call it: { $call } --help
 usage-language = “{ $text }” is no language here; { $known } are.
 no-such-command = There is no command “{ $text }”; known are { $known }.
+one-corner-blind = Add --blind, which lets it.

@@ -99,6 +99,7 @@ not-proven = Tried on the puzzle, { $claim ->
 toml-no = This is no TOML: { $what }
 toml-unknown-key = “{ $key }” means nothing here; known are { $known }.
 toml-unknown-word = “{ $word }” is not known here; known are { $known }.
+toml-no-method-for = “{ $word }” cannot carry out { $kinds }; they have { $known }.
 toml-wrong-sort = “{ $key }” needs { $needs }.
 toml-no-sticker = “{ $word }” is no { $kind } sticker.
 toml-no-shade = “{ $text }” is no shade; a shade is # and six hexadecimal digits, as #d7263d.

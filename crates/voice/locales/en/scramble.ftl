@@ -32,7 +32,7 @@ never-twists = the twists of all corners always add up to whole turns.
 never-flips = the number of flipped edges is always even.
 never-parity-and-turning = corners and edges agree in parity, twists add up to whole turns, and flips are even in number; these laws together do not allow it.
 never-of-buffer = { $sticker } is on the buffer's own piece, which is never memorised.
-never-one-corner-stays = scrambling leaves one corner of an even cube in its place; with --blind, which lets the puzzle lie anyhow, there are such scrambles.
+never-one-corner-stays = scrambling leaves one corner of an even cube in its place; there are such states only where the puzzle may also lie anyhow.
 never-out-of-range = { $feature } goes from { $least } to { $most }.
 never-contradiction = they contradict each other, or there are too few pieces.
 

@@ -30,7 +30,6 @@ algorithms-purpose = Your sheet of algorithms, checked move by move.
 
 settings = Settings
 settings-language = Language
-language-name = English
 settings-theme = Light or dark
 theme-system = As the device
 theme-light = Light

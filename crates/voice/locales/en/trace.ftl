@@ -64,3 +64,27 @@ parity-centres = Centres of one colour look alike, so they have no parity; the n
 parity-even = No parity; the number of letters is even: { $counts }.
 parity-odd = Parity, since the number of letters is odd: { $counts }. The parity algorithm comes between the two kinds.
 parity-odd-nothing = The number of letters is odd: { $counts }. On this puzzle nothing needs to be done about it.
+
+memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
+    [one] 1 letter
+   *[other] { $letters } letters
+})
+memo-line-empty = { $kinds }, buffer { $buffer }: nothing to memorise
+step-parity = parity
+solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
+hold-goal = Solved, it is to have { $up } up and { $front } in front.
+hold-solved = Then { $count ->
+    [one] { $pieces } is already solved.
+   *[other] { $pieces } are already solved.
+}
+hold-many-solved = Then { $count } pieces are already solved.
+hold-none-solved = No piece is solved yet.
+kind-not-there = A { $size } has no { $kinds }.
+no-such-target = “{ $text }” is neither a letter nor a sticker of { $kind ->
+    [edge] an edge
+   *[other] a { $kind }
+}, as UFR or UF.
+no-such-sticker = “{ $text }” is no sticker of this puzzle.
+file-not-text = This file is no text.
+picture-puzzle = The puzzle
+picture-thread = The memo as a thread

@@ -62,3 +62,8 @@ put-too-long = { $kind ->
    *[other] These conventions are longer than { $most } KiB, more than is read.
 }
 sheet-not-for-kind = Sheets are for corners and edges, not for { $kinds }.
+size-unknown = A cube has 2 to 7 layers here, not { $layers }.
+page-parity-twice = The memo notes parity, and beside it stands that there is none. Which is it?
+facelets-not-of-size = These are the stickers of a { $found }, but a { $size } is chosen.
+conventions-unread = These conventions cannot be read; where conventions are shown it is said why.
+sheet-unread = These algorithms cannot be read; where algorithms are shown it is said why.

@@ -3,7 +3,9 @@
 
 use std::fmt::Write;
 
+use blind::Conventions;
 use cube::{Algorithm, Size, State};
+use formats::sheet::Reading;
 use serde_json::{Map, Value, json};
 
 /// What a page says to the engine.
@@ -122,7 +124,7 @@ impl Pages {
                 let fields = json!({ "scramble": "R U", "facelets-2": "UUUURRRRFFFFDDDDLLLLBBBB" });
                 let draft = json!({ "tab": "a", "savedAt": self.dice.below(1000), "draft": fields });
                 let set = json!({ "name": "Own", "revision": self.dice.below(9), "source": "[bufer]" });
-                let record = self.dice.of(&["draft", "set", "setting", "moon"]);
+                let record = self.dice.of(&["draft", "set", "draft", "set", "setting", "moon"]);
                 let text = if record == "draft" { draft } else { set };
                 json!({ "record": record, "text": text.to_string() })
             }
@@ -409,10 +411,14 @@ impl Pages {
         if self.dice.one_in(5) {
             text += "[holding]\nup = \"yellow\"\nfront = \"red\"\n";
         }
-        if self.dice.one_in(20) {
-            text += "[bufer]\n";
-        }
-        self.put(said, "conventions", text)
+        // As a page keeps them: JSON, where nothing is changed nothing, now and then something that is not understood.
+        let kept = match formats::conventions::read(&text) {
+            _ if text.is_empty() => text,
+            Ok(read) => formats::conventions::to_json(&read),
+            Err(error) => panic!("{error}: {text}"),
+        };
+        let kept = if self.dice.one_in(20) { kept.replace("memo", "mmo") } else { kept };
+        self.put(said, "conventions", kept)
     }
 
     fn table(&mut self) -> String {
@@ -431,21 +437,25 @@ impl Pages {
         if self.dice.one_in(2) {
             return Value::Null;
         }
-        let text = self.table();
-        self.put(said, "sheet", text)
+        // As a page keeps it.
+        let table = self.table();
+        let usual = Conventions::default();
+        let kept = match formats::sheet::read(&table, &Reading::new(&usual)) {
+            Ok(read) => formats::sheet::keep(&read),
+            Err(_) => "{}".to_owned(),
+        };
+        self.put(said, "sheet", kept)
     }
 
     fn subject(&mut self, said: &mut Vec<Said>) -> Value {
-        let (kind, buffer) = *[
-            ("corner", ""),
-            ("corner", "UFR"),
-            ("edge", "UF"),
-            ("edge", ""),
-            ("wing", ""),
-            ("corner", "UF"),
-        ]
-        .get(self.dice.below(6))
-        .unwrap_or(&("corner", ""));
+        let (kind, buffer) = match self.dice.below(12) {
+            0 => ("wing", ""),
+            1 => ("corner", "UF"),
+            2..=4 => ("corner", ""),
+            5..=7 => ("corner", "UFR"),
+            8 | 9 => ("edge", "UF"),
+            _ => ("edge", ""),
+        };
         json!({ "conventions": self.conventions(said), "kind": kind, "buffer": buffer })
     }
 
