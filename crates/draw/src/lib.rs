@@ -4,6 +4,7 @@
 //! meaning alone: marks have shapes, steps have numbers, and every sticker can show the letter of its colour.
 
 mod chart;
+mod code;
 mod colour;
 mod craft;
 mod grid;
@@ -23,6 +24,7 @@ mod terminal;
 mod thread;
 
 pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
+pub use code::{LONGEST_CODE, code};
 pub use colour::{ColourError, Rgb, Sight};
 pub use craft::{case_picture, puzzle};
 pub use grid::{Grid, GridWords, Head};

@@ -65,7 +65,7 @@ pub fn migrated(record: Document, text: &str) -> Result<String, DocumentError> {
         Document::Draft => rewritten::<Draft>(text),
         Document::Set => rewritten::<Set>(text),
         Document::Setting => rewritten::<Setting>(text),
-        Document::Conventions | Document::Sheet | Document::Ease | Document::Slips | Document::Lesson => {
+        Document::Conventions | Document::Sheet | Document::Ease | Document::Slips | Document::Lesson | Document::Moment => {
             Err(DocumentError::OtherDocument {
                 expected: Document::Draft,
                 found: Some(record.name().to_owned()),

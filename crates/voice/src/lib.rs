@@ -13,6 +13,7 @@
 //! ```
 
 mod algs;
+mod bench;
 mod catalogue;
 mod change;
 mod check;

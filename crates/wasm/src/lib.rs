@@ -19,6 +19,7 @@
 
 pub mod about;
 pub mod amend;
+pub mod bench;
 mod browser;
 mod call;
 pub mod case;
@@ -34,6 +35,7 @@ pub mod lesson;
 pub mod link;
 pub mod look;
 pub mod methods;
+pub mod moment;
 mod names;
 pub mod paint;
 pub mod picture;

@@ -8,7 +8,7 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, case, check, condition, conventions, import, lesson, link, look, paint, picture, play,
+    about, amend, bench, case, check, condition, conventions, import, lesson, link, look, moment, paint, picture, play,
     records, scramble, sequence, sheet, texts, trace, why,
 };
 
@@ -87,6 +87,8 @@ impl Engine {
 methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// What the bench begins with.
+    "begin": Nothing => bench::Beginning, |call, _| bench::beginning(call);
     /// The conditions of lessons for a size.
     "lessons": condition::OfSize => Vec<condition::Ready>, |call, of| condition::ready(call, &of);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
@@ -111,6 +113,8 @@ methods! { first, FIRST, visit_first;
 
 // What a page loads when it has nothing else to do, or when it is first asked for.
 methods! { rest, REST, visit_rest;
+    /// The part of an address that carries a moment of the bench.
+    "address": moment::MomentSetting => link::LinkPart, |_, setting| Ok(moment::address(setting));
     /// A sheet after a change.
     "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);
     /// Everything that is known of a case.
@@ -119,6 +123,8 @@ methods! { rest, REST, visit_rest;
     "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
     /// Whether a memo, or moves that were made, are right.
     "check": check::ToCheck => check::Checked, |call, asked| check::check(call, &asked);
+    /// A text as a code that a camera reads.
+    "code": moment::ToCode => moment::Code, |call, asked| Ok(moment::code(call, &asked));
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
     /// A random scramble that meets a condition.
@@ -133,6 +139,8 @@ methods! { rest, REST, visit_rest;
     "link": link::LessonSetting => link::LinkPart, |_, setting| Ok(link::write(setting));
     /// What an address of any version carries of a lesson.
     "linked": link::Address => link::LessonSetting, |call, address| link::read(call, &address);
+    /// What an address of any version carries of a moment of the bench.
+    "opened": link::Address => moment::MomentSetting, |call, address| moment::opened(call, &address);
     /// A page for pupils and a sheet of exercises.
     "lesson": lesson::Plan => lesson::Lesson, |call, plan| lesson::lesson(call, &plan);
     /// Pictures of cases.

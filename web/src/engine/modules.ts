@@ -8,10 +8,13 @@ export type ModuleName = "first" | "rest";
 /** Which module answers a method. */
 export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   about: "first",
+  address: "rest",
   amend: "rest",
+  begin: "first",
   case: "rest",
   cases: "rest",
   check: "rest",
+  code: "rest",
   conditional: "rest",
   conventions: "rest",
   export: "rest",
@@ -22,6 +25,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   link: "rest",
   linked: "rest",
   moment: "first",
+  opened: "rest",
   paint: "first",
   picture: "first",
   pictures: "rest",

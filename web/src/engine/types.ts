@@ -161,6 +161,23 @@ answers: Array<Answered>,
 deep: boolean, };
 
 /**
+ * What the bench begins with.
+ */
+export type Beginning = {
+/**
+ * The sizes that are offered.
+ */
+sizes: Array<Offered>,
+/**
+ * The most characters that a field takes in.
+ */
+longest: number,
+/**
+ * The puzzle of a first visit.
+ */
+first: FirstVisit, };
+
+/**
  * A text that is to be taken in.
  */
 export type Brought = {
@@ -458,9 +475,21 @@ sentences: Array<string>,
  */
 thread: string,
 /**
- * The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
+ * The memo that was checked: what was written, or ours where moves were made and nothing was written.
  */
-outcome: string | null, };
+memo: { [key in string]: string },
+/**
+ * Its letters that are wrong.
+ */
+cracked: Array<Pointed>,
+/**
+ * The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
+ */
+outcome: string,
+/**
+ * Which pieces are not solved then; empty if it cannot be carried out.
+ */
+unsolved: string, };
 
 /**
  * Something to choose.
@@ -491,6 +520,15 @@ first: string,
  * The second target's sticker.
  */
 second: string, };
+
+/**
+ * A code that a camera reads.
+ */
+export type Code = {
+/**
+ * As SVG; none for a text that is too long for a phone to read.
+ */
+svg: string | null, };
 
 /**
  * A colour.
@@ -714,6 +752,27 @@ text: string,
 only: Only, };
 
 /**
+ * The puzzle of a first visit.
+ */
+export type FirstVisit = {
+/**
+ * Layers of the cube.
+ */
+size: number,
+/**
+ * The scramble.
+ */
+scramble: string,
+/**
+ * What is seen.
+ */
+title: string,
+/**
+ * What to do next.
+ */
+text: string, };
+
+/**
  * The form of a file.
  */
 export type Form = "csv" | "markdown" | "html";
@@ -743,6 +802,23 @@ record: string,
  * As it was found, as JSON.
  */
 text: string, };
+
+/**
+ * How the puzzle is held.
+ */
+export type Grip = {
+/**
+ * The colours up and in front.
+ */
+colours: string,
+/**
+ * Why it is held so.
+ */
+why: string,
+/**
+ * Whether it is the hold with the shortest memo; none where centres leave no choice.
+ */
+best: boolean | null, };
 
 /**
  * What a case has.
@@ -893,9 +969,9 @@ facelets: string,
  */
 conventions: string,
 /**
- * Pick it up so that the memo is shortest.
+ * Pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
  */
-bestHold: boolean,
+bestHold: boolean | null,
 /**
  * Topics that are left out: `holding`, `corners`, `edges`, `execution`.
  */
@@ -930,6 +1006,10 @@ target: string,
  */
 role: LetterRole,
 /**
+ * Which letter of how many.
+ */
+place: string,
+/**
  * Letter and sticker, to be read aloud.
  */
 said: string,
@@ -958,7 +1038,11 @@ share: string,
 /**
  * Other slips that come to the same, in words.
  */
-alike: Array<string>, };
+alike: Array<string>,
+/**
+ * The letters of the memo that it is about.
+ */
+cracked: Array<Pointed>, };
 
 /**
  * The part of an address that carries a lesson.
@@ -1016,6 +1100,44 @@ at: number,
 progress: number, };
 
 /**
+ * What a link to a moment carries.
+ */
+export type MomentSetting = {
+/**
+ * Layers of the puzzle.
+ */
+size: number,
+/**
+ * The scramble as it was typed.
+ */
+scramble: string,
+/**
+ * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
+ * and not the scramble.
+ */
+facelets: string,
+/**
+ * Conventions as the browser keeps them; empty for the usual ones.
+ */
+conventions: string,
+/**
+ * Pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
+ */
+bestHold: boolean | null,
+/**
+ * The letter that is looked at.
+ */
+letter: Pointed | null,
+/**
+ * A memo that was written to be checked.
+ */
+memo: { [key in string]: string },
+/**
+ * Moves that were made, to be checked.
+ */
+moves: string, };
+
+/**
  * A move.
  */
 export type Move = {
@@ -1027,6 +1149,10 @@ text: string,
  * What it is part of.
  */
 part: MovePart,
+/**
+ * That it is the next one.
+ */
+next: string,
 /**
  * Number, move and part, to be read aloud.
  */
@@ -1063,6 +1189,19 @@ export type OfSize = {
  * Layers of the cube: 2 to 7.
  */
 size: number, };
+
+/**
+ * A size that is offered.
+ */
+export type Offered = {
+/**
+ * Layers of the cube.
+ */
+layers: number,
+/**
+ * What it is called.
+ */
+name: string, };
 
 /**
  * Which cases are to be shown.
@@ -1268,9 +1407,9 @@ scramble: string,
  */
 facelets: string,
 /**
- * Where no centre says how: pick it up so that the memo is shortest.
+ * Where no centre says how: pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
  */
-bestHold: boolean, };
+bestHold: boolean | null, };
 
 /**
  * A scramble.
@@ -1467,6 +1606,14 @@ export type Step = {
  */
 letter: string,
 /**
+ * The letters of the memo that it carries out.
+ */
+letters: Array<Pointed>,
+/**
+ * Which letter of how many; empty for parity.
+ */
+place: string,
+/**
  * What it is called: the sticker, or the word for parity.
  */
 name: string,
@@ -1551,6 +1698,14 @@ steps: Array<Step>,
  */
 moves: number,
 /**
+ * What is carried out in which order, and in how many moves.
+ */
+summary: string,
+/**
+ * Where the moves come from, a sentence each.
+ */
+origins: Array<string>,
+/**
  * How it is picked up before the first move.
  */
 holding: string, };
@@ -1577,6 +1732,15 @@ parity: boolean | null,
 moves: string, };
 
 /**
+ * A text that is to become a code.
+ */
+export type ToCode = {
+/**
+ * The text.
+ */
+text: string, };
+
+/**
  * What explains it.
  */
 export type Told = {
@@ -1599,7 +1763,19 @@ summary: string,
 /**
  * The questions whose answers would tell most.
  */
-questions: Array<Asked>, };
+questions: Array<Asked>,
+/**
+ * Where it most likely went wrong, in a few words.
+ */
+headline: string,
+/**
+ * The memo that was carried out: what was written, or ours.
+ */
+memo: { [key in string]: string },
+/**
+ * The colours as it came out, by the letters of the faces; empty where it was told in words of pieces.
+ */
+outcome: string, };
 
 /**
  * Memo, reasons and solution.
@@ -1617,6 +1793,14 @@ parts: Array<Part>,
  * Whether there is parity, and what follows.
  */
 parity: string,
+/**
+ * How many letters in all, and whether there is parity, in a few words.
+ */
+summary: string,
+/**
+ * How it is held, in a few words.
+ */
+grip: Grip,
 /**
  * Whether there is nothing to memorise at all.
  */
@@ -1772,6 +1956,8 @@ kept: boolean, };
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
+  /** What the bench begins with. */
+  begin: { arguments: Nothing; view: Beginning };
   /** The conditions of lessons for a size. */
   lessons: { arguments: OfSize; view: Array<Ready> };
   /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
@@ -1792,6 +1978,8 @@ export interface Methods {
   thread: { arguments: WantedThread; view: string };
   /** The memo with the reason for every letter. */
   trace: { arguments: Puzzle; view: Traced };
+  /** The part of an address that carries a moment of the bench. */
+  address: { arguments: MomentSetting; view: LinkPart };
   /** A sheet after a change. */
   amend: { arguments: Amended; view: Revised };
   /** Everything that is known of a case. */
@@ -1800,6 +1988,8 @@ export interface Methods {
   cases: { arguments: Filtered; view: Cases };
   /** Whether a memo, or moves that were made, are right. */
   check: { arguments: ToCheck; view: Checked };
+  /** A text as a code that a camera reads. */
+  code: { arguments: ToCode; view: Code };
   /** Conventions as they are shown, perhaps after a change. */
   conventions: { arguments: Edited; view: Settled };
   /** A random scramble that meets a condition. */
@@ -1814,6 +2004,8 @@ export interface Methods {
   link: { arguments: LessonSetting; view: LinkPart };
   /** What an address of any version carries of a lesson. */
   linked: { arguments: Address; view: LessonSetting };
+  /** What an address of any version carries of a moment of the bench. */
+  opened: { arguments: Address; view: MomentSetting };
   /** A page for pupils and a sheet of exercises. */
   lesson: { arguments: Plan; view: Lesson };
   /** Pictures of cases. */
@@ -1902,8 +2094,18 @@ export type TextName =
   | "by-three-cycle"
   | "cancel"
   | "cancelled"
+  | "carry-again"
+  | "carry-all"
+  | "carry-done"
+  | "carry-from"
+  | "carry-move"
   | "check-hint"
+  | "check-more"
   | "check-purpose"
+  | "check-right"
+  | "check-write"
+  | "collection-algorithms"
+  | "collection-letters"
   | "colour-label"
   | "colour-name"
   | "colour-shade"
@@ -1911,6 +2113,9 @@ export type TextName =
   | "conventions-purpose"
   | "copied"
   | "copy"
+  | "cube-as-table"
+  | "cube-as-text"
+  | "cube-face"
   | "cube-keys"
   | "cube-region"
   | "dismiss"
@@ -1926,20 +2131,33 @@ export type TextName =
   | "explain-edges"
   | "explain-execution"
   | "explain-holding"
+  | "field-too-long"
   | "file-heading"
+  | "first-learn"
+  | "first-solve"
+  | "first-teach"
   | "fits"
   | "hidden-label"
   | "hidden-mirrors"
   | "hidden-net"
   | "hidden-no"
+  | "hold-conventions"
+  | "hold-shortest"
   | "holding-front"
   | "holding-heading"
   | "holding-up"
   | "input-colours"
   | "input-label"
   | "input-scramble"
+  | "keys-off"
+  | "keys-on"
   | "knot"
   | "language-name"
+  | "lens-check"
+  | "lens-play"
+  | "lens-trace"
+  | "lens-why"
+  | "lenses-label"
   | "lesson-choose"
   | "lesson-empty"
   | "lesson-purpose"
@@ -1962,12 +2180,14 @@ export type TextName =
   | "memo-nothing"
   | "memo-previous"
   | "method-label"
+  | "more-of-memo"
   | "motion-less"
   | "motion-system"
   | "move-back"
   | "move-on"
   | "moves-made"
   | "moves-made-hint"
+  | "moves-none"
   | "nav-algorithms"
   | "nav-check"
   | "nav-conventions"
@@ -1981,6 +2201,7 @@ export type TextName =
   | "no-solution"
   | "not-found-text"
   | "not-found-title"
+  | "nothing-to-undo"
   | "offline-ready"
   | "only-all"
   | "only-missing"
@@ -2006,6 +2227,11 @@ export type TextName =
   | "picture-png"
   | "picture-save"
   | "picture-svg"
+  | "place-bench"
+  | "place-collection"
+  | "place-practice"
+  | "place-progress"
+  | "place-teach"
   | "play-first"
   | "play-keys"
   | "play-nothing"
@@ -2020,6 +2246,11 @@ export type TextName =
   | "random-condition"
   | "random-scramble"
   | "random-wait"
+  | "reason-after"
+  | "reason-begin"
+  | "reason-begin-hint"
+  | "redo"
+  | "redone"
   | "scramble-empty"
   | "scramble-hint"
   | "scramble-label"
@@ -2034,9 +2265,17 @@ export type TextName =
   | "set-usual"
   | "settings"
   | "settings-close"
+  | "settings-keys"
   | "settings-language"
   | "settings-motion"
   | "settings-theme"
+  | "share"
+  | "share-code-long"
+  | "share-code-title"
+  | "share-copy"
+  | "share-not-copied"
+  | "share-send"
+  | "share-title"
   | "size-2"
   | "size-3"
   | "size-4"
@@ -2051,6 +2290,20 @@ export type TextName =
   | "store-failed"
   | "store-full"
   | "store-newer"
+  | "subject-change"
+  | "subject-colours"
+  | "subject-done"
+  | "subject-from"
+  | "subject-from-first"
+  | "subject-from-lesson"
+  | "subject-from-link"
+  | "subject-from-painted"
+  | "subject-from-random"
+  | "subject-from-typed"
+  | "subject-hold"
+  | "subject-label"
+  | "subject-more"
+  | "subject-scramble-none"
   | "tap-buffer"
   | "tap-label"
   | "tap-letter"
@@ -2058,6 +2311,7 @@ export type TextName =
   | "theme-light"
   | "theme-system"
   | "time-line"
+  | "to-carry-out"
   | "to-conventions"
   | "trace-purpose"
   | "try-again"
@@ -2067,20 +2321,32 @@ export type TextName =
   | "turn-right"
   | "turn-up"
   | "turned-piece"
+  | "undo"
+  | "undone"
   | "update-later"
   | "update-ready"
   | "update-take"
+  | "velvet-keys"
+  | "velvet-label"
+  | "velvet-loading"
   | "why-alike"
   | "why-ask"
   | "why-begun"
+  | "why-cant-say"
+  | "why-change"
   | "why-deep"
   | "why-list"
   | "why-list-hint"
   | "why-memo-hint"
+  | "why-options"
+  | "why-paint"
   | "why-purpose"
   | "why-questions-heading"
   | "why-seen"
+  | "why-tell"
+  | "why-tell-hint"
   | "why-told"
   | "why-told-hint"
+  | "why-words"
   | "working"
   | "yes";

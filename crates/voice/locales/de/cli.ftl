@@ -14,7 +14,7 @@ step-swap = { $kind }-Tausch
 step-parity = Parität
 solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
 
-hold-goal = Gelöst soll { $up } oben und { $front } vorn sein.
+hold-goal = Gelöst ist dann { $up } oben und { $front } vorn.
 hold-solved = So { $count ->
     [one] ist { $pieces } schon gelöst.
    *[other] sind { $pieces } schon gelöst.

@@ -94,4 +94,5 @@ parity-of-none = Keine Parität; die Zahl der Buchstaben ist { $what }.
 parity-centres = Center einer Farbe sehen gleich aus, darum haben sie keine Parität; die Zahl der Buchstaben ist { $what }.
 parity-even = Keine Parität; die Zahl der Buchstaben ist gerade: { $counts }.
 parity-odd = Parität, denn die Zahl der Buchstaben ist ungerade: { $counts }. Der Paritätsalgorithmus kommt zwischen den beiden Arten.
-parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Bei diesem Puzzle ist dafür nichts zu tun.
+parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Dafür ist nichts zu tun.
+parity-odd-corners = Die Zahl der Buchstaben ist ungerade: { $counts }. Das ist bei diesem Würfel in Ordnung: Er hat keine Kanten.

@@ -14,7 +14,7 @@ step-swap = { $kind } swap
 step-parity = parity
 solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
 
-hold-goal = Solved, it is to have { $up } up and { $front } in front.
+hold-goal = Solved, { $up } will be up and { $front } in front.
 hold-solved = Then { $count ->
     [one] { $pieces } is already solved.
    *[other] { $pieces } are already solved.

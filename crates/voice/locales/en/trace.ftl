@@ -63,4 +63,5 @@ parity-of-none = No parity; the number of letters is { $what }.
 parity-centres = Centres of one colour look alike, so they have no parity; the number of letters is { $what }.
 parity-even = No parity; the number of letters is even: { $counts }.
 parity-odd = Parity, since the number of letters is odd: { $counts }. The parity algorithm comes between the two kinds.
-parity-odd-nothing = The number of letters is odd: { $counts }. On this puzzle nothing needs to be done about it.
+parity-odd-nothing = The number of letters is odd: { $counts }. Nothing needs to be done about it.
+parity-odd-corners = The number of letters is odd: { $counts }. That is fine on this puzzle: it has no edges.

@@ -132,6 +132,19 @@ impl Pages {
                 json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "",
                     "bestHold": self.dice.one_in(2), "leftOut": ["edges"], "exercises": self.dice.below(50), "seed": seed })
             }
+            "begin" => json!({}),
+            "address" => {
+                let size = self.size();
+                let letter = json!({ "part": self.dice.below(2), "letter": self.dice.below(9) });
+                let letter = if self.dice.one_in(2) { letter } else { Value::Null };
+                json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "", "bestHold": null,
+                    "letter": letter, "memo": self.memo(), "moves": "" })
+            }
+            "opened" => {
+                let size = self.size().to_string();
+                json!({ "parts": { "size": size, "scramble": self.moves(3), "corners": "AB", "best-hold": self.dice.of(&["", "yes", "no"]) } })
+            }
+            "code" => json!({ "text": self.moves(3).repeat(1 + self.dice.below(40) as usize) }),
             "linked" => {
                 let size = self.size().to_string();
                 let exercises = self.dice.of(&["", "4", "60", "many"]);
