@@ -29,6 +29,11 @@ impl Voice {
         )
     }
 
+    /// What a field for the letters of a kind is called.
+    pub fn letters_of_kind(&self, orbit: Orbit) -> String {
+        self.say("bench-letters-of-kind", &[("kinds", self.kinds(orbit).into())])
+    }
+
     /// That a turn is the next one.
     pub fn next_turn(&self, turn: &str) -> String {
         self.say("bench-next", &[("turn", turn.into())])

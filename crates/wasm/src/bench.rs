@@ -23,8 +23,12 @@ const LONGEST: usize = MAX_TEXT / 4;
 pub struct Beginning {
     /// The sizes that are offered.
     pub sizes: Vec<Offered>,
+    /// The size that is meant where none is said, by layers.
+    pub usual: u8,
     /// The most characters that a field takes in.
     pub longest: u32,
+    /// The most exercises of a lesson.
+    pub exercises: u8,
     /// The puzzle of a first visit.
     pub first: FirstVisit,
 }
@@ -64,7 +68,9 @@ pub(crate) fn beginning(call: &Call<'_>) -> Result<Beginning, Failure> {
     let [title, text] = call.voice.first_visit(memo.letters());
     Ok(Beginning {
         sizes: OFFERED.map(|size| Offered { layers: size.layers(), name: size.to_string() }).into(),
+        usual: Size::THREE.layers(),
         longest: LONGEST as u32,
+        exercises: formats::link::MOST_EXERCISES,
         first: FirstVisit { size: size.layers(), scramble: scramble.to_owned(), title, text },
     })
 }

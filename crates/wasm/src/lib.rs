@@ -41,6 +41,7 @@ pub mod paint;
 pub mod picture;
 pub mod play;
 pub mod records;
+pub mod said;
 pub mod scramble;
 mod searches;
 pub mod sequence;

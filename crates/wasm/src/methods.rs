@@ -9,7 +9,7 @@ use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
     about, amend, bench, case, check, condition, conventions, import, lesson, link, look, moment, paint, picture, play,
-    records, scramble, sequence, sheet, texts, trace, why,
+    records, said, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
@@ -147,6 +147,8 @@ methods! { rest, REST, visit_rest;
     "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
     /// A random scramble.
     "random": scramble::Draw => scramble::RandomScramble, |call, draw| scramble::random(call, &draw);
+    /// The puzzle in words and as a table.
+    "said": said::ToSay => said::CubeSaid, |call, asked| said::said(call, &asked);
     /// A case at a moment of an algorithm, perhaps in the middle of a turn.
     "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
     /// The slips that explain how an attempt came out.

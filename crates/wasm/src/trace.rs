@@ -62,6 +62,8 @@ pub struct Part {
     pub kind: String,
     /// The kind, as people say.
     pub name: String,
+    /// What a field for its letters is called.
+    pub field: String,
     /// The buffer with its letter.
     pub buffer: String,
     /// Whether the number of letters is odd.
@@ -192,6 +194,7 @@ pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace)
     Part {
         kind: kind_name(orbit).to_owned(),
         name: voice.kinds(orbit),
+        field: voice.letters_of_kind(orbit),
         buffer: voice.lettered(orbit, trace.buffer(), &kind.letters),
         sentence: voice.memo_line(trace, conventions),
         odd: trace.is_odd(),

@@ -32,6 +32,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   play: "first",
   random: "rest",
   renew: "first",
+  said: "rest",
   sequence: "first",
   texts: "first",
   thread: "first",

@@ -169,9 +169,17 @@ export type Beginning = {
  */
 sizes: Array<Offered>,
 /**
+ * The size that is meant where none is said, by layers.
+ */
+usual: number,
+/**
  * The most characters that a field takes in.
  */
 longest: number,
+/**
+ * The most exercises of a lesson.
+ */
+exercises: number,
 /**
  * The puzzle of a first visit.
  */
@@ -577,6 +585,19 @@ condition: string,
 seed: [number, number], };
 
 /**
+ * A puzzle in words.
+ */
+export type CubeSaid = {
+/**
+ * All faces in sentences.
+ */
+text: string,
+/**
+ * The faces U L F R B D.
+ */
+faces: Array<FaceSaid>, };
+
+/**
  * What a document is.
  */
 export type DocumentKind = "conventions" | "sheet" | "puzzle";
@@ -712,6 +733,19 @@ yaw: number,
  * Upward, in radians.
  */
 pitch: number, };
+
+/**
+ * A face in words.
+ */
+export type FaceSaid = {
+/**
+ * Its letter.
+ */
+name: string,
+/**
+ * The colours of its stickers, row by row.
+ */
+rows: Array<Array<string>>, };
 
 /**
  * Why a request has no view, said in the language of the request.
@@ -1221,6 +1255,10 @@ facelets: string,
  */
 svg: string,
 /**
+ * Whether every colour is there as often as it should be; before that nothing is judged.
+ */
+settled: boolean,
+/**
  * Whether turning can lead to it.
  */
 possible: boolean,
@@ -1249,6 +1287,10 @@ kind: string,
  * The kind, as people say.
  */
 name: string,
+/**
+ * What a field for its letters is called.
+ */
+field: string,
 /**
  * The buffer with its letter.
  */
@@ -1741,6 +1783,19 @@ export type ToCode = {
 text: string, };
 
 /**
+ * A puzzle that is to be said.
+ */
+export type ToSay = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How many moves of the execution are done.
+ */
+at: number, };
+
+/**
  * What explains it.
  */
 export type Told = {
@@ -2012,6 +2067,8 @@ export interface Methods {
   pictures: { arguments: Pictured; view: Array<string> };
   /** A random scramble. */
   random: { arguments: Draw; view: RandomScramble };
+  /** The puzzle in words and as a table. */
+  said: { arguments: ToSay; view: CubeSaid };
   /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
   turned: { arguments: Turned; view: Drawn };
   /** The slips that explain how an attempt came out. */
@@ -2126,6 +2183,7 @@ export type TextName =
   | "exercise-ask"
   | "exercises-heading"
   | "exercises-label"
+  | "exercises-list"
   | "exercises-other"
   | "explain-corners"
   | "explain-edges"
@@ -2167,6 +2225,7 @@ export type TextName =
   | "letters-heading"
   | "letters-hint"
   | "link-label"
+  | "link-opened"
   | "link-shown"
   | "link-take"
   | "loose-end"
@@ -2313,6 +2372,7 @@ export type TextName =
   | "time-line"
   | "to-carry-out"
   | "to-conventions"
+  | "to-trace"
   | "trace-purpose"
   | "try-again"
   | "turn-back"

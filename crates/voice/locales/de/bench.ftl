@@ -8,6 +8,7 @@ bench-letters = { $letters ->
 bench-parity = Parität zwischen den beiden Fäden
 bench-letter-of = Buchstabe { $number } von { $all }
 bench-letters-of = Buchstaben { $first } bis { $last } von { $all }
+bench-letters-of-kind = Die Buchstaben der { $kinds }
 bench-next = jetzt { $turn }
 bench-moves = { $moves ->
     [one] 1 Zug

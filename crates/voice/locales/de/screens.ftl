@@ -398,3 +398,6 @@ share-code-long = Dieser Link ist zu lang für einen Code; kopiere ihn.
 settings-keys = Einzelne Tasten
 keys-on = An
 keys-off = Aus
+link-opened = Dieser Würfel kam mit einem Link. Was du vorher hattest, kommt mit „Rückgängig“ wieder.
+exercises-list = Die Scrambles als Liste
+to-trace = Das Memo zeigen

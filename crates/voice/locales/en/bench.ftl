@@ -8,6 +8,7 @@ bench-letters = { $letters ->
 bench-parity = parity between the two threads
 bench-letter-of = letter { $number } of { $all }
 bench-letters-of = letters { $first } to { $last } of { $all }
+bench-letters-of-kind = The { $kinds }’ letters
 bench-next = { $turn } is next
 bench-moves = { $moves ->
     [one] 1 move

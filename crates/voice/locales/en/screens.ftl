@@ -398,3 +398,6 @@ share-code-long = This link is too long for a code; copy it instead.
 settings-keys = Single keys
 keys-on = On
 keys-off = Off
+link-opened = This puzzle came with a link. What you had before comes back with Undo.
+exercises-list = The scrambles as a list
+to-trace = Show the memo

@@ -133,6 +133,7 @@ impl Pages {
                     "bestHold": self.dice.one_in(2), "leftOut": ["edges"], "exercises": self.dice.below(50), "seed": seed })
             }
             "begin" => json!({}),
+            "said" => json!({ "source": self.source(said), "at": self.dice.below(150) }),
             "address" => {
                 let size = self.size();
                 let letter = json!({ "part": self.dice.below(2), "letter": self.dice.below(9) });
