@@ -1,5 +1,6 @@
 import "./tokens.css";
 import "./app.css";
+import "./scene.css";
 import "./views/bench/bench.css";
 
 import { mount } from "svelte";

@@ -78,6 +78,7 @@ impl Picture {
                     middle: middle.map(|part| part * UNIT),
                     right: [UNIT, 0.0],
                     down: [0.0, UNIT],
+                    unit: UNIT,
                 }
             })
             .collect();

@@ -32,6 +32,16 @@ impl Shade {
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Palette([Shade; 6]);
 
+/// Colours of the thread, the usual one first; all read well on velvet.
+const SILKS: [Rgb; 4] = [
+    Rgb::new(0xf4, 0x9a, 0xd3),
+    Rgb::new(0x7f, 0xdf, 0xf0),
+    Rgb::new(0xc9, 0xb0, 0xff),
+    Rgb::new(0xc6, 0xf2, 0x8a),
+];
+/// From this CIEDE2000 difference on, colours are told apart at a glance (common practice, no source).
+const APART: f64 = 14.0;
+
 /// What a palette is like to read.
 #[derive(Clone, PartialEq, Debug)]
 pub struct PaletteReport {
@@ -52,6 +62,22 @@ impl Palette {
     /// The letters in the order U L F R B D.
     pub fn letters(&self) -> [char; 6] {
         [0, 1, 2, 3, 4, 5].map(|face: usize| self.0[face].letter)
+    }
+
+    /// A colour for the thread that no sticker has: the first of a few that differs from all six at a glance.
+    ///
+    /// ```
+    /// use draw::{Palette, Rgb, Shade};
+    /// let usual = Palette::default().silk();
+    /// let pink = Palette::new([usual; 6].map(|colour| Shade::new(colour, "pink", 'P')));
+    /// assert_ne!(pink.silk(), usual);
+    /// ```
+    pub fn silk(&self) -> Rgb {
+        let least = |silk: &Rgb| {
+            self.0.iter().map(|shade| shade.colour.difference(*silk)).fold(f64::INFINITY, f64::min)
+        };
+        let apart = SILKS.into_iter().find(|silk| least(silk) >= APART);
+        apart.or_else(|| SILKS.into_iter().max_by(|a, b| least(a).total_cmp(&least(b)))).unwrap_or(SILKS[0])
     }
 
     /// How well its letters read and its colours are told apart.

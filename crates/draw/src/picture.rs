@@ -3,14 +3,14 @@
 use crate::colour::Rgb;
 use crate::palette::Palette;
 use crate::place::{Chain, Labels, Mark, Place};
-use crate::svg::{Caption, Ink, MONO, Markup, Num, Theme, breadth, path};
+use crate::svg::{Caption, Ink, MONO, Markup, Num, Tag, Theme, breadth, path};
 use cube::{Face, Facelets};
 
 /// Pixels of a unit; a facelet is two units wide.
 pub(crate) const UNIT: f64 = 10.0;
 /// The thread on a cube, and what keeps it apart from whatever it crosses. Stickers have the same colours on light
 /// and dark pages, so the thread on them has too.
-const CORE: &str = "#6a2a8c";
+const CORE: &str = "#93206f";
 const HALO: &str = "#fff";
 
 /// A cube to be drawn: its colours, what stands on its stickers, and what is pointed at.
@@ -36,6 +36,7 @@ pub struct Picture {
     pub(crate) marks: Vec<(Place, Mark)>,
     pub(crate) chain: Chain,
     pub(crate) only: Option<Vec<Place>>,
+    pub(crate) alone: bool,
     pub(crate) colour_letters: bool,
     pub(crate) handles: bool,
     pub(crate) theme: Theme,
@@ -52,6 +53,7 @@ impl Picture {
             marks: Vec::new(),
             chain: Chain::default(),
             only: None,
+            alone: false,
             colour_letters: false,
             handles: false,
             theme: Theme::Light,
@@ -91,6 +93,14 @@ impl Picture {
     #[must_use]
     pub fn only(mut self, places: impl IntoIterator<Item = Place>) -> Self {
         self.only = Some(places.into_iter().collect());
+        self
+    }
+
+    /// With colours and letters only on the stickers at these places; all others stay back, centres too.
+    #[must_use]
+    pub(crate) fn only_stickers(mut self, places: impl IntoIterator<Item = Place>) -> Self {
+        self.only = Some(places.into_iter().collect());
+        self.alone = true;
         self
     }
 
@@ -142,12 +152,49 @@ pub(crate) struct Patch {
     pub middle: [f64; 2],
     pub right: [f64; 2],
     pub down: [f64; 2],
+    /// Pixels of a unit where nothing is foreshortened.
+    pub unit: f64,
 }
 
 impl Patch {
     /// A point of the sticker in its own units.
-    fn at(&self, right: f64, down: f64) -> [f64; 2] {
+    pub(crate) fn at(&self, right: f64, down: f64) -> [f64; 2] {
         [0, 1].map(|i| self.middle[i] + right * self.right[i] + down * self.down[i])
+    }
+
+    /// A square with round corners in its own units: how far it reaches, and how much of a side each corner takes.
+    pub(crate) fn rounded(&self, reach: f64, round: f64) -> String {
+        let corners =
+            [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)].map(|(x, y)| [x * reach, y * reach]);
+        let mut d = String::new();
+        for i in 0..4 {
+            let [before, here, after] = [corners[(i + 3) % 4], corners[i], corners[(i + 1) % 4]];
+            let towards = |to: [f64; 2]| [0, 1].map(|k| here[k] + (to[k] - here[k]) * round);
+            let [begin, bend, end] = [towards(before), here, towards(after)].map(|[x, y]| self.at(x, y));
+            d.push(if i == 0 { 'M' } else { 'L' });
+            crate::svg::pair(&mut d, begin[0], begin[1]);
+            d.push('Q');
+            crate::svg::pair(&mut d, bend[0], bend[1]);
+            d.push(' ');
+            crate::svg::pair(&mut d, end[0], end[1]);
+        }
+        d.push('Z');
+        d
+    }
+
+    /// The same as an element: a rectangle where it stands upright, which is shorter.
+    fn square<'a>(&self, markup: &'a mut Markup, reach: f64, round: f64) -> Tag<'a> {
+        if !self.is_upright() {
+            return markup.tag("path").with("d", self.rounded(reach, round));
+        }
+        let [x, y] = self.at(-reach, -reach);
+        let side = 2.0 * reach * self.unit;
+        let tag = markup.tag("rect").with("x", Num(x)).with("y", Num(y));
+        tag.with("width", Num(side)).with("height", Num(side)).with("rx", Num(round * side))
+    }
+
+    fn is_upright(&self) -> bool {
+        self.right[1].abs() < 1e-9 && self.down[0].abs() < 1e-9
     }
 
     /// Its own units as a transformation.
@@ -171,22 +218,24 @@ impl Picture {
     /// One sticker with all that stands on it.
     pub(crate) fn patch(&self, markup: &mut Markup, patch: &Patch) {
         let shade = &self.palette[patch.colour];
-        let reach = 0.8;
-        let corners =
-            [(-reach, -reach), (reach, -reach), (reach, reach), (-reach, reach)].map(|(x, y)| patch.at(x, y));
         let (face, row, column) = patch.cell;
-        let kept = patch.place.is_none_or(|place| self.is_kept(place));
+        let kept = match patch.place {
+            Some(place) => self.is_kept(place),
+            None => !self.alone,
+        };
         let fill = if kept { shade.colour.to_string() } else { self.theme.ink(Ink::Back).to_owned() };
-        markup
-            .tag("path")
-            .with("d", path(&corners, true))
-            .with("fill", &fill)
-            .with("stroke", &fill)
+        let on_page = self.theme == Theme::Velvet;
+        let name = |place: Place| format!("{} {}", blind::kind_name(place.orbit), place.name());
+        patch
+            .square(markup, 0.885, 0.17)
+            .with_some("class", on_page.then_some(if kept { "s" } else { "s quiet" }))
+            .with_some("data-sticker", patch.place.filter(|_| on_page).map(name))
+            .with_some("fill", (kept || !on_page).then_some(&fill))
             .with_some("data-cell", self.handles.then(|| format!("{face} {row} {column}")))
             .with_some("data-place", patch.place.filter(|_| self.handles).map(Place::name))
             .empty();
         let ink = shade.colour.label();
-        let label = patch.place.map_or("", |place| self.labels.at(place));
+        let label = patch.place.filter(|_| kept || !self.alone).map_or("", |place| self.labels.at(place));
         self.words(markup, patch, label, ink);
         if self.colour_letters && kept {
             let colour = shade.letter.to_string();
@@ -202,10 +251,11 @@ impl Picture {
         let same_piece = |kept: &Place| {
             kept.orbit == place.orbit && kept.orbit.piece(kept.sticker) == place.orbit.piece(place.sticker)
         };
-        self.only.as_ref().is_none_or(|places| places.iter().any(same_piece))
+        let same = |kept: &Place| if self.alone { *kept == place } else { same_piece(kept) };
+        self.only.as_ref().is_none_or(|places| places.iter().any(same))
     }
 
-    fn words(&self, markup: &mut Markup, patch: &Patch, label: &str, ink: Rgb) {
+    pub(crate) fn words(&self, markup: &mut Markup, patch: &Patch, label: &str, ink: Rgb) {
         if label.is_empty() {
             return;
         }
@@ -302,36 +352,30 @@ impl Picture {
 fn word(markup: &mut Markup, patch: &Patch, text: &str, ink: Rgb, (x, y, size): (f64, f64, f64)) {
     let ink = if ink == Rgb::BLACK { "#000" } else { "#fff" };
     let [left, top] = patch.at(x, y);
-    let upright = patch.right[1].abs() < 1e-9 && patch.down[0].abs() < 1e-9;
     let tag = markup.tag("text");
-    if upright {
+    if patch.is_upright() {
         tag.with("x", Num(left))
             .with("y", Num(top))
-            .with("font-size", Num(size * UNIT))
+            .with("font-size", Num(size * patch.unit))
             .with("fill", ink)
             .text(text);
     } else {
         let place = Patch { middle: [left, top], ..patch.clone() };
         let scaled = Patch {
-            right: place.right.map(|part| part / UNIT),
-            down: place.down.map(|part| part / UNIT),
+            right: place.right.map(|part| part / patch.unit),
+            down: place.down.map(|part| part / patch.unit),
             ..place
         };
         tag.with("transform", scaled.matrix())
-            .with("font-size", Num(size * UNIT))
+            .with("font-size", Num(size * patch.unit))
             .with("fill", ink)
             .text(text);
     }
 }
 
-/// What groups stickers: rounded corners.
+/// What groups stickers: the weight of their letters.
 pub(crate) fn open_stickers(markup: &mut Markup) {
-    markup
-        .tag("g")
-        .with("stroke-width", Num(0.16 * UNIT))
-        .with("stroke-linejoin", "round")
-        .with("font-weight", 600)
-        .open();
+    markup.tag("g").with("font-weight", 600).open();
 }
 
 impl Mark {

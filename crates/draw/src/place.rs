@@ -57,6 +57,13 @@ impl Labels {
         self
     }
 
+    /// Only those of a kind.
+    #[must_use]
+    pub fn only(mut self, orbit: Orbit) -> Self {
+        self.0.retain(|&kind, _| kind == orbit);
+        self
+    }
+
     /// Moves every label with its sticker: what is asked for by where it belongs is shown where it now is.
     #[must_use]
     pub fn carried_by(&self, state: &cube::State) -> Self {

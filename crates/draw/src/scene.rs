@@ -1,7 +1,7 @@
 //! A cube in space, perhaps with layers half turned: its stickers, its body, and what is seen of them.
 
 use crate::place::Place;
-use crate::space::{Camera, Point, add, cross, dot, facelet, frame, held, normal, scaled, turned};
+use crate::space::{Camera, Lens, Point, add, cross, dot, facelet, frame, held, normal, scaled, turned};
 use cube::{Amount, Axis, Face, Facelets, Rotation, Size, Turn};
 
 /// How far from the middle of a facelet its sticker reaches; the facelet itself reaches to 1.
@@ -72,6 +72,9 @@ struct Slab {
     moves: bool,
 }
 
+/// A quarter turn, in radians.
+pub(crate) const QUARTER: f64 = core::f64::consts::FRAC_PI_2;
+
 /// What happens with the three faces that are out of sight.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]
 pub enum Hidden {
@@ -88,10 +91,11 @@ pub enum Hidden {
 ///
 /// ```
 /// use cube::{Rotation, Size, State};
-/// use draw::{Camera, Scene};
+/// use draw::{Camera, Lens, Scene};
 /// let scene = Scene::new(&State::solved(Size::THREE).facelets(), Rotation::NONE, None);
 /// assert_eq!(scene.tiles().len(), 54);
-/// assert_eq!(scene.seen(Camera::USUAL).filter(|shape| shape.tile.is_some()).count(), 27);
+/// let lens = Lens::parallel(Camera::USUAL, 10.0);
+/// assert_eq!(scene.seen(&lens).iter().filter(|shape| shape.tile.is_some()).count(), 27);
 /// ```
 #[derive(Clone, PartialEq, Debug)]
 pub struct Scene {
@@ -178,22 +182,31 @@ impl Scene {
 
     /// What is seen from outside, to be painted in this order.
     ///
-    /// Slabs are convex and lie one behind another along the axis of the turn, so painting them from the far end
-    /// and each one's near sides in any order is exact.
-    pub fn seen(&self, camera: Camera) -> impl Iterator<Item = Shape> {
-        let towards = camera.towards();
-        let from_low = dot(held(normal(self.axis.positive()), self.hold), towards) >= 0.0;
-        let count = self.slabs.len();
-        (0..count).map(move |i| if from_low { i } else { count - 1 - i }).flat_map(move |at| {
+    /// Slabs are convex and lie one behind another along the axis of the turn. The plane between two of them parts the eye from
+    /// the farther one, so painting from the farthest to the slab where the eye is, and each one's near sides in any order, is exact.
+    pub fn seen(&self, lens: &Lens) -> Vec<Shape> {
+        let eye = lens.along(held(normal(self.axis.positive()), self.hold));
+        let mut order: Vec<usize> = (0..self.slabs.len()).collect();
+        let far = |at: &usize| {
+            let slab = self.slabs[*at];
+            if eye.is_finite() {
+                (slab.low.midpoint(slab.high) - eye).abs()
+            } else {
+                -slab.low * eye.signum()
+            }
+        };
+        order.sort_by(|a, b| far(b).total_cmp(&far(a)));
+        let mut out = Vec::with_capacity(self.tiles.len() / 2 + 3 * order.len());
+        for at in order {
             let slab = self.slabs[at];
-            let body = Face::ALL.into_iter().filter_map(move |face| self.side(slab, face, camera));
-            let tiles = self.tiles.iter().enumerate().filter_map(move |(i, tile)| {
+            out.extend(Face::ALL.into_iter().filter_map(|face| self.side(slab, face, lens)));
+            out.extend(self.tiles.iter().enumerate().filter_map(|(i, tile)| {
                 let inside = self.slab_of(tile) == at;
-                (inside && dot(tile.normal, towards) > 1e-9)
-                    .then(|| Shape { tile: Some(i), points: tile.corners().map(|p| camera.project(p)) })
-            });
-            body.chain(tiles)
-        })
+                (inside && lens.sees(tile.middle, tile.normal))
+                    .then(|| Shape { tile: Some(i), points: tile.corners().map(|p| lens.project(p)) })
+            }));
+        }
+        out
     }
 
     fn slab_of(&self, tile: &Tile) -> usize {
@@ -204,20 +217,29 @@ impl Scene {
     }
 
     /// A side of a slab's body, if it is seen.
-    fn side(&self, slab: Slab, face: Face, camera: Camera) -> Option<Shape> {
+    fn side(&self, slab: Slab, face: Face, lens: &Lens) -> Option<Shape> {
         let placed = |point: Point| {
             held(if slab.moves { turned(point, self.axis, self.angle) } else { point }, self.hold)
         };
-        if dot(placed(normal(face)), camera.towards()) <= 1e-9 {
-            return None;
-        }
         let n = f64::from(self.size.layers());
         let (up, right) = frame(face);
+        let mut middle = scaled(normal(face), n);
+        let reach = &mut middle[self.axis.index()];
+        *reach = if *reach > 0.0 {
+            slab.high
+        } else if *reach < 0.0 {
+            slab.low
+        } else {
+            slab.low.midpoint(slab.high)
+        };
+        if !lens.sees(placed(middle), placed(normal(face))) {
+            return None;
+        }
         let points = [[1.0, 1.0], [1.0, -1.0], [-1.0, -1.0], [-1.0, 1.0]].map(|[u, r]| {
             let mut corner = add(scaled(normal(face), n), add(scaled(up, u * n), scaled(right, r * n)));
             let part = &mut corner[self.axis.index()];
             *part = if *part > 0.0 { slab.high } else { slab.low };
-            camera.project(placed(corner))
+            lens.project(placed(corner))
         });
         Some(Shape { tile: None, points })
     }
@@ -251,8 +273,13 @@ impl Scene {
         Moved::Mirror { face, distance: n + shift / 2.0 }
     }
 
-    /// A face swings about the edge that it shares with a side face that is seen.
+    /// A face swings about the edge that it shares with a side face that is seen, until it lies flat beside it.
     fn swung_open(&self, face: Face, camera: Camera) -> Option<Moved> {
+        self.flap(face, camera, QUARTER)
+    }
+
+    /// The same by another angle, in radians.
+    pub(crate) fn flap(&self, face: Face, camera: Camera, open: f64) -> Option<Moved> {
         let hinge = [Face::F, Face::R, Face::L, Face::B]
             .into_iter()
             .filter(|side| side.axis() != face.axis())
@@ -260,15 +287,25 @@ impl Scene {
             .filter(|&(facing, _)| facing > 0.0)
             .max_by(|a, b| a.0.total_cmp(&b.0))?
             .1;
-        Some(Moved::Hinge { face, onto: hinge, edge: f64::from(self.size.layers()), gap: 0.5 })
+        Some(Moved::Hinge { face, onto: hinge, edge: f64::from(self.size.layers()), gap: 0.5, open })
     }
 }
 
 /// How the stickers of a face out of sight are moved so that they are seen.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub(crate) enum Moved {
-    Mirror { face: Face, distance: f64 },
-    Hinge { face: Face, onto: Face, edge: f64, gap: f64 },
+    Mirror {
+        face: Face,
+        distance: f64,
+    },
+    /// About the edge that it shares with another face, by an angle in radians: a quarter is flat beside that face.
+    Hinge {
+        face: Face,
+        onto: Face,
+        edge: f64,
+        gap: f64,
+        open: f64,
+    },
 }
 
 impl Moved {
@@ -278,11 +315,16 @@ impl Moved {
             Self::Mirror { face, distance } => {
                 add(point, scaled(normal(face), 2.0 * (distance - dot(point, normal(face)))))
             }
-            Self::Hinge { face, onto, edge, gap } => {
+            Self::Hinge { face, onto, edge, gap, open } => {
                 let (out, side) = (normal(face), normal(onto));
-                let (height, depth) = (dot(point, out), dot(point, side));
-                let flat = add(point, add(scaled(out, -height), scaled(side, -depth)));
-                add(flat, add(scaled(out, edge + gap + edge - depth), scaled(side, height)))
+                let (height, depth) = (dot(point, out) - edge, edge - dot(point, side));
+                let (sine, cosine) = (libm::sin(open), libm::cos(open));
+                let hinge = add(point, add(scaled(out, -height), scaled(side, depth)));
+                let (along, away) = (
+                    add(scaled(side, -cosine), scaled(out, sine)),
+                    add(scaled(out, cosine), scaled(side, sine)),
+                );
+                add(hinge, add(scaled(along, gap + depth), scaled(away, height)))
             }
         }
     }
@@ -350,7 +392,7 @@ mod tests {
                 let scene = Scene::new(&State::solved(size).facelets(), Rotation::NONE, None);
                 let n = usize::from(size.layers());
                 let mut per_face = [0; 6];
-                for tile in scene.seen(camera).filter_map(|shape| shape.tile) {
+                for tile in scene.seen(&Lens::parallel(camera, 1.0)).iter().filter_map(|shape| shape.tile) {
                     per_face[scene.tiles()[tile].cell.0.index()] += 1;
                 }
                 prop_assert_eq!(per_face.iter().filter(|&&count| count == n * n).count(), 3);
@@ -365,7 +407,7 @@ mod tests {
             let size = Size::THREE;
             let turn = Turn::all(size).nth(turn % Turn::all(size).count()).unwrap();
             let scene = Scene::new(&State::solved(size).facelets(), Rotation::NONE, Some(Turning { turn, progress }));
-            let mut drawn: Vec<usize> = scene.seen(Camera::new(yaw, pitch)).filter_map(|shape| shape.tile).collect();
+            let mut drawn: Vec<usize> = scene.seen(&Lens::parallel(Camera::new(yaw, pitch), 1.0)).iter().filter_map(|shape| shape.tile).collect();
             let count = drawn.len();
             drawn.sort_unstable();
             drawn.dedup();

@@ -3,7 +3,7 @@
 use crate::picture::{Anchor, Patch, Picture, UNIT, open_stickers};
 use crate::place::Place;
 use crate::scene::{Hidden, Moved, Scene, Tile, Turning};
-use crate::space::{Camera, Point, add, cross, dot, normal, scaled};
+use crate::space::{Camera, Lens, Point, add, cross, dot, normal, scaled};
 use crate::svg::{Ink, Markup, Num, Svg, path};
 use cube::Rotation;
 
@@ -62,13 +62,12 @@ impl Picture {
     /// The cube in space, as a view shows it.
     pub fn solid(&self, view: &View) -> Svg {
         let scene = Scene::new(&self.facelets, view.hold, view.turning);
-        let camera = view.camera;
-        let px = |point: Point| camera.project(point).map(|part| part * UNIT);
-        let seen: Vec<_> = scene.seen(camera).collect();
-        let beside = beside(&scene, view);
+        let lens = Lens::parallel(view.camera, UNIT);
+        let px = |point: Point| lens.project(point);
+        let seen = scene.seen(&lens);
+        let beside = beside(&scene, view, &lens);
 
-        let mut points: Vec<[f64; 2]> =
-            seen.iter().flat_map(|shape| shape.points).map(|point| point.map(|part| part * UNIT)).collect();
+        let mut points: Vec<[f64; 2]> = seen.iter().flat_map(|shape| shape.points).collect();
         points.extend(beside.iter().flat_map(|beside| beside.outline));
         if view.steady {
             let reach = f64::from(scene.size().layers()) * libm::sqrt(3.0) * UNIT;
@@ -77,7 +76,7 @@ impl Picture {
         // Places out of sight keep room for the mark that stands for them.
         let hole = |place: Place| {
             let tile = &scene.tiles()[scene.tile_at(place)?];
-            (dot(tile.normal, camera.towards()) <= 1e-9 && beside.is_empty()).then(|| px(tile.middle))
+            (!lens.sees(tile.middle, tile.normal) && beside.is_empty()).then(|| px(tile.middle))
         };
         for [x, y] in self.chain.places.iter().filter_map(|&place| hole(place)) {
             points.extend([[x - UNIT, y - UNIT], [x + UNIT, y + UNIT]]);
@@ -91,13 +90,13 @@ impl Picture {
         let mut patches = Vec::new();
         for shape in &seen {
             if let Some(tile) = shape.tile.and_then(|at| scene.tiles().get(at)) {
-                let patch = patch(tile, camera, &|point| point, &|direction| direction);
+                let patch = patch(tile, &lens, &|point| point, &|direction| direction);
                 self.patch(&mut markup, &patch);
                 patches.push(patch);
             } else {
                 markup
                     .tag("path")
-                    .with("d", path(&shape.points.map(|point| point.map(|part| part * UNIT)), true))
+                    .with("d", path(&shape.points, true))
                     .with("fill", self.body_ink())
                     .with("stroke", self.body_ink())
                     .empty();
@@ -141,10 +140,9 @@ impl Picture {
 }
 
 /// The faces out of sight, as they are shown beside the cube.
-fn beside(scene: &Scene, view: &View) -> Vec<Beside> {
-    let camera = view.camera;
+fn beside(scene: &Scene, view: &View, lens: &Lens) -> Vec<Beside> {
     scene
-        .out_of_sight(camera, view.hidden)
+        .out_of_sight(view.camera, view.hidden)
         .into_iter()
         .map(|(face, moved)| {
             let n = f64::from(scene.size().layers());
@@ -152,14 +150,14 @@ fn beside(scene: &Scene, view: &View) -> Vec<Beside> {
             let (up, right) = crate::space::frame(face);
             let outline = [(1.0, 1.0), (1.0, -1.0), (-1.0, -1.0), (-1.0, 1.0)].map(|(u, r)| {
                 let corner = add(scaled(up, u * reach), scaled(right, r * reach));
-                camera.project(moved.point(add(scaled(normal(face), n), corner))).map(|part| part * UNIT)
+                lens.project(moved.point(add(scaled(normal(face), n), corner)))
             });
             // A sticker that is half turned belongs to the face towards which it looks the most.
             let patches = scene
                 .tiles()
                 .iter()
                 .filter(|tile| dot(tile.normal, normal(face)) > 0.71)
-                .map(|tile| patch(tile, camera, &|point| moved.point(point), &|way| moved.direction(way)))
+                .map(|tile| patch(tile, lens, &|point| moved.point(point), &|way| moved.direction(way)))
                 .collect();
             Beside { moved, outline, patches }
         })
@@ -167,12 +165,13 @@ fn beside(scene: &Scene, view: &View) -> Vec<Beside> {
 }
 
 /// A sticker as the eye sees it, its letter in the plane of its face and as upright as that plane allows.
-fn patch(
+pub(crate) fn patch(
     tile: &Tile,
-    camera: Camera,
+    lens: &Lens,
     point: &dyn Fn(Point) -> Point,
     direction: &dyn Fn(Point) -> Point,
 ) -> Patch {
+    let camera = lens.camera;
     let outward = direction(tile.normal);
     let up = direction(tile.up);
     let side = cross(up, outward);
@@ -188,14 +187,15 @@ fn patch(
     }
     let up = best.1;
     let right = scaled(cross(up, outward), if facing { 1.0 } else { -1.0 });
-    let px = |vector: Point| camera.project(vector).map(|part| part * UNIT);
+    let middle = point(tile.middle);
     Patch {
         cell: tile.cell,
         place: tile.place.filter(|&(_, back)| !back).map(|(place, _)| place),
         colour: tile.colour,
-        middle: px(point(tile.middle)),
-        right: px(right),
-        down: px(scaled(up, -1.0)),
+        middle: lens.project(middle),
+        right: lens.way(middle, right),
+        down: lens.way(middle, scaled(up, -1.0)),
+        unit: lens.scale,
     }
 }
 

@@ -133,9 +133,58 @@ impl Camera {
     pub(crate) fn up(self) -> Point {
         cross(self.towards(), self.right())
     }
+}
 
-    /// Where a point is on the picture: right and down.
-    pub fn project(self, point: Point) -> [f64; 2] {
-        [dot(point, self.right()), -dot(point, self.up())]
+/// What brings a point in space to the picture: an eye, how far away it is, and where and how large the picture is.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Lens {
+    /// Where the eye is.
+    pub camera: Camera,
+    /// How far it is from the middle of the cube, in units of space; infinite: parallel lines stay parallel.
+    pub distance: f64,
+    /// Pixels of a unit, at the middle of the cube.
+    pub scale: f64,
+    /// Where the middle of the cube is on the picture, in pixels.
+    pub middle: [f64; 2],
+}
+
+impl Lens {
+    /// A lens that keeps parallel lines parallel, for a picture round its origin with so many pixels a unit.
+    pub const fn parallel(camera: Camera, scale: f64) -> Self {
+        Self { camera, distance: f64::INFINITY, scale, middle: [0.0, 0.0] }
+    }
+
+    /// Where a point is on the picture, in pixels to the right and down.
+    pub fn project(&self, point: Point) -> [f64; 2] {
+        let nearer = if self.distance.is_finite() {
+            self.distance / (self.distance - dot(point, self.camera.towards())).max(1e-3)
+        } else {
+            1.0
+        };
+        let on = [dot(point, self.camera.right()), -dot(point, self.camera.up())];
+        [0, 1].map(|i| self.middle[i] + on[i] * nearer * self.scale)
+    }
+
+    /// Which way a direction leads on the picture, a unit of it from a point.
+    pub(crate) fn way(&self, from: Point, direction: Point) -> [f64; 2] {
+        let ([a, b], [c, d]) = (self.project(from), self.project(add(from, direction)));
+        [c - a, d - b]
+    }
+
+    /// Whether a flat thing at a point is seen from its outer side, by more than a hair.
+    pub(crate) fn sees(&self, point: Point, outward: Point) -> bool {
+        let towards = self.camera.towards();
+        let facing = dot(outward, towards);
+        if self.distance.is_finite() {
+            facing - dot(outward, point) / self.distance > 1e-9
+        } else {
+            facing > 1e-9
+        }
+    }
+
+    /// How far along an axis the eye is; infinite where it is endlessly far away.
+    pub(crate) fn along(&self, axis: Point) -> f64 {
+        let towards = dot(axis, self.camera.towards());
+        if self.distance.is_finite() { towards * self.distance } else { towards.signum() * f64::INFINITY }
     }
 }

@@ -88,6 +88,8 @@ pub enum Theme {
     /// Whatever the page around it sets as `--draw-ink`, `--draw-paper`, `--draw-quiet`, `--draw-thread`,
     /// `--draw-wrong` and `--draw-body`; light where it sets nothing. For pictures that stand inside a page.
     Page,
+    /// On the velvet of the bench: shapes have classes, and the page has the rules for them.
+    Velvet,
 }
 
 /// What an ink is for.
@@ -107,6 +109,8 @@ pub(crate) enum Ink {
     Body,
     /// Stickers that nobody is to look at.
     Back,
+    /// What a pair of beads lies in.
+    Cradle,
 }
 
 impl Theme {
@@ -115,24 +119,27 @@ impl Theme {
             (Self::Light, Ink::Strong) => "#1e1b22",
             (Self::Light, Ink::Paper) => "#fff",
             (Self::Light, Ink::Quiet) => "#6f6a75",
-            (Self::Light, Ink::Thread) => "#6a2a8c",
+            (Self::Light, Ink::Cradle) => "#f3e6ef",
+            (Self::Light, Ink::Thread) => "#93206f",
             (Self::Light, Ink::Wrong) => "#a3123a",
             (Self::Light, Ink::Body) => "#2b2730",
             (Self::Light, Ink::Back) => "#a5a1ab",
             (Self::Dark, Ink::Strong) => "#f3f0f6",
             (Self::Dark, Ink::Paper) => "#17151a",
             (Self::Dark, Ink::Quiet) => "#a29ca9",
-            (Self::Dark, Ink::Thread) => "#d3a4f0",
+            (Self::Dark, Ink::Cradle) => "#3d2036",
+            (Self::Dark, Ink::Thread) => "#f49ad3",
             (Self::Dark, Ink::Wrong) => "#ff8fa8",
             (Self::Dark, Ink::Body) => "#4b4654",
             (Self::Dark, Ink::Back) => "#7d7885",
-            (Self::Page, Ink::Strong) => "var(--draw-ink,#1e1b22)",
-            (Self::Page, Ink::Paper) => "var(--draw-paper,#fff)",
-            (Self::Page, Ink::Quiet) => "var(--draw-quiet,#6f6a75)",
-            (Self::Page, Ink::Thread) => "var(--draw-thread,#6a2a8c)",
-            (Self::Page, Ink::Wrong) => "var(--draw-wrong,#a3123a)",
-            (Self::Page, Ink::Body) => "var(--draw-body,#2b2730)",
-            (Self::Page, Ink::Back) => "var(--draw-back,#a5a1ab)",
+            (Self::Page | Self::Velvet, Ink::Strong) => "var(--draw-ink,#1e1b22)",
+            (Self::Page | Self::Velvet, Ink::Paper) => "var(--draw-paper,#fff)",
+            (Self::Page | Self::Velvet, Ink::Quiet) => "var(--draw-quiet,#6f6a75)",
+            (Self::Page | Self::Velvet, Ink::Cradle) => "var(--draw-cradle,#f3e6ef)",
+            (Self::Page | Self::Velvet, Ink::Thread) => "var(--draw-thread,#93206f)",
+            (Self::Page | Self::Velvet, Ink::Wrong) => "var(--draw-wrong,#a3123a)",
+            (Self::Page | Self::Velvet, Ink::Body) => "var(--draw-body,#2b2730)",
+            (Self::Page | Self::Velvet, Ink::Back) => "var(--draw-back,#a5a1ab)",
         }
     }
 }
@@ -236,6 +243,11 @@ impl Markup {
             tag = tag.with(key, value);
         }
         tag.open();
+    }
+
+    /// Text inside the element opened last; it is escaped.
+    pub fn words(&mut self, text: &str) {
+        self.escaped(format_args!("{text}"));
     }
 
     /// Closes the element opened last.

@@ -210,7 +210,7 @@ fn shown(bead: &Bead, tone: Tone) -> (String, usize) {
         (true, _) => "!",
         (false, Glow::Now) => "*",
         (false, Glow::Done) => ".",
-        (false, Glow::Off) => "",
+        (false, Glow::Known | Glow::Ahead) => "",
     };
     let text = format!("({letter}{sign})");
     let width = text.width();

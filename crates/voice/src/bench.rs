@@ -19,9 +19,9 @@ impl Voice {
     }
 
     /// Which letter of how many, from 0: `letter 2 of 13`; of several carried out together the first and the last.
-    pub fn letter_of(&self, first: usize, count: usize, all: usize) -> String {
+    pub fn place_in_memo(&self, first: usize, count: usize, all: usize) -> String {
         if count <= 1 {
-            return self.say("bench-letter-of", &[("number", (first + 1).into()), ("all", all.into())]);
+            return self.letter_of(first + 1, all);
         }
         self.say(
             "bench-letters-of",

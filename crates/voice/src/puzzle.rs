@@ -34,6 +34,13 @@ impl Voice {
         self.word(&format!("kinds-{}", kind_name(orbit)))
     }
 
+    /// The same as a heading: "Corners".
+    pub fn kinds_headed(&self, orbit: Orbit) -> String {
+        let kinds = self.kinds(orbit);
+        let mut signs = kinds.chars();
+        signs.next().map_or_else(String::new, |first| first.to_uppercase().chain(signs).collect())
+    }
+
     /// Several kinds as a list: "corners, edges and wings".
     pub fn kinds_listed(&self, orbits: &[Orbit]) -> String {
         self.list(&orbits.iter().map(|&orbit| self.kinds(orbit)).collect::<Vec<_>>())

@@ -78,6 +78,21 @@ impl Voice {
         )
     }
 
+    /// How many letters a thread has, beside its name.
+    ///
+    /// ```
+    /// use voice::{Language, Voice};
+    /// assert_eq!(Voice::new(Language::English).letters_counted(1), "1 letter");
+    /// ```
+    pub fn letters_counted(&self, letters: usize) -> String {
+        self.say("thread-letters", &[("letters", letters.into())])
+    }
+
+    /// Which of its letters is carried out, beside the name of a thread: a number from 1.
+    pub fn letter_of(&self, number: usize, letters: usize) -> String {
+        self.say("thread-letter", &[("number", number.into()), ("letters", letters.into())])
+    }
+
     /// A step of the execution: its number of so many, letter and name.
     pub fn step_said(&self, number: usize, all: usize, letter: &str, name: &str) -> String {
         let what = [letter, name].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");

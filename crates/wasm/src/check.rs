@@ -5,7 +5,6 @@ use std::collections::BTreeMap;
 use blind::{Conventions, Letters as Scheme, Solver, UnknownLetter, kind_name, unsolved_pieces};
 use cube::{Orbit, OrbitMap, State, Sticker};
 use diagnosis::{KindCheck, Scrambled, check_moves, check_scrambled};
-use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
@@ -41,14 +40,14 @@ pub struct Checked {
     pub right: bool,
     /// In words, a line each.
     pub sentences: Vec<String>,
-    /// The memo as a thread, wrong beads marked.
-    pub thread: String,
     /// The memo that was checked: what was written, or ours where moves were made and nothing was written.
     pub memo: Written,
     /// Its letters that are wrong.
     pub cracked: Vec<Pointed>,
     /// The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
     pub outcome: String,
+    /// The stickers that are not solved then, kind and name; none if it cannot be carried out.
+    pub lit: Option<Vec<String>>,
     /// Which pieces are not solved then; empty if it cannot be carried out.
     pub unsolved: String,
 }
@@ -117,11 +116,11 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
         check.circumstance.is_none() && check.kinds.iter().any(|kind| kind.orbit == orbit && blamed(kind, at))
     };
     let right = check.right();
-    let thread = thread(voice, conventions, &given, is_wrong);
     let cracked = pointed(&given, is_wrong);
     let memo = spelled(conventions, &given);
-    let (outcome, unsolved) = check.outcome.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
-    Ok(Checked { right, sentences, thread, memo, cracked, outcome, unsolved })
+    let CameOut { outcome, lit, unsolved } =
+        check.outcome.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
+    Ok(Checked { right, sentences, memo, cracked, outcome, lit, unsolved })
 }
 
 /// Moves that were made, lined up with the memo that was written, or with ours where none was.
@@ -143,17 +142,32 @@ fn made(voice: &Voice, situation: &Situation, given: Letters, moves: &str) -> Re
             }
         }
     }
-    let thread = thread(voice, solver.conventions(), &given, |_, _| false);
-    let (outcome, unsolved) = came_out(voice, situation, &check.outcome);
+    let CameOut { outcome, lit, unsolved } = came_out(voice, situation, &check.outcome);
     let memo = spelled(solver.conventions(), &given);
     let right = check.deviation.is_none() && check.solves;
-    Ok(Checked { right, sentences, thread, memo, cracked: Vec::new(), outcome, unsolved })
+    Ok(Checked { right, sentences, memo, cracked: Vec::new(), outcome, lit, unsolved })
 }
 
-/// The colours of the puzzle as it came out, in the solver's hold, and which pieces are not solved.
-fn came_out(voice: &Voice, situation: &Situation, state: &State) -> (String, String) {
+/// How a puzzle came out, as a page shows it.
+#[derive(Default)]
+pub(crate) struct CameOut {
+    pub outcome: String,
+    pub lit: Option<Vec<String>>,
+    pub unsolved: String,
+}
+
+/// How a puzzle came out, in the solver's hold, and what is not solved.
+pub(crate) fn came_out(voice: &Voice, situation: &Situation, state: &State) -> CameOut {
     let looks = State::held(state.size(), situation.conventions().holding).then(state);
-    (looks.facelets().to_string(), voice.unsolved(&unsolved_pieces(state)))
+    let pieces = unsolved_pieces(state);
+    let stickers = |&(orbit, piece): &(Orbit, Sticker)| {
+        orbit.stickers_from(piece).map(move |sticker| format!("{} {}", kind_name(orbit), orbit.name(sticker)))
+    };
+    CameOut {
+        outcome: looks.facelets().to_string(),
+        lit: Some(pieces.iter().flat_map(stickers).collect()),
+        unsolved: voice.unsolved(&pieces),
+    }
 }
 
 /// The letters that are wrong, by part and letter.
@@ -176,34 +190,4 @@ pub(crate) fn spelled(conventions: &Conventions, memo: &[(Orbit, Vec<Sticker>)])
             (kind_name(*orbit).to_owned(), scheme.grouped(letters, conventions.pairs))
         })
         .collect()
-}
-
-/// A memo as it was written, with wrong beads marked.
-pub(crate) fn thread(
-    voice: &Voice,
-    conventions: &Conventions,
-    memo: &Letters,
-    is_wrong: impl Fn(Orbit, usize) -> bool,
-) -> String {
-    let strands = memo
-        .iter()
-        .map(|(orbit, letters)| {
-            let kind = conventions.kind(*orbit);
-            let strand = Strand::new(voice.kinds(*orbit), orbit.name(kind.buffer));
-            let strand = letters.iter().enumerate().fold(strand, |strand, (at, &target)| {
-                let bead = Bead::new(kind.letters.of(target));
-                strand.bead(if is_wrong(*orbit, at) { bead.wrong() } else { bead })
-            });
-            strand.with_loose_end(letters.len() % 2 == 1)
-        })
-        .collect();
-    let mut thread = Thread::new(strands, voice.word("picture-thread"));
-    let lines = memo.iter().map(|(orbit, letters)| {
-        let scheme = &conventions.kind(*orbit).letters;
-        format!("{}: {}", voice.kinds(*orbit), scheme.grouped(letters, conventions.pairs))
-    });
-    thread.caption.description = lines.map(|line| line + ".").collect::<Vec<_>>().join(" ");
-    thread.paired = conventions.pairs;
-    thread.theme = Theme::Page;
-    thread.svg().into_string()
 }

@@ -42,6 +42,7 @@ pub mod picture;
 pub mod play;
 pub mod records;
 pub mod said;
+pub mod scene;
 pub mod scramble;
 mod searches;
 pub mod sequence;

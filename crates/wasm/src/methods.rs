@@ -8,8 +8,8 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, bench, case, check, condition, conventions, import, lesson, link, look, moment, paint, picture, play,
-    records, said, scramble, sequence, sheet, texts, trace, why,
+    about, amend, bench, case, check, condition, conventions, import, lesson, link, look, moment, paint, picture,
+    play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
@@ -101,6 +101,8 @@ methods! { first, FIRST, visit_first;
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
     /// A record of the browser in its present form.
     "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
+    /// Cube and thread in one picture, for the pixels that there are.
+    "scene": scene::WantedScene => scene::DrawnScene, |call, wanted| scene::scene(call, &wanted);
     /// Reads a sequence of moves, or says where it is none.
     "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.

@@ -101,7 +101,7 @@ pub(crate) fn step_at(actions: &[Action], at: usize) -> Option<(usize, usize)> {
 }
 
 /// Where the sticker that belongs to a place lies after some turns.
-fn carried(situation: &Situation, orbit: Orbit, sticker: Sticker, turns: &[Turn]) -> Sticker {
+pub(crate) fn carried(situation: &Situation, orbit: Orbit, sticker: Sticker, turns: &[Turn]) -> Sticker {
     State::solved(situation.solver.size()).after(turns).orbit(orbit).inverse().at(sticker)
 }
 
@@ -145,7 +145,7 @@ pub(crate) fn thread(call: &mut Call<'_>, wanted: &WantedThread) -> Result<Strin
         match step {
             Some(step) if step < done => Glow::Done,
             Some(step) if step == done && wanted.now => Glow::Now,
-            _ => Glow::Off,
+            _ => Glow::Ahead,
         }
     };
     let conventions = situation.conventions();

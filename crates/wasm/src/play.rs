@@ -147,7 +147,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
             (from..from + count).map(move |at| Pointed { part: part as u32, letter: at as u32 })
         });
         let place =
-            carried.map_or_else(String::new, |(_, from, count, of)| voice.letter_of(from, count, of));
+            carried.map_or_else(String::new, |(_, from, count, of)| voice.place_in_memo(from, count, of));
         let length = moves.len();
         steps.push(Step {
             said: voice.step_said(number + 1, actions.len(), &letter, &name),

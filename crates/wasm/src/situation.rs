@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use blind::{Conventions, HoldChoice, Solution, Solve, Solver};
-use cube::{Facelets, State};
+use cube::{Facelets, Size, State};
 use draw::{Picture, Theme};
 use serde::Deserialize;
 use voice::Voice;
@@ -40,21 +40,25 @@ pub(crate) struct Situation {
     pub solve: Solve,
 }
 
+/// Colours of stickers, of a size.
+pub(crate) fn facelets(voice: &Voice, text: &str, size: Size) -> Result<Facelets, Failure> {
+    let facelets: Facelets = text.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
+    if facelets.size() == size {
+        return Ok(facelets);
+    }
+    let blanks = [("found", facelets.size().to_string().into()), ("size", size.to_string().into())];
+    Err(Failure::new(voice.say("facelets-other-size", &blanks)))
+}
+
 /// The state that a scramble or the colours of the stickers stand for.
 fn state(voice: &Voice, content: &PuzzleContent, solver: &Solver) -> Result<State, Failure> {
     let (size, conventions) = (solver.size(), solver.conventions());
     if content.facelets.is_empty() {
         return Ok(State::solved(size).after(&moves(voice, conventions, size, &content.scramble)?.flatten()));
     }
-    let facelets: Facelets =
-        content.facelets.parse().map_err(|error| Failure::new(voice.facelet_error(&error)))?;
-    if facelets.size() != size {
-        return Err(Failure::new(voice.say(
-            "facelets-other-size",
-            &[("found", facelets.size().to_string().into()), ("size", size.to_string().into())],
-        )));
-    }
-    facelets.state().map_err(|error| Failure::new(voice.unreachable(&error, conventions).join(" ")))
+    facelets(voice, &content.facelets, size)?
+        .state()
+        .map_err(|error| Failure::new(voice.unreachable(&error, conventions).join(" ")))
 }
 
 impl Situation {

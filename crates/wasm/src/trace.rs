@@ -186,7 +186,7 @@ pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace)
             letter: kind.letters.of(step.target).to_owned(),
             target: orbit.name(step.target).to_owned(),
             role: step.role.into(),
-            place: voice.letter_of(index, 1, trace.len()),
+            place: voice.place_in_memo(index, 1, trace.len()),
             said: voice.letter_said(index, orbit, step.target, &kind.letters),
             reason: voice.reason(&reason, trace, conventions),
         })

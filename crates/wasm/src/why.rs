@@ -1,7 +1,7 @@
 //! What went wrong in an attempt: the slips that explain how the puzzle came out.
 
-use blind::Conventions;
-use cube::{Facelets, Size};
+use blind::{Conventions, Held};
+use cube::{Facelets, Rotation, Size};
 use diagnosis::{
     Answer, Ask, Begun, Catalogue, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, Inquiry, Observed,
     Plan, Verdict, explain as explained_by,
@@ -12,7 +12,7 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::call::{Call, Progress};
-use crate::check::{Written, letters, pointed, spelled};
+use crate::check::{CameOut, Written, came_out, letters, pointed, spelled};
 use crate::names::moves;
 use crate::picture::Pointed;
 use crate::situation::Source;
@@ -65,8 +65,12 @@ pub struct Told {
     pub headline: String,
     /// The memo that was carried out: what was written, or ours.
     pub memo: Written,
-    /// The colours as it came out, by the letters of the faces; empty where it was told in words of pieces.
+    /// The colours as it came out, by the letters of the faces; empty where nothing explains it.
     pub outcome: String,
+    /// The stickers that are not solved, kind and name; none where nothing explains it.
+    pub lit: Option<Vec<String>>,
+    /// Which pieces are not solved.
+    pub unsolved: String,
 }
 
 /// An explanation.
@@ -144,12 +148,15 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
             Told { summary: voice.why_summary(found, &observed, depth), ..slips(voice, found, &plan) }
         }
     };
-    let outcome = match &observed {
-        Observed::State(state) => state.facelets().to_string(),
-        Observed::Stickers(glimpse) => glimpse.whole().map(|all| all.to_string()).unwrap_or_default(),
-        Observed::Pieces(_) => String::new(),
+    // What explains it led to what was seen, in whatever words that was told; it is shown as it is held while solving.
+    let last = match &verdict {
+        Verdict::Slips(found) => found.explanations.first().and_then(|first| first.passes().last()),
+        Verdict::Missing(_) | Verdict::ByHand(_) => None,
     };
-    let told = Told { memo: spelled(conventions, plan.memo()), outcome, ..told };
+    let held = last.map(|state| Held::new(state, Rotation::NONE).state);
+    let CameOut { outcome, lit, unsolved } =
+        held.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
+    let told = Told { memo: spelled(conventions, plan.memo()), outcome, lit, unsolved, ..told };
     let Some(check) = plan.memo_fault() else { return Ok(told) };
     let mut remarks = vec![voice.memo_fault(&check, conventions)];
     remarks.extend(told.remarks);

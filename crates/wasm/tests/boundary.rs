@@ -27,12 +27,17 @@ fn answers(engine: &mut Engine, said: &[Said]) -> Vec<Result<String, Failure>> {
 
 #[test]
 fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
-    let mut pages = Pages::new(20_261_128);
     // Views, failures.
     let mut tally: BTreeMap<&str, [usize; 2]> = BTreeMap::new();
     let (mut one, mut other) = (Engine::default(), Engine::default());
-    for method in FIRST.iter().chain(REST) {
-        for _ in 0..OF_EACH {
+    for (number, method) in FIRST.iter().chain(REST).enumerate() {
+        // A method more does not change what the others are asked.
+        let mut pages = Pages::new(20_261_128 + 1_000 * number as u64);
+        for drawn in 0..4 * OF_EACH {
+            // Where most of what is drawn is wrong, more is drawn, until enough was answered to say something.
+            if drawn >= OF_EACH && tally.get(method).is_some_and(|[views, _]| *views >= OF_EACH / 4) {
+                break;
+            }
             let said = pages.say(method);
             let answer = answers(&mut one, &said);
             // Another engine, and the same with everything kept from the first time.
@@ -53,7 +58,7 @@ fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
             }
         }
     }
-    // Enough of the requests can be answered to say something, and where a request can be wrong some are.
+    // Enough of the requests can be answered, and where a request can be wrong some are.
     for (method, [views, failures]) in &tally {
         assert!(*views >= OF_EACH / 4, "{method}: {views} views and {failures} failures say little");
     }

@@ -33,6 +33,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   random: "rest",
   renew: "first",
   said: "rest",
+  scene: "first",
   sequence: "first",
   texts: "first",
   thread: "first",

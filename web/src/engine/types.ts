@@ -479,10 +479,6 @@ right: boolean,
  */
 sentences: Array<string>,
 /**
- * The memo as a thread, wrong beads marked.
- */
-thread: string,
-/**
  * The memo that was checked: what was written, or ours where moves were made and nothing was written.
  */
 memo: { [key in string]: string },
@@ -494,6 +490,10 @@ cracked: Array<Pointed>,
  * The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
  */
 outcome: string,
+/**
+ * The stickers that are not solved then, kind and name; none if it cannot be carried out.
+ */
+lit: Array<string> | null,
 /**
  * Which pieces are not solved then; empty if it cannot be carried out.
  */
@@ -640,6 +640,52 @@ svg: string,
  * From where it was looked at.
  */
 eye: Eye, };
+
+/**
+ * A scene: three layers of one picture, from the one behind to the one before, as inner markup of an `svg` element of the size
+ * that was asked for.
+ */
+export type DrawnScene = {
+/**
+ * The thread on its way from the cube to the memo.
+ */
+link: string,
+/**
+ * The cube.
+ */
+cube: string,
+/**
+ * The memo.
+ */
+thread: string,
+/**
+ * The colour of the thread: it gives way where stickers have it.
+ */
+silk: string,
+/**
+ * What the picture is, for those who cannot see it.
+ */
+title: string,
+/**
+ * What it shows.
+ */
+description: string,
+/**
+ * From where the cube is looked at.
+ */
+eye: Eye,
+/**
+ * The beads that are seen, in order.
+ */
+beads: Array<SeenBead>,
+/**
+ * The threads.
+ */
+parts: Array<SeenPart>,
+/**
+ * Where the cube is.
+ */
+cubeBox: Rect, };
 
 /**
  * Conventions, and perhaps a change of them.
@@ -836,6 +882,19 @@ record: string,
  * As it was found, as JSON.
  */
 text: string, };
+
+/**
+ * Breadth and height in pixels.
+ */
+export type Frame = {
+/**
+ * Breadth.
+ */
+width: number,
+/**
+ * Height.
+ */
+height: number, };
 
 /**
  * How the puzzle is held.
@@ -1476,6 +1535,27 @@ title: string,
 condition: string, };
 
 /**
+ * A rectangle in pixels.
+ */
+export type Rect = {
+/**
+ * Left.
+ */
+x: number,
+/**
+ * Top.
+ */
+y: number,
+/**
+ * Breadth.
+ */
+width: number,
+/**
+ * Height.
+ */
+height: number, };
+
+/**
  * A record as it is kept now.
  */
 export type Renewed = {
@@ -1500,6 +1580,105 @@ sheet: string,
  * What was done.
  */
 said: string, };
+
+/**
+ * What a scene shows.
+ */
+export type SceneMoment = { "kind": "traced",
+/**
+ * Which; none: the first look.
+ */
+letter: Pointed | null,
+/**
+ * How far the way to the target and the bead into the memo have come, 0 to 1; 1 at rest.
+ */
+drawn: number, } | { "kind": "carried",
+/**
+ * How many moves are done.
+ */
+at: number,
+/**
+ * How much of the next one is done, 0 to 1.
+ */
+progress: number,
+/**
+ * Whether it goes on by itself: then no face opens.
+ */
+playing: boolean, } | { "kind": "checked",
+/**
+ * The letters; without any, those that the engine would memorise.
+ */
+memo: { [key in string]: string },
+/**
+ * Which of them are wrong.
+ */
+cracked: Array<Pointed>,
+/**
+ * The stickers that are not solved, kind and name; all others stay back. None: the puzzle as it is held.
+ */
+lit: Array<string> | null,
+/**
+ * How the puzzle looks, by the letters of its colours; empty: as it is held.
+ */
+facelets: string, };
+
+/**
+ * A bead of a scene.
+ */
+export type SeenBead = {
+/**
+ * Which part of the memo.
+ */
+part: number,
+/**
+ * Which letter of it.
+ */
+letter: number,
+/**
+ * Its middle, in pixels.
+ */
+x: number,
+/**
+ * Downward.
+ */
+y: number,
+/**
+ * Half its breadth.
+ */
+radius: number,
+/**
+ * Letter and sticker, to be read aloud.
+ */
+said: string,
+/**
+ * Its sticker: kind and name.
+ */
+sticker: string, };
+
+/**
+ * A thread of a scene.
+ */
+export type SeenPart = {
+/**
+ * Which part of the memo.
+ */
+part: number,
+/**
+ * What it is called.
+ */
+name: string,
+/**
+ * Whether its beads are seen; else touching its name opens it.
+ */
+open: boolean,
+/**
+ * Memo, buffer and number of letters in a sentence.
+ */
+said: string,
+/**
+ * Where its head is.
+ */
+frame: Rect, };
 
 /**
  * What the text means.
@@ -1828,9 +2007,17 @@ headline: string,
  */
 memo: { [key in string]: string },
 /**
- * The colours as it came out, by the letters of the faces; empty where it was told in words of pieces.
+ * The colours as it came out, by the letters of the faces; empty where nothing explains it.
  */
-outcome: string, };
+outcome: string,
+/**
+ * The stickers that are not solved, kind and name; none where nothing explains it.
+ */
+lit: Array<string> | null,
+/**
+ * Which pieces are not solved.
+ */
+unsolved: string, };
 
 /**
  * Memo, reasons and solution.
@@ -1954,6 +2141,43 @@ looking: Looking,
 letter: Pointed | null, };
 
 /**
+ * A scene that is wanted.
+ */
+export type WantedScene = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * The pixels that there are.
+ */
+frame: Frame,
+/**
+ * How many of them the page keeps for words of its own: above the thread where it lies beside the cube, else above the cube.
+ */
+keep: number,
+/**
+ * From where; none: so that what is spoken of is seen.
+ */
+eye: Eye | null,
+/**
+ * Dragged since to the right, by breadths of the cube.
+ */
+right: number,
+/**
+ * Dragged downward, by breadths of the cube.
+ */
+down: number,
+/**
+ * What is shown.
+ */
+moment: SceneMoment,
+/**
+ * Which part's thread is open where there is no room for all; none: the one in hand.
+ */
+open: number | null, };
+
+/**
  * A thread that is wanted.
  */
 export type WantedThread = {
@@ -2025,6 +2249,8 @@ export interface Methods {
   play: { arguments: Puzzle; view: TimeLine };
   /** A record of the browser in its present form. */
   renew: { arguments: FoundRecord; view: Renewed };
+  /** Cube and thread in one picture, for the pixels that there are. */
+  scene: { arguments: WantedScene; view: DrawnScene };
   /** Reads a sequence of moves, or says where it is none. */
   sequence: { arguments: Typed; view: Sequence };
   /** Every text of the screens in the language of the request. */

@@ -6,7 +6,6 @@ bench-letters = { $letters ->
    *[other] { $letters } Buchstaben
 }
 bench-parity = Parität zwischen den beiden Fäden
-bench-letter-of = Buchstabe { $number } von { $all }
 bench-letters-of = Buchstaben { $first } bis { $last } von { $all }
 bench-letters-of-kind = Die Buchstaben der { $kinds }
 bench-next = jetzt { $turn }

@@ -5,6 +5,12 @@ picture-letters = Die Buchstaben der { $kinds }, aufgefaltet
 
 view-face = { $face }: { $rows }.
 view-letter = Buchstabe { $number }: { $letter }, { $target }
+# Neben dem Namen eines Fadens.
+thread-letters = { $letters ->
+    [one] 1 Buchstabe
+   *[other] { $letters } Buchstaben
+}
+thread-letter = Buchstabe { $number } von { $letters }
 view-step = Schritt { $number } von { $all }: { $what }
 view-move = Zug { $number } von { $all }, { $turn }: { $part ->
     [setup] Set-up

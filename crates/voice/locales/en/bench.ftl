@@ -6,7 +6,6 @@ bench-letters = { $letters ->
    *[other] { $letters } letters
 }
 bench-parity = parity between the two threads
-bench-letter-of = letter { $number } of { $all }
 bench-letters-of = letters { $first } to { $last } of { $all }
 bench-letters-of-kind = The { $kinds }’ letters
 bench-next = { $turn } is next

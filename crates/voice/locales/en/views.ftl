@@ -5,6 +5,12 @@ picture-letters = The letters of the { $kinds }, unfolded
 
 view-face = { $face }: { $rows }.
 view-letter = Letter { $number }: { $letter }, { $target }
+# Beside the name of a thread.
+thread-letters = { $letters ->
+    [one] 1 letter
+   *[other] { $letters } letters
+}
+thread-letter = letter { $number } of { $letters }
 view-step = Step { $number } of { $all }: { $what }
 view-move = Move { $number } of { $all }, { $turn }: { $part ->
     [setup] set-up

@@ -174,11 +174,16 @@ impl Pages {
                 let width = 160 + self.dice.below(900);
                 json!({ "source": self.source(said), "done": done, "now": now, "width": width })
             }
+            "scene" => self.scene(said),
             "check" => {
                 let parity = self.dice.of(&["true", "false", "null"]);
                 let moves = if self.dice.one_in(3) { self.moves(3) } else { String::new() };
                 let parity: Value = parity.parse().unwrap_or(Value::Null);
-                json!({ "source": self.source(said), "memo": self.memo(), "parity": parity, "moves": moves })
+                // Half of them under plain conventions, whose letters most memos are written in.
+                self.plain = self.dice.one_in(2);
+                let source = self.source(said);
+                self.plain = false;
+                json!({ "source": source, "memo": self.memo(), "parity": parity, "moves": moves })
             }
             "why" => self.attempt(said),
             "lesson" => {
@@ -196,6 +201,39 @@ impl Pages {
             }
             _ => self.about_sheets(method, said),
         }
+    }
+
+    /// A picture for some number of pixels.
+    fn scene(&mut self, said: &mut Vec<Said>) -> Value {
+        let pointed = |dice: &mut Dice| json!({ "part": dice.below(4), "letter": dice.below(14) });
+        let source = self.source(said);
+        let moment = match self.dice.below(3) {
+            0 => {
+                let letter = if self.dice.one_in(4) { Value::Null } else { pointed(&mut self.dice) };
+                json!({ "kind": "traced", "letter": letter, "drawn": self.part() })
+            }
+            1 => {
+                let (at, playing) = (self.dice.below(150), self.dice.one_in(2));
+                let progress = if self.dice.one_in(2) { self.part() } else { 0.0 };
+                json!({ "kind": "carried", "at": at, "progress": progress, "playing": playing })
+            }
+            _ => {
+                let memo = if self.dice.one_in(2) { self.memo() } else { json!({}) };
+                let cracked = [pointed(&mut self.dice), pointed(&mut self.dice)];
+                let lit = self.dice.of(&["corner UFR", "edge FU", "wing UFr", "corner", "Q UF", "edge XY"]);
+                let lit = if self.dice.one_in(2) { json!([lit, "corner RUF"]) } else { Value::Null };
+                let size = if self.dice.one_in(4) { self.size() } else { self.told_size };
+                let facelets = if self.dice.one_in(2) { self.turned(size) } else { String::new() };
+                json!({ "kind": "checked", "memo": memo, "cracked": cracked, "lit": lit, "facelets": facelets })
+            }
+        };
+        let (width, height) = (self.dice.below(1500), self.dice.below(1000));
+        let looking = self.looking();
+        let open = if self.dice.one_in(3) { json!(self.dice.below(3)) } else { Value::Null };
+        json!({
+            "source": source, "frame": { "width": width, "height": height }, "keep": self.dice.below(300),
+            "eye": looking["eye"], "right": looking["right"], "down": looking["down"], "moment": moment, "open": open
+        })
     }
 
     /// An attempt that is to be explained.

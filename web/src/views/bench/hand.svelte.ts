@@ -5,13 +5,12 @@ import { untrack } from "svelte";
 
 import type { Bench } from "../../bench";
 import { isCancelled, Refusal } from "../../engine/client";
-import type { Checked, Letter, Part, Place, Pointed, Source, Step, TimeLine, Told, Traced } from "../../engine/types";
+import type { Checked, Letter, Part, Place, Pointed, SceneMoment, Source, Step, TimeLine, Told, Traced } from "../../engine/types";
 import { Playback } from "../../parts/playback.svelte";
 import { isGiven, puzzleOf, sourceOf } from "../../puzzle";
 import type { Lens } from "../../shell/route.svelte";
 import { language, text } from "../../texts.svelte";
 import { sentenceOf } from "../../trouble";
-import { askScene, type SceneMoment } from "./adapter";
 import { SceneView } from "./scene.svelte";
 
 /** How long an arc is drawn, and then a bead slides, as a share of both; the pace itself is a token of the look. */
@@ -54,7 +53,7 @@ export class Hand {
     this.bench = bench;
     this.scene = new SceneView(async (look) => {
       if (this.traced === null) return null;
-      return askScene(bench.engine, { ...look, source: this.source, moment: this.moment, open: this.open }, this.traced);
+      return bench.engine.ask("scene", { ...look, source: this.source, moment: this.moment, open: this.open });
     });
     this.playback = new Playback({
       moves: () => this.line?.moves ?? 0,
@@ -130,15 +129,19 @@ export class Hand {
   /** What is seen now. */
   get moment(): SceneMoment {
     if (this.lens === "play" && this.line !== null) {
-      return { kind: "carried", at: this.playback.at, progress: this.playback.progress };
+      return { kind: "carried", at: this.playback.at, progress: this.playback.progress, playing: this.playback.playing };
     }
     if (this.lens === "check") {
-      const { memo = {}, cracked = [], outcome = "" } = this.checked ?? {};
-      return { kind: "checked", memo: memo as Record<string, string>, cracked, outcome };
+      const { memo = {}, cracked = [], lit = null, outcome: facelets = "", right = true } = this.checked ?? {};
+      // What is right is shown as it lies in the hand.
+      return right
+        ? { kind: "checked", memo, cracked, lit: null, facelets: "" }
+        : { kind: "checked", memo, cracked, lit, facelets };
     }
     if (this.lens === "why" && this.told !== null) {
       const cracked = this.told.explanations[this.cause]?.cracked ?? [];
-      return { kind: "checked", memo: this.told.memo as Record<string, string>, cracked, outcome: this.told.outcome };
+      const { memo, lit, outcome: facelets } = this.told;
+      return { kind: "checked", memo, cracked, lit, facelets };
     }
     return { kind: "traced", letter: this.lens === "trace" ? this.chosen : null, drawn: this.#drawn };
   }
@@ -183,8 +186,8 @@ export class Hand {
   }
 
   /** Takes the letter in hand whose sticker was touched. */
-  touch(kind: string, sticker: string) {
-    const found = this.letters.find(({ part, letter }) => part.kind === kind && letter.target === sticker);
+  touch(sticker: string) {
+    const found = this.letters.find(({ part, letter }) => `${part.kind} ${letter.target}` === sticker);
     if (found !== undefined) this.choose(pointed(found));
   }
 

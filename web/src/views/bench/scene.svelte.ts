@@ -1,13 +1,13 @@
 // The picture on the velvet: from where it is looked at, and one request after another for how it looks now.
 
 import { isCancelled } from "../../engine/client";
-import type { DrawnScene, WantedScene } from "./adapter";
+import type { DrawnScene, WantedScene } from "../../engine/types";
 
 /** A key turns the cube by this part of what a drag over its whole width does. */
 const KEY_STEP = 0.2;
 
 /** What is asked of the engine, as far as the view of it knows. */
-export type Look = Pick<WantedScene, "frame" | "eye" | "right" | "down">;
+export type Look = Pick<WantedScene, "frame" | "keep" | "eye" | "right" | "down">;
 
 export class SceneView {
   drawn = $state.raw<DrawnScene | null>(null);
@@ -15,6 +15,7 @@ export class SceneView {
   frame = $state.raw({ width: 0, height: 0 });
 
   #wanted = { width: 0, height: 0 };
+  #keep = 0;
   #eye: WantedScene["eye"] = null;
   #right = 0;
   #down = 0;
@@ -27,10 +28,11 @@ export class SceneView {
     this.#ask = ask;
   }
 
-  /** The velvet has this many pixels now. */
-  resize(width: number, height: number) {
-    if (width === this.#wanted.width && height === this.#wanted.height) return;
+  /** The velvet has this many pixels now, of which some are kept for words above. */
+  resize(width: number, height: number, keep: number) {
+    if (width === this.#wanted.width && height === this.#wanted.height && keep === this.#keep) return;
     this.#wanted = { width, height };
+    this.#keep = keep;
     void this.draw();
   }
 
@@ -58,7 +60,7 @@ export class SceneView {
     this.#busy = true;
     while (this.#again) {
       this.#again = false;
-      const look: Look = { frame: this.#wanted, eye: this.#eye, right: this.#right, down: this.#down };
+      const look: Look = { frame: this.#wanted, keep: this.#keep, eye: this.#eye, right: this.#right, down: this.#down };
       this.#right = 0;
       this.#down = 0;
       try {
