@@ -20,6 +20,7 @@ mod check;
 mod conventions;
 mod documents;
 mod fault;
+mod glossary;
 mod help;
 mod method;
 mod notation;
@@ -33,4 +34,5 @@ mod why;
 
 pub use catalogue::{Language, Voice, excerpt};
 pub use check::MOST_SLIPS;
+pub use glossary::{Word, glossary};
 pub use help::Help;

@@ -29,6 +29,7 @@ pub mod conventions;
 mod desk;
 mod document;
 mod failure;
+pub mod glossary;
 pub mod import;
 mod kept;
 pub mod lesson;

@@ -8,7 +8,7 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, bench, case, check, condition, conventions, import, lesson, link, look, moment, paint, picture,
+    about, amend, bench, case, check, condition, conventions, glossary, import, lesson, link, look, moment, paint, picture,
     play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
 };
 
@@ -135,6 +135,8 @@ methods! { rest, REST, visit_rest;
     "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
     /// The easiest algorithms for a case, by search.
     "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
+    /// Words of the trade and what they mean.
+    "glossary": Nothing => Vec<glossary::WordSaid>, |call, _| glossary::glossary(call);
     /// Takes a sheet in, with an account of every row.
     "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
     /// The part of an address that carries a lesson.

@@ -19,6 +19,7 @@ export const MODULE_OF: Record<keyof Methods, ModuleName> = {
   conventions: "rest",
   export: "rest",
   find: "rest",
+  glossary: "rest",
   import: "rest",
   lesson: "rest",
   lessons: "first",

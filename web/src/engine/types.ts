@@ -2231,6 +2231,31 @@ origin: string,
  */
 kept: boolean, };
 
+/**
+ * A word of the trade.
+ */
+export type WordSaid = {
+/**
+ * Its name, the same in every language.
+ */
+name: string,
+/**
+ * The word itself.
+ */
+title: string,
+/**
+ * The forms in which it is met, the longest first.
+ */
+forms: Array<string>,
+/**
+ * What it means.
+ */
+means: string,
+/**
+ * A picture of it, if there is an easy one.
+ */
+picture: string | null, };
+
 /** Everything that can be asked. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
@@ -2279,6 +2304,8 @@ export interface Methods {
   export: { arguments: Exported; view: SheetFile };
   /** The easiest algorithms for a case, by search. */
   find: { arguments: Sought; view: Found };
+  /** Words of the trade and what they mean. */
+  glossary: { arguments: Nothing; view: Array<WordSaid> };
   /** Takes a sheet in, with an account of every row. */
   import: { arguments: Brought; view: Import };
   /** The part of an address that carries a lesson. */

@@ -96,7 +96,7 @@ impl Pages {
 
     fn arguments(&mut self, method: &str, said: &mut Vec<Said>) -> Value {
         match method {
-            "about" | "texts" => json!({}),
+            "about" | "texts" | "begin" | "glossary" => json!({}),
             "sequence" => {
                 let size = self.size();
                 json!({ "size": size, "conventions": self.conventions(said), "text": self.moves(size) })
@@ -132,7 +132,6 @@ impl Pages {
                 json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "",
                     "bestHold": self.dice.one_in(2), "leftOut": ["edges"], "exercises": self.dice.below(50), "seed": seed })
             }
-            "begin" => json!({}),
             "said" => json!({ "source": self.source(said), "at": self.dice.below(150) }),
             "address" => {
                 let size = self.size();
