@@ -1,5 +1,6 @@
 //! The colours one sees: face by face, row by row.
 
+use crate::Rotation;
 use crate::geometry::Spot;
 use crate::layout::{Cell, Layout};
 use crate::{Face, Orbit, Size, State, Sticker};
@@ -261,6 +262,42 @@ impl Facelets {
             Cell::Sticker(orbit, sticker) => Some((layout.orbits[orbit], sticker, false)),
             Cell::WingBack(orbit, sticker) => Some((layout.orbits[orbit], sticker, true)),
         }
+    }
+
+    /// The stickers of all pieces that do not look solved, by their places, against the solved cube in the hold in which most
+    /// stickers agree: that of the fixed centres where there are any in a possible state. Any colours may be given, also such as no
+    /// turning leads to.
+    ///
+    /// ```
+    /// use cube::{Algorithm, Orbit, Rotation, Size, State};
+    /// let held = State::held(Size::THREE, Rotation::all().nth(7).unwrap());
+    /// assert!(held.facelets().unsolved().is_empty());
+    /// let swap = Algorithm::parse("R U R' U' R' F R2 U' R' U' R U R' F'", Size::THREE).unwrap();
+    /// let seen = held.after(&swap.flatten()).facelets();
+    /// // Two corners of three stickers, two edges of two.
+    /// assert_eq!(seen.unsolved().len(), 10);
+    /// assert_eq!(seen.unsolved().iter().filter(|(orbit, _)| *orbit == Orbit::Corner).count(), 6);
+    /// ```
+    pub fn unsolved(&self) -> Vec<(Orbit, Sticker)> {
+        let size = self.size;
+        let layout = Layout::of(size);
+        let agree = |hold: &Self| hold.colours.iter().zip(&self.colours).filter(|(a, b)| a == b).count();
+        let holds = Rotation::all().map(|rotation| State::held(size, rotation).facelets());
+        let Some(solved) = holds.max_by_key(agree) else { return Vec::new() };
+        let differ = |at: usize| solved.colours.get(at) != self.colours.get(at);
+        let mut wrong: Vec<(Orbit, Sticker)> = Vec::new();
+        for (_, cell) in layout.cells.iter().enumerate().filter(|&(at, _)| differ(at)) {
+            match *cell {
+                Cell::Fixed(_) => {}
+                Cell::Sticker(orbit, sticker) | Cell::WingBack(orbit, sticker) => {
+                    let orbit = layout.orbits[orbit];
+                    wrong.extend(orbit.stickers_from(sticker).map(|sticker| (orbit, sticker)));
+                }
+            }
+        }
+        wrong.sort_unstable();
+        wrong.dedup();
+        wrong
     }
 
     /// Row and column (from 0) of a sticker's place on its face.

@@ -1,7 +1,7 @@
 //! How each part of a picture looks: attributes where a picture stands alone, a class where a page has rules of its own.
 
+use crate::glow::Glow;
 use crate::svg::{Ink, MONO, Num, Tag, Theme};
-use crate::thread::Glow;
 
 /// What a shape is there for.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]

@@ -1,10 +1,11 @@
 //! The same pictures as text for a terminal.
 
+use crate::glow::Glow;
 use crate::net::{cells, seat};
 use crate::palette::Palette;
 use crate::picture::Picture;
 use crate::place::{Mark, Place};
-use crate::thread::{Bead, Glow, Item, Strand, Thread};
+use crate::thread::{Bead, Item, Strand, Thread};
 use cube::{Face, Facelets, Rotation};
 use std::fmt::Write as _;
 use unicode_width::UnicodeWidthStr;

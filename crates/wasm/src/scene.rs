@@ -9,7 +9,6 @@ use crate::Failure;
 use crate::call::Call;
 use crate::check::{Written, letters};
 use crate::look::{Eye, palette};
-use crate::names::{kind, sticker};
 use crate::picture::{Pointed, carried, step_at};
 use crate::situation::{Situation, Source, facelets};
 
@@ -72,10 +71,9 @@ pub enum SceneMoment {
         memo: Written,
         /// Which of them are wrong.
         cracked: Vec<Pointed>,
-        /// The stickers that are not solved, kind and name; all others stay back. None: the puzzle as it is held.
-        lit: Option<Vec<String>>,
-        /// How the puzzle looks, by the letters of its colours; empty: as it is held.
-        facelets: String,
+        /// How the puzzle came out, by the letters of its colours: what is not solved is lit, all else stays back. Empty: the puzzle
+        /// as it is held.
+        outcome: String,
     },
 }
 
@@ -198,8 +196,8 @@ pub(crate) fn scene(call: &mut Call<'_>, wanted: &WantedScene) -> Result<DrawnSc
         SceneMoment::Carried { at, progress, playing } => {
             executed(call, &situation, (*at, *progress, *playing), empty())?
         }
-        SceneMoment::Checked { memo, cracked, lit, facelets } => {
-            checked(call, &situation, (memo, cracked, lit.as_deref(), facelets), empty())?
+        SceneMoment::Checked { memo, cracked, outcome } => {
+            checked(call, &situation, (memo, cracked, outcome), empty())?
         }
     };
     if velvet.lit.is_some() {
@@ -374,12 +372,14 @@ fn executed(
 fn checked(
     call: &Call<'_>,
     situation: &Situation,
-    (memo, cracked, lit, colours): (&Written, &[Pointed], Option<&[String]>, &str),
+    (memo, cracked, outcome): (&Written, &[Pointed], &str),
     mut velvet: Velvet,
 ) -> Result<(Velvet, Vec<Shown>), Failure> {
     let (voice, conventions) = (call.voice, situation.conventions());
-    if !colours.is_empty() {
-        velvet.looks = facelets(voice, colours, situation.solver.size())?;
+    if !outcome.is_empty() {
+        velvet.looks = facelets(voice, outcome, situation.solver.size())?;
+        let unsolved = velvet.looks.unsolved();
+        velvet.lit = Some(unsolved.into_iter().map(|(orbit, sticker)| Place::new(orbit, sticker)).collect());
     }
     let given = letters(voice, &situation.solver, memo)?;
     let wrong = |part: usize, letter: usize| {
@@ -413,14 +413,6 @@ fn checked(
         };
         parts.iter().enumerate().map(one).collect()
     };
-    if let Some(names) = lit {
-        let place = |name: &String| {
-            let (of, name) = name.split_once(' ').unwrap_or((name, ""));
-            let orbit = kind(voice, of)?;
-            Ok(Place::new(orbit, sticker(voice, orbit, name)?))
-        };
-        velvet.lit = Some(names.iter().map(place).collect::<Result<_, Failure>>()?);
-    }
     let first = cracked.first().map(|at| (at.part as usize, at.letter as usize));
     velvet.at =
         first.filter(|&(part, letter)| shown.get(part).is_some_and(|shown| letter < shown.targets.len()));

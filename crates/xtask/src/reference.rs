@@ -6,9 +6,14 @@ use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::Path;
 
-/// What `reference/make.py` writes.
-const FROM_PYTHON: &[&str] =
-    &["generators.txt", "orders.txt", "parities.txt", "scrambles.txt", "sequences.txt"];
+/// What each script of `reference/` writes.
+const FROM_PYTHON: &[(&str, &[&str])] = &[
+    (
+        "reference/make.py",
+        &["generators.txt", "orders.txt", "parities.txt", "scrambles.txt", "sequences.txt"],
+    ),
+    ("reference/statistics.py", &["statistics.txt"]),
+];
 /// What `reference/orders.g` prints.
 const FROM_GAP: &str = "orders_gap.txt";
 
@@ -25,14 +30,16 @@ pub fn run(write: bool) -> Result<()> {
     if let Some(python) = install::python() {
         let python = python.to_str().context("the path of Python is not UTF-8")?;
         let folder = made.to_str().context("the path of the target folder is not UTF-8")?;
-        let mut make = command(python, &["reference/make.py", folder]);
-        // No folder of compiled Python beside the scripts.
-        make.env("PYTHONDONTWRITEBYTECODE", "1");
-        show(make)?;
-        names.extend(FROM_PYTHON);
+        for (script, writes) in FROM_PYTHON {
+            let mut make = command(python, &[script, folder]);
+            // No folder of compiled Python beside the scripts.
+            make.env("PYTHONDONTWRITEBYTECODE", "1");
+            show(make)?;
+            names.extend(*writes);
+        }
     } else {
         println!(
-            "left out: the vectors of Python and SymPy (`cargo xtask test` sets Python up where it can)"
+            "left out: the vectors of Python, SymPy and SciPy (`cargo xtask test` sets Python up where it can)"
         );
     }
     if install::gap_available() {

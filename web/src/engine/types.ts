@@ -1614,13 +1614,10 @@ memo: { [key in string]: string },
  */
 cracked: Array<Pointed>,
 /**
- * The stickers that are not solved, kind and name; all others stay back. None: the puzzle as it is held.
+ * How the puzzle came out, by the letters of its colours: what is not solved is lit, all else stays back. Empty: the puzzle
+ * as it is held.
  */
-lit: Array<string> | null,
-/**
- * How the puzzle looks, by the letters of its colours; empty: as it is held.
- */
-facelets: string, };
+outcome: string, };
 
 /**
  * A bead of a scene.

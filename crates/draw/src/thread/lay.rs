@@ -65,7 +65,7 @@ pub(crate) struct Placed<'a> {
 
 /// The head of a thread: the tag with the buffer, and what is said beside it.
 #[derive(Clone, Copy, PartialEq, Debug)]
-pub(crate) struct Head {
+pub(crate) struct TagLine {
     /// The tag: left, the middle of its height, its breadth (0: there is none).
     pub tag: [f64; 3],
     /// Where the words begin, and where they stand.
@@ -76,7 +76,7 @@ pub(crate) struct Head {
 pub(crate) struct Laid<'a> {
     pub strand: &'a Strand,
     pub room: Room,
-    pub head: Head,
+    pub head: TagLine,
     pub beads: Vec<Placed<'a>>,
     /// The beads of each cradle: first and last.
     pub(super) cradles: Vec<[usize; 2]>,
@@ -213,7 +213,7 @@ fn first_row(room: &Room, head: bool) -> f64 {
     room.top + above + room.radius
 }
 
-fn head(strand: &Strand, room: &Room) -> Head {
+fn head(strand: &Strand, room: &Room) -> TagLine {
     let tag = if strand.from.is_empty() {
         0.0
     } else {
@@ -221,7 +221,7 @@ fn head(strand: &Strand, room: &Room) -> Head {
     };
     let middle = room.top + HEAD / 2.0 - 2.0;
     let words = [room.left + if tag > 0.0 { tag + 10.0 } else { 0.0 }, middle + 5.5];
-    Head { tag: [room.left, middle, tag], words }
+    TagLine { tag: [room.left, middle, tag], words }
 }
 
 /// How broad a pair is with its knots.

@@ -8,25 +8,12 @@ mod lay;
 mod paint;
 mod shape;
 
+use crate::glow::Glow;
 use crate::svg::{Caption, Markup, Svg, Theme, breadth};
 
 pub(crate) use lay::{Laid, Room};
 pub(crate) use paint::Painter;
 pub(crate) use shape::curve as curved;
-
-/// How far one has come with a bead.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug, Default)]
-pub enum Glow {
-    /// Known: a bone bead.
-    #[default]
-    Known,
-    /// Still to come: a hollow bead.
-    Ahead,
-    /// Being done now: a silk bead with a ring round it.
-    Now,
-    /// Done: a silk bead.
-    Done,
-}
 
 /// A letter on the thread.
 #[derive(Clone, PartialEq, Debug, Default)]

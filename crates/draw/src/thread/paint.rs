@@ -1,9 +1,10 @@
 //! How a thread is painted, in any theme.
 
+use super::Bead;
 use super::lay::{Eye, Laid, Placed, TAG};
 use super::shape::{Knot, back, eye, filled, loose, notches, sagging};
-use super::{Bead, Glow};
 use crate::dress::{Part, wear};
+use crate::glow::Glow;
 use crate::svg::{Markup, Num, Theme, path};
 
 /// Paints threads.

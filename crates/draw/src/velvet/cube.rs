@@ -249,11 +249,8 @@ impl<'a> Cube<'a> {
                 markup.tag("path").with("class", "un").with("d", patch.rounded(0.885, 0.17)).empty();
             }
         }
-        if let Some((from, to)) = *before {
-            if let Some(arc) = mark::Arc::between(self, from, to) {
-                let d = arc.cut(0.5 * self.lens.scale, 0.4 * self.lens.scale, 1.0);
-                mark::cased(markup, &d, "old");
-            }
+        if let Some(arc) = before.and_then(|(from, to)| mark::Arc::between(self, from, to)) {
+            mark::cased(markup, &arc.cut(0.5 * self.lens.scale, 0.4 * self.lens.scale, 1.0), "old");
         }
         if let Some(patch) = buffer.and_then(|place| self.patch(place)) {
             mark::ring(markup, &patch.rounded(0.76, 0.1), "buf");

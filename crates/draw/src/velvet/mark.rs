@@ -1,6 +1,6 @@
 //! What is pointed at on the cube: rings, the arc from sticker to sticker, the bead where it leads, the turn to make.
 
-use ::cube::{Amount, Face, Turn};
+use ::cube::{Amount, Axis, Face, Turn};
 
 use super::cube::Cube;
 use crate::place::Place;
@@ -98,6 +98,44 @@ impl Arc {
     }
 }
 
+/// The shaft of an arrow for a turn about an axis, in a direction, on a cube of so many layers.
+struct Arrow {
+    axis: Axis,
+    sign: f64,
+    n: f64,
+}
+
+impl Arrow {
+    /// Round a face, by its outward direction.
+    fn round(&self, cube: &Cube<'_>, out: Point) -> Vec<Point> {
+        let height = scaled(out, self.n + 0.35);
+        // Any direction in the plane of the face will do to begin with; this one looks up on the picture.
+        let up = cube.lens.camera.up();
+        let flat = add(up, scaled(out, -dot(up, out)));
+        let length = libm::sqrt(dot(flat, flat)).max(1e-6);
+        let start = scaled(flat, 0.58 * self.n / length);
+        (0..=24)
+            .map(|step| self.sign * (4.2 * f64::from(step) / 24.0 - 2.2))
+            .map(|angle| add(height, turned(start, self.axis, angle)))
+            .collect()
+    }
+
+    /// Along layers at a height of the axis, on the side that faces the eye the most.
+    fn along(&self, cube: &Cube<'_>, level: f64) -> Vec<Point> {
+        let towards = cube.lens.camera.towards();
+        let sides = Face::ALL.into_iter().filter(|side| side.axis() != self.axis);
+        let facing = |side: &Face| dot(normal(*side), towards);
+        let Some(side) = sides.max_by(|a, b| facing(a).total_cmp(&facing(b))) else { return Vec::new() };
+        let out = normal(side);
+        let base = add(scaled(out, self.n + 0.35), scaled(normal(self.axis.positive()), level));
+        let ahead = scaled(add(turned(out, self.axis, self.sign * 1e-3), scaled(out, -1.0)), 1e3);
+        (0..=6)
+            .map(|step| f64::from(step) / 3.0 - 1.0)
+            .map(|part| add(base, scaled(ahead, 0.72 * self.n * part)))
+            .collect()
+    }
+}
+
 /// An arrow for a turn: round the face that turns where that is seen, else along the layers on a side that is seen.
 pub(super) fn turn(markup: &mut Markup, cube: &Cube<'_>, turn: Turn) {
     let Ok(motion) = turn.motion(cube.size()) else { return };
@@ -118,38 +156,10 @@ pub(super) fn turn(markup: &mut Markup, cube: &Cube<'_>, turn: Turn) {
             let out = scaled(along, side);
             (outer && cube.lens.sees(scaled(out, n), out)).then_some(out)
         });
-    let points: Vec<Point> = match face {
-        Some(out) => {
-            let height = scaled(out, n + 0.35);
-            // Any direction in the plane of the face will do to begin with; this one looks up on the picture.
-            let up = cube.lens.camera.up();
-            let flat = add(up, scaled(out, -dot(up, out)));
-            let length = libm::sqrt(dot(flat, flat)).max(1e-6);
-            let start = scaled(flat, 0.58 * n / length);
-            let begin = -sign * 2.2;
-            (0..=24)
-                .map(|step| begin + sign * 4.2 * f64::from(step) / 24.0)
-                .map(|angle| add(height, turned(start, axis, angle)))
-                .collect()
-        }
-        None => {
-            let middle = level(first).midpoint(level(last));
-            let towards = cube.lens.camera.towards();
-            let Some(side) = Face::ALL
-                .into_iter()
-                .filter(|side| side.axis() != axis)
-                .max_by(|a, b| dot(normal(*a), towards).total_cmp(&dot(normal(*b), towards)))
-            else {
-                return;
-            };
-            let out = normal(side);
-            let base = add(scaled(out, n + 0.35), scaled(along, middle));
-            let ahead = scaled(add(turned(out, axis, sign * 1e-3), scaled(out, -1.0)), 1e3);
-            (0..=6)
-                .map(|step| f64::from(step) / 3.0 - 1.0)
-                .map(|part| add(base, scaled(ahead, 0.72 * n * part)))
-                .collect()
-        }
+    let arrow = Arrow { axis, sign, n };
+    let points = match face {
+        Some(out) => arrow.round(cube, out),
+        None => arrow.along(cube, level(first).midpoint(level(last))),
     };
     let [.., before, end] = points.as_slice() else { return };
     let outward = face.unwrap_or_else(|| scaled(add(*end, scaled(along, -dot(*end, along))), 1.0 / n));

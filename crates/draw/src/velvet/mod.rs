@@ -6,12 +6,13 @@ mod cube;
 mod layout;
 mod mark;
 
+use crate::glow::Glow;
 use crate::palette::Palette;
 use crate::place::{Labels, Place};
 use crate::scene::Turning;
 use crate::space::Camera;
 use crate::svg::{Markup, Num, Theme, path};
-use crate::thread::{Glow, Painter, Strand};
+use crate::thread::{Painter, Strand};
 use ::cube::{Facelets, Turn};
 
 /// What is looked at on the cube.

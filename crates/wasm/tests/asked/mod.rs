@@ -219,11 +219,9 @@ impl Pages {
             _ => {
                 let memo = if self.dice.one_in(2) { self.memo() } else { json!({}) };
                 let cracked = [pointed(&mut self.dice), pointed(&mut self.dice)];
-                let lit = self.dice.of(&["corner UFR", "edge FU", "wing UFr", "corner", "Q UF", "edge XY"]);
-                let lit = if self.dice.one_in(2) { json!([lit, "corner RUF"]) } else { Value::Null };
                 let size = if self.dice.one_in(4) { self.size() } else { self.told_size };
-                let facelets = if self.dice.one_in(2) { self.turned(size) } else { String::new() };
-                json!({ "kind": "checked", "memo": memo, "cracked": cracked, "lit": lit, "facelets": facelets })
+                let outcome = if self.dice.one_in(2) { self.turned(size) } else { String::new() };
+                json!({ "kind": "checked", "memo": memo, "cracked": cracked, "outcome": outcome })
             }
         };
         let (width, height) = (self.dice.below(1500), self.dice.below(1000));
