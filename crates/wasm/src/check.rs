@@ -46,8 +46,6 @@ pub struct Checked {
     pub cracked: Vec<Pointed>,
     /// The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
     pub outcome: String,
-    /// The stickers that are not solved then, kind and name; none if it cannot be carried out.
-    pub lit: Option<Vec<String>>,
     /// Which pieces are not solved then; empty if it cannot be carried out.
     pub unsolved: String,
 }
@@ -118,9 +116,9 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let right = check.right();
     let cracked = pointed(&given, is_wrong);
     let memo = spelled(conventions, &given);
-    let CameOut { outcome, lit, unsolved } =
+    let CameOut { outcome, unsolved } =
         check.outcome.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
-    Ok(Checked { right, sentences, memo, cracked, outcome, lit, unsolved })
+    Ok(Checked { right, sentences, memo, cracked, outcome, unsolved })
 }
 
 /// Moves that were made, lined up with the memo that was written, or with ours where none was.
@@ -142,32 +140,23 @@ fn made(voice: &Voice, situation: &Situation, given: Letters, moves: &str) -> Re
             }
         }
     }
-    let CameOut { outcome, lit, unsolved } = came_out(voice, situation, &check.outcome);
+    let CameOut { outcome, unsolved } = came_out(voice, situation, &check.outcome);
     let memo = spelled(solver.conventions(), &given);
     let right = check.deviation.is_none() && check.solves;
-    Ok(Checked { right, sentences, memo, cracked: Vec::new(), outcome, lit, unsolved })
+    Ok(Checked { right, sentences, memo, cracked: Vec::new(), outcome, unsolved })
 }
 
 /// How a puzzle came out, as a page shows it.
 #[derive(Default)]
 pub(crate) struct CameOut {
     pub outcome: String,
-    pub lit: Option<Vec<String>>,
     pub unsolved: String,
 }
 
 /// How a puzzle came out, in the solver's hold, and what is not solved.
 pub(crate) fn came_out(voice: &Voice, situation: &Situation, state: &State) -> CameOut {
     let looks = State::held(state.size(), situation.conventions().holding).then(state);
-    let pieces = unsolved_pieces(state);
-    let stickers = |&(orbit, piece): &(Orbit, Sticker)| {
-        orbit.stickers_from(piece).map(move |sticker| format!("{} {}", kind_name(orbit), orbit.name(sticker)))
-    };
-    CameOut {
-        outcome: looks.facelets().to_string(),
-        lit: Some(pieces.iter().flat_map(stickers).collect()),
-        unsolved: voice.unsolved(&pieces),
-    }
+    CameOut { outcome: looks.facelets().to_string(), unsolved: voice.unsolved(&unsolved_pieces(state)) }
 }
 
 /// The letters that are wrong, by part and letter.

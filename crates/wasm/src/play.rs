@@ -54,7 +54,7 @@ pub struct Step {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Move {
-    /// As it is written.
+    /// As it is set in type: with a real prime.
     pub text: String,
     /// What it is part of.
     pub part: MovePart,
@@ -115,7 +115,7 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         let mut moves = Vec::new();
         for (part, turns) in parts {
             for turn in turns {
-                let text = turn.to_string();
+                let text = turn.to_string().replace('\'', "′");
                 let said = voice.move_said(first + moves.len() + 1, all, &text, part.name());
                 let next = voice.next_turn(&text);
                 moves.push(Move { text, part, next, said });

@@ -67,8 +67,6 @@ pub struct Told {
     pub memo: Written,
     /// The colours as it came out, by the letters of the faces; empty where nothing explains it.
     pub outcome: String,
-    /// The stickers that are not solved, kind and name; none where nothing explains it.
-    pub lit: Option<Vec<String>>,
     /// Which pieces are not solved.
     pub unsolved: String,
 }
@@ -154,9 +152,9 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
         Verdict::Missing(_) | Verdict::ByHand(_) => None,
     };
     let held = last.map(|state| Held::new(state, Rotation::NONE).state);
-    let CameOut { outcome, lit, unsolved } =
+    let CameOut { outcome, unsolved } =
         held.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
-    let told = Told { memo: spelled(conventions, plan.memo()), outcome, lit, unsolved, ..told };
+    let told = Told { memo: spelled(conventions, plan.memo()), outcome, unsolved, ..told };
     let Some(check) = plan.memo_fault() else { return Ok(told) };
     let mut remarks = vec![voice.memo_fault(&check, conventions)];
     remarks.extend(told.remarks);

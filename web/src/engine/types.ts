@@ -491,10 +491,6 @@ cracked: Array<Pointed>,
  */
 outcome: string,
 /**
- * The stickers that are not solved then, kind and name; none if it cannot be carried out.
- */
-lit: Array<string> | null,
-/**
  * Which pieces are not solved then; empty if it cannot be carried out.
  */
 unsolved: string, };
@@ -1235,7 +1231,7 @@ moves: string, };
  */
 export type Move = {
 /**
- * As it is written.
+ * As it is set in type: with a real prime.
  */
 text: string,
 /**
@@ -2007,10 +2003,6 @@ memo: { [key in string]: string },
  * The colours as it came out, by the letters of the faces; empty where nothing explains it.
  */
 outcome: string,
-/**
- * The stickers that are not solved, kind and name; none where nothing explains it.
- */
-lit: Array<string> | null,
 /**
  * Which pieces are not solved.
  */

@@ -41,6 +41,7 @@ test("a link carries scramble and conventions to someone else", async ({ page, b
   await expect(other.locator(".sheet")).toContainText(SCRAMBLE);
   await expect(other.locator(".sheet")).toContainText("so that yellow is up");
   await other.getByRole("button", { name: "Make it mine" }).click();
+  await other.getByText("Change the puzzle").click();
   await expect(other.getByLabel("Scramble", { exact: true })).toHaveValue(SCRAMBLE);
   await other.close();
 });

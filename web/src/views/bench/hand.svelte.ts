@@ -132,16 +132,14 @@ export class Hand {
       return { kind: "carried", at: this.playback.at, progress: this.playback.progress, playing: this.playback.playing };
     }
     if (this.lens === "check") {
-      const { memo = {}, cracked = [], lit = null, outcome: facelets = "", right = true } = this.checked ?? {};
+      const { memo = {}, cracked = [], outcome = "", right = true } = this.checked ?? {};
       // What is right is shown as it lies in the hand.
-      return right
-        ? { kind: "checked", memo, cracked, lit: null, facelets: "" }
-        : { kind: "checked", memo, cracked, lit, facelets };
+      return { kind: "checked", memo, cracked, outcome: right ? "" : outcome };
     }
     if (this.lens === "why" && this.told !== null) {
       const cracked = this.told.explanations[this.cause]?.cracked ?? [];
-      const { memo, lit, outcome: facelets } = this.told;
-      return { kind: "checked", memo, cracked, lit, facelets };
+      const { memo, outcome } = this.told;
+      return { kind: "checked", memo, cracked, outcome };
     }
     return { kind: "traced", letter: this.lens === "trace" ? this.chosen : null, drawn: this.#drawn };
   }
