@@ -375,7 +375,15 @@ sticker: string,
 /**
  * The letter: one sign or a few.
  */
-letter: string, } | { "what": "buffer",
+letter: string, } | { "what": "letters",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The letters.
+ */
+text: string, } | { "what": "buffer",
 /**
  * The kind.
  */
@@ -993,6 +1001,10 @@ methods: Array<string>,
  * `first`, `fewest`, `least` or `list`.
  */
 breaks: string,
+/**
+ * All letters in a row, as they can be typed.
+ */
+row: string,
 /**
  * The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
  */
@@ -2466,6 +2478,7 @@ export type TextName =
   | "letter-on"
   | "letters-heading"
   | "letters-hint"
+  | "letters-row"
   | "link-label"
   | "link-opened"
   | "link-shown"

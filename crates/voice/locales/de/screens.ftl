@@ -401,3 +401,4 @@ keys-off = Aus
 link-opened = Dieser Würfel kam mit einem Link. Was du vorher hattest, kommt mit „Rückgängig“ wieder.
 exercises-list = Die Scrambles als Liste
 to-trace = Das Memo zeigen
+letters-row = Alle Buchstaben in einer Reihe, Seiten U L F R B D, jede im Uhrzeigersinn von links oben

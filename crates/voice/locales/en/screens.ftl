@@ -401,3 +401,4 @@ keys-off = Off
 link-opened = This puzzle came with a link. What you had before comes back with Undo.
 exercises-list = The scrambles as a list
 to-trace = Show the memo
+letters-row = All letters in a row, faces U L F R B D, each clockwise from the upper left

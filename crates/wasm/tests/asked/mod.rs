@@ -486,8 +486,12 @@ impl Pages {
         let kind = self.dice.of(&KINDS);
         let names = if kind == "corner" { &CORNERS } else { &EDGES };
         let sticker = self.dice.of(names);
-        match self.dice.below(11) {
+        match self.dice.below(12) {
             0 => Value::Null,
+            10 => {
+                let text = self.dice.of(&["ABCDEFGHIJKLMNOPQRSTUVWX", "ABCDEFGHIJKLMNOPQRSTUVWXYZ", "A A", ""]);
+                json!({ "what": "letters", "kind": kind, "text": text })
+            }
             1 => {
                 json!({ "what": "letter", "kind": kind, "sticker": sticker, "letter": self.dice.of(&["Q", "ß", "ko", "", "12"]) })
             }
