@@ -71,6 +71,8 @@ pub enum SceneMoment {
         memo: Written,
         /// Which of them are wrong.
         cracked: Vec<Pointed>,
+        /// Whether the memo is kept back, as from someone who is still to write one: the cube lies alone.
+        secret: bool,
         /// How the puzzle came out, by the letters of its colours: what is not solved is lit, all else stays back. Empty: the puzzle
         /// as it is held.
         outcome: String,
@@ -196,8 +198,9 @@ pub(crate) fn scene(call: &mut Call<'_>, wanted: &WantedScene) -> Result<DrawnSc
         SceneMoment::Carried { at, progress, playing } => {
             executed(call, &situation, (*at, *progress, *playing), empty())?
         }
-        SceneMoment::Checked { memo, cracked, outcome } => {
-            checked(call, &situation, (memo, cracked, outcome), empty())?
+        SceneMoment::Checked { memo, cracked, secret, outcome } => {
+            let (velvet, shown) = checked(call, &situation, (memo, cracked, outcome), empty())?;
+            if *secret { (Velvet { at: None, ..velvet }, Vec::new()) } else { (velvet, shown) }
         }
     };
     if velvet.lit.is_some() {

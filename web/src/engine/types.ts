@@ -1622,6 +1622,10 @@ memo: { [key in string]: string },
  */
 cracked: Array<Pointed>,
 /**
+ * Whether the memo is kept back, as from someone who is still to write one: the cube lies alone.
+ */
+secret: boolean,
+/**
  * How the puzzle came out, by the letters of its colours: what is not solved is lit, all else stays back. Empty: the puzzle
  * as it is held.
  */

@@ -7,13 +7,13 @@ pub(crate) const MARGIN: f64 = 0.5;
 /// Between the beads of a pair, in pixels.
 const CLOSE: f64 = 3.0;
 /// Between one pair and the next, of the radius.
-const APART: f64 = 0.95;
+const APART: f64 = 0.86;
 /// The breadth of a knot, of the radius.
 pub(super) const KNOT: f64 = 1.7;
 /// What the end of a thread needs, of the radius.
 const TAIL: f64 = 1.3;
 /// What the thread needs to turn back beside a row, of the radius.
-const RETURN: f64 = 0.55;
+const RETURN: f64 = 0.4;
 /// From row to row, of the radius.
 const PITCH: f64 = 2.66;
 /// The height of the tag where a thread begins, and of the line that it stands on, in pixels.

@@ -5,8 +5,10 @@ use crate::thread::{Laid, Room, Strand};
 
 /// The largest and the smallest radius of beads, in pixels; where that is too much, they shrink to the least.
 const LARGEST: f64 = 48.0;
-const SMALLEST: f64 = 18.5;
+const SMALLEST: f64 = 17.5;
 const LEAST: f64 = 12.0;
+/// By how much they shrink at a time while all strands are to be seen.
+const STEP: f64 = 0.5;
 /// The frame is parted side by side from this breadth on, where it is so much broader than high.
 const BROAD: f64 = 640.0;
 const BROADER: f64 = 1.3;
@@ -38,7 +40,7 @@ impl Layout {
             velvet.frame.map(|side| if side.is_finite() { side.clamp(120.0, 10_000.0) } else { 600.0 });
         let keep = if velvet.keep.is_finite() { velvet.keep.clamp(0.0, 0.6 * high) } else { 0.0 };
         let beside = broad >= BROAD && broad >= BROADER * high;
-        let pad = if broad < BROAD { 12.0 } else { 20.0 };
+        let pad = if broad < BROAD { 10.0 } else { 20.0 };
         let in_hand = velvet.open.or(velvet.at.map(|(part, _)| part)).unwrap_or(0);
         if velvet.strands.is_empty() {
             return Self {
@@ -64,7 +66,7 @@ impl Layout {
         }
         // One under the other: the thread takes what it needs, the cube the rest.
         let most = 0.56 * (high - keep);
-        let side = Side { left: pad + 6.0, right: broad - pad, top: 0.0, height: most };
+        let side = Side { left: pad + 4.0, right: broad - 0.6 * pad, top: 0.0, height: most };
         let (rooms, open, end) = fitted(velvet, side, in_hand, most);
         let top = (high - end - 0.5 * pad).max(keep + 40.0);
         let rooms = rooms.into_iter().map(|room| Room { top: room.top + top, ..room }).collect();
@@ -100,7 +102,7 @@ fn fitted(velvet: &Velvet, side: Side, in_hand: usize, most: f64) -> (Vec<Room>,
         if end - side.top <= most {
             return (rooms, all, end);
         }
-        radius -= 1.5;
+        radius -= STEP;
     }
     let alone: Vec<bool> = (0..velvet.strands.len()).map(|part| part == in_hand).collect();
     radius = SMALLEST + 6.0;

@@ -219,9 +219,10 @@ impl Pages {
             _ => {
                 let memo = if self.dice.one_in(2) { self.memo() } else { json!({}) };
                 let cracked = [pointed(&mut self.dice), pointed(&mut self.dice)];
+                let secret = self.dice.one_in(4);
                 let size = if self.dice.one_in(4) { self.size() } else { self.told_size };
                 let outcome = if self.dice.one_in(2) { self.turned(size) } else { String::new() };
-                json!({ "kind": "checked", "memo": memo, "cracked": cracked, "outcome": outcome })
+                json!({ "kind": "checked", "memo": memo, "cracked": cracked, "secret": secret, "outcome": outcome })
             }
         };
         let (width, height) = (self.dice.below(1500), self.dice.below(1000));
