@@ -134,12 +134,12 @@ export class Hand {
     if (this.lens === "check") {
       const { memo = {}, cracked = [], outcome = "", right = true } = this.checked ?? {};
       // What is right is shown as it lies in the hand.
-      return { kind: "checked", memo, cracked, outcome: right ? "" : outcome };
+      return { kind: "checked", memo, cracked, secret: this.checked === null, outcome: right ? "" : outcome };
     }
     if (this.lens === "why" && this.told !== null) {
       const cracked = this.told.explanations[this.cause]?.cracked ?? [];
       const { memo, outcome } = this.told;
-      return { kind: "checked", memo, cracked, outcome };
+      return { kind: "checked", memo, cracked, secret: false, outcome };
     }
     return { kind: "traced", letter: this.lens === "trace" ? this.chosen : null, drawn: this.#drawn };
   }
