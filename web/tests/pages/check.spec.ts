@@ -51,7 +51,7 @@ test("causes come with their share, crack the beads they are about, and question
   test.setTimeout(120_000);
   await openWith(page);
   await look(page, "Why");
-  await page.getByLabel("Say it in words").last().fill("FR>FD>DR");
+  await page.getByLabel("Say it in words").last().fill("FR>FD>RD");
   await page.getByRole("button", { name: "Explain" }).click();
   await expect(page.locator(".cause").first()).toContainText("%", { timeout: 60_000 });
   await expect(page.locator(".scene .cracked").first()).toBeVisible();

@@ -93,7 +93,7 @@ for (const [locale, next, play, explain, words] of [
       test("why: what is unsolved, cracked beads, three causes, a question", async ({ page }) => {
         test.setTimeout(120_000);
         await page.goto(linked("why"));
-        await page.getByLabel(words).last().fill("FR>FD>DR");
+        await page.getByLabel(words).last().fill("FR, DF, DR");
         await page.getByRole("button", { name: explain }).click();
         await expect(page.locator(".cause").first()).toBeVisible({ timeout: 90_000 });
         await inSight(

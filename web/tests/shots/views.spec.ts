@@ -33,7 +33,7 @@ const SCREENS: Record<string, (page: Page) => Promise<void>> = {
   "why-tell": (page) => bench(page, "why"),
   why: async (page) => {
     await bench(page, "why");
-    await page.getByLabel("Say it in words").last().fill("FR>FD>DR");
+    await page.getByLabel("Say it in words").last().fill("FR, DF, DR");
     await page.getByRole("button", { name: "Explain" }).click();
     await page.locator(".cause").first().waitFor({ timeout: 90_000 });
   },

@@ -373,8 +373,7 @@ carry-from = Woher die Züge kommen
 ## Prüfen und Warum
 
 check-write = Schreib dein Memo. Jedes Memo, das löst, ist richtig.
-check-more = Züge, Parität
-check-right = Richtig
+check-extras = Züge, Parität
 why-tell = Sag, wie er herauskam
 why-tell-hint = Mal ihn oder sag es in Worten, dann frag, warum.
 why-paint = Malen

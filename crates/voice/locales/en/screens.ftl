@@ -373,8 +373,7 @@ carry-from = Where the moves come from
 ## Check and why
 
 check-write = Write your memo. Any memo that solves is right.
-check-more = Moves, parity
-check-right = Right
+check-extras = Moves, parity
 why-tell = Tell how it came out
 why-tell-hint = Paint it or say it in words, then ask why.
 why-paint = Paint it

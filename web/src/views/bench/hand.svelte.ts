@@ -49,8 +49,9 @@ export class Hand {
   #drawn = 1;
   #drawing = 0;
 
-  constructor(bench: Bench) {
+  constructor(bench: Bench, lens: Lens) {
     this.bench = bench;
+    this.lens = lens;
     this.scene = new SceneView(async (look) => {
       if (this.traced === null) return null;
       return bench.engine.ask("scene", { ...look, source: this.source, moment: this.moment, open: this.open });
@@ -257,7 +258,8 @@ export class Hand {
       if (letter !== undefined) this.chosen = letter;
     }
     this.lens = to;
-    if (to !== "play" || this.chosen === null) return;
+    // Who has not gone on from the first letter begins with the first move, whichever kind is carried out first.
+    if (to !== "play" || this.chosen === null || this.at < 1) return;
     if (this.#lineOf === this.source) this.#goToLetter(this.chosen);
     else this.#byLetter = true;
   }
