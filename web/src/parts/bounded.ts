@@ -5,17 +5,15 @@ import { beginning } from "../texts.svelte";
 
 type Field = HTMLInputElement | HTMLTextAreaElement;
 
-/** For `oninput`: tells the new text, or puts the old one back where the new one is too long. */
-export function bounded(onText: (text: string) => void) {
-  const before = new WeakMap<Field, string>();
+/** For `oninput`: tells the new text, or puts back the one that the field had where the new one is too long. */
+export function bounded(had: () => string, onText: (text: string) => void) {
   return (event: Event & { currentTarget: Field }) => {
     const field = event.currentTarget;
     if (field.value.length > beginning().longest) {
-      field.value = before.get(field) ?? "";
+      field.value = had();
       notify({ name: "field-too-long" });
       return;
     }
-    before.set(field, field.value);
     onText(field.value);
   };
 }
