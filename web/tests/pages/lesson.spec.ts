@@ -6,6 +6,7 @@ import { expectAccessible } from "./axe.ts";
 import { beads, closeSubject, complaints, goTo, openSubject, openWith, SCRAMBLE } from "./open.ts";
 
 test("a lesson explains every step in pictures and words, with exercises and answers", async ({ page }) => {
+  test.setTimeout(120_000);
   const all = complaints(page);
   await openWith(page);
   const letters = await beads(page).count();

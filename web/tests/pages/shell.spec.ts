@@ -8,8 +8,12 @@ const VIEWS = ["trace", "play", "check", "why", "conventions", "algorithms", "le
 /** What is broader than the page and would scroll it sideways. */
 const sideways = (page: Page) =>
   page.evaluate(() => {
-    const found = [document.documentElement, document.querySelector("main")].filter((one) => one !== null);
-    return found.filter((one) => one.scrollWidth > one.clientWidth).map((one) => `${one.tagName} ${one.scrollWidth}`);
+    const beyond = [...document.querySelectorAll("main *")].filter((one) => {
+      const box = one.getBoundingClientRect();
+      return one.closest("svg, pre, .lenses, .only-read-aloud") === null && box.width > 1 && box.right > innerWidth + 0.5;
+    });
+    const whole = document.documentElement.scrollWidth > innerWidth ? ["html"] : [];
+    return [...whole, ...beyond.map((one) => `${one.tagName} ${one.className}`)];
   });
 
 for (const view of VIEWS) {

@@ -38,7 +38,6 @@ for (const [locale, next, play, explain, words] of [
           page,
           page.locator(".intro h2"),
           page.locator(".intro p"),
-          page.locator(".ways > *").last(),
           page.locator(".scene .body").first(),
           beads(page).first(),
           beads(page).last(),
@@ -47,9 +46,14 @@ for (const [locale, next, play, explain, words] of [
         );
         // The words lie over neither the cube nor a bead.
         const words = await page.locator(".intro").boundingBox();
-        const cube = await page.locator(".scene .body").first().boundingBox();
+        const cube = await page.evaluate(() => {
+          const faces = [...document.querySelectorAll(".scene .body")].map((face) => face.getBoundingClientRect());
+          const [x, y] = [Math.min(...faces.map((face) => face.left)), Math.min(...faces.map((face) => face.top))];
+          const [right, bottom] = [Math.max(...faces.map((face) => face.right)), Math.max(...faces.map((face) => face.bottom))];
+          return { x, y, width: right - x, height: bottom - y };
+        });
         const bead = await beads(page).first().boundingBox();
-        if (words === null || cube === null || bead === null) throw new Error("something is not there");
+        if (words === null || bead === null) throw new Error("something is not there");
         const apart = (a: typeof words, b: typeof words) =>
           a.y + a.height <= b.y + 1 || b.y + b.height <= a.y + 1 || a.x + a.width <= b.x + 1 || b.x + b.width <= a.x + 1;
         // The shape of the cube lies within its box, whose corners are empty.

@@ -5,7 +5,7 @@ import { untrack } from "svelte";
 
 import type { Bench } from "../../bench";
 import { isCancelled, Refusal } from "../../engine/client";
-import type { Checked, Letter, Part, Place, Pointed, SceneMoment, Source, Step, TimeLine, Told, Traced } from "../../engine/types";
+import type { Checked, Letter, Part, Place, Pointed, SceneMoment, Step, TimeLine, Told, Traced } from "../../engine/types";
 import { Playback } from "../../parts/playback.svelte";
 import { isGiven, puzzleOf, sourceOf } from "../../puzzle";
 import type { Lens } from "../../shell/route.svelte";
@@ -44,7 +44,7 @@ export class Hand {
   readonly playback: Playback;
 
   /** The puzzle that the time line is of. */
-  #lineOf: Source | null = null;
+  #lineOf: string | null = null;
   #byLetter = false;
   #drawn = 1;
   #drawing = 0;
@@ -109,10 +109,11 @@ export class Hand {
     if (this.lens !== "play" || !isGiven(this.puzzle)) return;
     bench.engine.ask("play", { source }, { topic: "play" }).then(
       (view) => {
-        const again = this.#lineOf === source;
+        const key = JSON.stringify(source);
+        const again = this.#lineOf === key;
         const first = this.#lineOf === null;
         this.line = view;
-        this.#lineOf = source;
+        this.#lineOf = key;
         if (again) return;
         // A reload comes back to the move it left; who comes from another lens goes on with the letter in hand.
         const kept = first && !this.#byLetter ? Number(bench.draft.get("played")) : 0;
@@ -260,7 +261,7 @@ export class Hand {
     this.lens = to;
     // Who has not gone on from the first letter begins with the first move, whichever kind is carried out first.
     if (to !== "play" || this.chosen === null || this.at < 1) return;
-    if (this.#lineOf === this.source) this.#goToLetter(this.chosen);
+    if (this.#lineOf === JSON.stringify(this.source)) this.#goToLetter(this.chosen);
     else this.#byLetter = true;
   }
 }
