@@ -10,7 +10,11 @@ const sideways = (page: Page) =>
   page.evaluate(() => {
     const beyond = [...document.querySelectorAll("main *")].filter((one) => {
       const box = one.getBoundingClientRect();
-      return one.closest("svg, pre, .lenses, .only-read-aloud") === null && box.width > 1 && box.right > innerWidth + 0.5;
+      // What has a scroll bar of its own, such as a table of cases, scrolls within itself.
+      for (let around: Element | null = one; around !== null && around.tagName !== "MAIN"; around = around.parentElement) {
+        if (around.matches("svg, .only-read-aloud") || /auto|scroll/.test(getComputedStyle(around).overflowX)) return false;
+      }
+      return box.width > 1 && box.right > innerWidth + 0.5;
     });
     const whole = document.documentElement.scrollWidth > innerWidth ? ["html"] : [];
     return [...whole, ...beyond.map((one) => `${one.tagName} ${one.className}`)];
