@@ -74,10 +74,9 @@ pub fn read(carried: &BTreeMap<String, String>) -> Result<MomentLink, DocumentEr
     };
     match Size::new(link.size) {
         Some(_) => Ok(link),
-        None => Err(DocumentError::Content {
-            document: Document::Moment,
-            what: format!("size {}", link.size),
-        }),
+        None => {
+            Err(DocumentError::Content { document: Document::Moment, what: format!("size {}", link.size) })
+        }
     }
 }
 

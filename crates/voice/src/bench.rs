@@ -13,8 +13,7 @@ impl Voice {
     /// How many letters a memo has, and whether there is parity: `20 letters · parity between the two threads`.
     pub fn memo_in_short(&self, memo: &Memo, solver: &Solver) -> String {
         let letters = capital(&self.say("bench-letters", &[("letters", memo.letters().into())]));
-        let parity =
-            memo.is_odd() && solver.method().is_ok_and(|method| method.parity().is_some());
+        let parity = memo.is_odd() && solver.method().is_ok_and(|method| method.parity().is_some());
         if parity { format!("{letters} · {}", self.word("bench-parity")) } else { letters }
     }
 

@@ -32,7 +32,8 @@ const fn source(language: Language) -> &'static str {
 pub fn glossary(language: Language) -> Vec<Word> {
     let source = source(language);
     let bundle = bundle(language, &[source]);
-    let names = source.lines().filter_map(|line| line.strip_prefix("word-")?.split_once(" = ")).map(|(name, _)| name);
+    let names =
+        source.lines().filter_map(|line| line.strip_prefix("word-")?.split_once(" = ")).map(|(name, _)| name);
     let word = |name: &str| {
         let message = bundle.get_message(&format!("word-{name}"))?;
         let said = |pattern| bundle.format_pattern(pattern, None, &mut Vec::new()).into_owned();

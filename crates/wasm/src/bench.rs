@@ -63,7 +63,8 @@ pub(crate) fn beginning(call: &Call<'_>) -> Result<Beginning, Failure> {
         Algorithm::parse(scramble, size).map_err(|error| Failure::new(call.voice.parse_error(&error)))?;
     let scrambled = State::solved(size).after(&algorithm.flatten());
     let solver = Solver::new(size, Conventions::default());
-    let held = solver.pick_up(&scrambled, HoldChoice::usual(size)).map_err(|error| fault(call.voice, error))?;
+    let held =
+        solver.pick_up(&scrambled, HoldChoice::usual(size)).map_err(|error| fault(call.voice, error))?;
     let memo = solver.memo(&held.state).map_err(|error| fault(call.voice, error))?;
     let [title, text] = call.voice.first_visit(memo.letters());
     Ok(Beginning {

@@ -160,7 +160,10 @@ pub(crate) fn came_out(voice: &Voice, situation: &Situation, state: &State) -> C
 }
 
 /// The letters that are wrong, by part and letter.
-pub(crate) fn pointed(memo: &[(Orbit, Vec<Sticker>)], is_wrong: impl Fn(Orbit, usize) -> bool) -> Vec<Pointed> {
+pub(crate) fn pointed(
+    memo: &[(Orbit, Vec<Sticker>)],
+    is_wrong: impl Fn(Orbit, usize) -> bool,
+) -> Vec<Pointed> {
     let wrong = &is_wrong;
     let of_part = |(part, (orbit, letters)): (usize, &(Orbit, Vec<Sticker>))| {
         let orbit = *orbit;

@@ -55,9 +55,8 @@ pub struct LinkPart {
 pub(crate) fn write(setting: LessonSetting) -> LinkPart {
     let LessonSetting { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed } =
         setting;
-    let best_hold = best_hold.unwrap_or_else(|| {
-        Size::new(size).is_some_and(|size| HoldChoice::usual(size) == HoldChoice::Best)
-    });
+    let best_hold = best_hold
+        .unwrap_or_else(|| Size::new(size).is_some_and(|size| HoldChoice::usual(size) == HoldChoice::Best));
     let link = LessonLink { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed };
     LinkPart { name: link::PART.to_owned(), word: link::write(&link) }
 }

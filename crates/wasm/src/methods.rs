@@ -8,8 +8,8 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, bench, case, check, condition, conventions, glossary, import, lesson, link, look, moment, paint, picture,
-    play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
+    about, amend, bench, case, check, condition, conventions, glossary, import, lesson, link, look, moment,
+    paint, picture, play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.

@@ -49,7 +49,8 @@ pub(crate) fn said(call: &mut Call<'_>, asked: &ToSay) -> Result<CubeSaid, Failu
     let facelets = situation.looks.after(&turns).facelets();
     let n = facelets.size().layers();
     let faces = Face::ALL.map(|face| {
-        let colour = |row, column| facelets.get(face, row, column).map(|of| voice.colour(conventions.colour(of)));
+        let colour =
+            |row, column| facelets.get(face, row, column).map(|of| voice.colour(conventions.colour(of)));
         let rows = (0..n).map(|row| (0..n).filter_map(|column| colour(row, column)).collect()).collect();
         FaceSaid { name: face.to_string(), rows }
     });

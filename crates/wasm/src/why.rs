@@ -223,20 +223,15 @@ fn slips(voice: &Voice, found: &Diagnosis, plan: &Plan<'_>) -> Told {
         explanations,
         questions,
         remarks: voice.unlooked(&found.unlooked).into_iter().collect(),
-        headline: found.explanations.first().map_or_else(
-            || voice.word("bench-cause-none"),
-            |first| voice.where_it_went_wrong(first.slips()),
-        ),
+        headline: found
+            .explanations
+            .first()
+            .map_or_else(|| voice.word("bench-cause-none"), |first| voice.where_it_went_wrong(first.slips())),
         ..Told::default()
     }
 }
 
-fn explained(
-    voice: &Voice,
-    explanation: &Explanation,
-    sentence: String,
-    plan: &Plan<'_>,
-) -> Likely {
+fn explained(voice: &Voice, explanation: &Explanation, sentence: String, plan: &Plan<'_>) -> Likely {
     let conventions = plan.solver().conventions();
     Likely {
         cracked: pointed(plan.memo(), |orbit, at| {

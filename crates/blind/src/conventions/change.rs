@@ -197,8 +197,8 @@ impl Conventions {
                 changed.give_letter(*orbit, *sticker, letter.trim())?;
             }
             ConventionsChange::Letters { orbit, letters } => {
-                conventions.kind_mut(*orbit).letters = Letters::new(letters)
-                    .map_err(|error| ChangeError::Letters { orbit: *orbit, error })?;
+                conventions.kind_mut(*orbit).letters =
+                    Letters::new(letters).map_err(|error| ChangeError::Letters { orbit: *orbit, error })?;
             }
             ConventionsChange::Buffer { orbit, sticker } => {
                 conventions.kind_mut(*orbit).buffer = *sticker;

@@ -490,7 +490,8 @@ impl Pages {
         match self.dice.below(12) {
             0 => Value::Null,
             10 => {
-                let text = self.dice.of(&["ABCDEFGHIJKLMNOPQRSTUVWX", "ABCDEFGHIJKLMNOPQRSTUVWXYZ", "A A", ""]);
+                let text =
+                    self.dice.of(&["ABCDEFGHIJKLMNOPQRSTUVWX", "ABCDEFGHIJKLMNOPQRSTUVWXYZ", "A A", ""]);
                 json!({ "what": "letters", "kind": kind, "text": text })
             }
             1 => {
