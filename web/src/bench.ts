@@ -3,6 +3,7 @@
 import type { EngineClient } from "./engine/client";
 import type { Shelf } from "./engine/documents";
 import type { Draft } from "./store/draft.svelte";
+import type { History } from "./store/history.svelte";
 import type { ConventionSets } from "./store/sets.svelte";
 import type { Settings } from "./store/settings.svelte";
 import type { Store } from "./store/database";
@@ -15,4 +16,6 @@ export interface Bench {
   settings: Settings;
   draft: Draft;
   sets: ConventionSets;
+  /** Undo and redo of the puzzle in hand and the conventions. */
+  history: History;
 }

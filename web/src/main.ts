@@ -1,17 +1,22 @@
+import "./tokens.css";
 import "./app.css";
+import "./scene.css";
+import "./views/bench/bench.css";
 
 import { mount } from "svelte";
 
 import App from "./App.svelte";
 import { Refusal, startEngine } from "./engine/client";
 import { Shelf } from "./engine/documents";
+import { isGiven, puzzleOf } from "./puzzle";
 import { notify } from "./shell/notices.svelte";
 import { Store } from "./store/database";
 import { Draft } from "./store/draft.svelte";
+import { History } from "./store/history.svelte";
 import { ConventionSets } from "./store/sets.svelte";
 import { Settings } from "./store/settings.svelte";
 import { openTab } from "./store/tab";
-import { bootText, speak } from "./texts.svelte";
+import { beginning, bootText, speak } from "./texts.svelte";
 import { watchForUpdates } from "./update/update";
 
 const target = document.getElementById("app");
@@ -79,8 +84,13 @@ async function begin(place: HTMLElement) {
     sheet: new Shelf("sheet", "sheet", 3),
     puzzle: new Shelf("puzzle", "puzzle"),
   };
+  // Never empty: who has nothing in hand yet finds something easy there.
+  if (!isGiven(puzzleOf(draft))) {
+    const { size, scramble } = beginning().first;
+    for (const [name, value] of Object.entries({ size: String(size), scramble, input: "", origin: "first" })) draft.set(name, value);
+  }
   place.replaceChildren();
-  mount(App, { target: place, props: { bench: { engine, documents, store, settings, draft, sets } } });
+  mount(App, { target: place, props: { bench: { engine, documents, store, settings, draft, sets, history: new History(draft, sets) } } });
   // The other modules are fetched when there is nothing else to do, one after the other; who needs one before has it fetched at once.
   // What cannot be loaded is said to whoever asks.
   whenIdle(() => {

@@ -3,19 +3,16 @@
 import type { Bench } from "./bench";
 import type { EngineDocument } from "./engine/documents";
 import type { PuzzleContent, Source } from "./engine/types";
+import type { Draft } from "./store/draft.svelte";
+import { beginning } from "./texts.svelte";
 
-/** Layers of the cubes that views are made for, the usual one first: memos are shown of all of these, typed ones looked at of some. */
-export type Layers = 2 | 3 | 4;
-export const SHOWN: readonly Layers[] = [3, 2, 4];
-export const LOOKED_AT: readonly Layers[] = [3, 2];
-
-export function puzzleOf({ draft }: Bench, sizes = LOOKED_AT): PuzzleContent {
-  const size = sizeOf(draft.get("size"), sizes);
+export function puzzleOf(draft: Draft): PuzzleContent {
+  const size = sizeOf(draft.get("size"));
   return {
     size,
     scramble: draft.get("scramble"),
     facelets: draft.get("input") === "colours" ? draft.get(`facelets-${size}`) : "",
-    bestHold: hasBestHold(size) && draft.get("best-hold") === "yes",
+    bestHold: { yes: true, no: false }[draft.get("best-hold")] ?? null,
   };
 }
 
@@ -36,15 +33,16 @@ export const conventionsOf = ({ documents, sets }: Bench): EngineDocument => doc
 export const sheetOf = ({ documents, sets }: Bench): EngineDocument | null =>
   sets.sheet === "" ? null : documents.sheet.of(sets.sheet);
 
-/** The size that was chosen, or the usual one where a view is not made for that. */
-export const sizeOf = (text: string, sizes = LOOKED_AT): Layers =>
-  sizes.find((layers) => String(layers) === text) ?? sizes[0] ?? 3;
-
-/** Whether the way to hold it is free: no centre is fixed. */
-export const hasBestHold = (size: number): boolean => size % 2 === 0;
+/** The size that was chosen, or the usual one where it is none that is offered. */
+export const sizeOf = (text: string): number =>
+  beginning().sizes.find(({ layers }) => String(layers) === text)?.layers ?? beginning().usual;
 
 /** Whether there is anything to show. */
 export const isGiven = (puzzle: PuzzleContent): boolean => puzzle.facelets !== "" || puzzle.scramble.trim() !== "";
+
+/** The field of the draft that keeps letters of a kind. */
+export const memoField = (prefix: string, kind: string): string =>
+  `${prefix}-${{ corner: "corners", edge: "edges" }[kind] ?? kind}`;
 
 /** A seed that nobody can foresee. */
 export function freshSeed(): [number, number] {

@@ -2,12 +2,18 @@
 
 import { BOOT } from "./engine/boot";
 import type { EngineClient } from "./engine/client";
-import type { Language, TextName } from "./engine/types";
+import type { Beginning, Language, TextName } from "./engine/types";
 
-const state = $state<{ language: string; texts: Record<string, string>; languages: Language[] }>({
+const state = $state<{
+  language: string;
+  texts: Record<string, string>;
+  languages: Language[];
+  beginning: Beginning | null;
+}>({
   language: "en",
   texts: {},
   languages: [],
+  beginning: null,
 });
 
 /** The text of this name. */
@@ -15,6 +21,12 @@ export const text = (name: TextName): string => state.texts[name] ?? name;
 
 export const languages = (): readonly Language[] => state.languages;
 export const language = (): string => state.language;
+
+/** What the bench begins with: sizes, bounds, the puzzle of a first visit. */
+export function beginning(): Beginning {
+  if (state.beginning === null) throw new Error("the engine was not asked yet");
+  return state.beginning;
+}
 
 /** Texts that exist before the engine does. */
 export function bootText(name: keyof (typeof BOOT)["en"], tag: string): string {
@@ -25,8 +37,13 @@ export function bootText(name: keyof (typeof BOOT)["en"], tag: string): string {
 /** Takes all texts in the language that is nearest to the tag. */
 export async function speak(engine: EngineClient, tag: string) {
   engine.language = tag;
-  const [about, view] = await Promise.all([engine.ask("about", {}), engine.ask("texts", {}, { topic: "texts" })]);
+  const [about, view, begin] = await Promise.all([
+    engine.ask("about", {}),
+    engine.ask("texts", {}, { topic: "texts" }),
+    engine.ask("begin", {}, { topic: "begin" }),
+  ]);
   engine.language = view.language;
+  state.beginning = begin;
   state.languages = about.languages;
   state.texts = view.texts;
   state.language = view.language;

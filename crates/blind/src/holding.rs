@@ -1,6 +1,6 @@
 //! How the puzzle is picked up: the hold that the conventions ask for, or on a 2x2 the one with the shortest memo.
 
-use cube::{Orbit, Rotation, State, Sticker};
+use cube::{Orbit, Rotation, Size, State, Sticker};
 
 /// Which hold is wanted.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -11,6 +11,14 @@ pub enum HoldChoice {
     /// On even sizes, where no centre fixes it, the one of all 24 that leaves the shortest memo; ties by most pieces
     /// solved, then fewest cycle breaks, then fewest turns of the whole cube.
     Best,
+}
+
+impl HoldChoice {
+    /// What is chosen unless a person says otherwise: the shortest memo where there are corners alone, so that nothing else is to be
+    /// held in mind; the conventions' hold otherwise.
+    pub fn usual(size: Size) -> Self {
+        if Orbit::of(size) == [Orbit::Corner] { Self::Best } else { Self::Conventions }
+    }
 }
 
 /// The puzzle picked up to be solved.
@@ -39,16 +47,24 @@ impl Held {
     }
 }
 
-/// Pieces that are right, of all kinds, by their reference stickers; of pieces that look alike, the places with the right
-/// colour.
-pub fn solved_pieces(state: &State) -> Vec<(Orbit, Sticker)> {
-    let right = |orbit: Orbit, place: Sticker| {
-        let there = state.at(orbit, place);
-        there == place || (orbit.looks_alike() && there.face() == place.face())
-    };
+/// Pieces that are not right, of all kinds, by their reference stickers; of pieces that look alike, the places with another colour.
+pub fn unsolved_pieces(state: &State) -> Vec<(Orbit, Sticker)> {
+    pieces(state).filter(|&(orbit, sticker)| !is_right(state, orbit, sticker)).collect()
+}
+
+fn pieces(state: &State) -> impl Iterator<Item = (Orbit, Sticker)> + use<> {
     Orbit::of(state.size())
         .iter()
         .flat_map(|&orbit| orbit.all_pieces().map(move |piece| (orbit, orbit.reference(piece))))
-        .filter(|&(orbit, sticker)| right(orbit, sticker))
-        .collect()
+}
+
+fn is_right(state: &State, orbit: Orbit, place: Sticker) -> bool {
+    let there = state.at(orbit, place);
+    there == place || (orbit.looks_alike() && there.face() == place.face())
+}
+
+/// Pieces that are right, of all kinds, by their reference stickers; of pieces that look alike, the places with the right
+/// colour.
+pub fn solved_pieces(state: &State) -> Vec<(Orbit, Sticker)> {
+    pieces(state).filter(|&(orbit, sticker)| is_right(state, orbit, sticker)).collect()
 }

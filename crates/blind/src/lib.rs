@@ -30,7 +30,7 @@ pub use conventions::{
 };
 pub use cycle_case::{CycleAlgorithm, CycleCase};
 pub use execution::{Action, ExecutionError, Solution};
-pub use holding::{Held, HoldChoice, solved_pieces};
+pub use holding::{Held, HoldChoice, solved_pieces, unsolved_pieces};
 pub use kind::{kind_name, kind_named};
 pub use least_time::cheapest_breaks;
 pub use letters::{LONGEST_LETTER, LONGEST_MEMO, Letters, LettersError, SEPARATORS, UnknownLetter, rows};

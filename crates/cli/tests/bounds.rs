@@ -109,7 +109,7 @@ fn a_batch_names_the_line_and_goes_on() {
     for (line, expected) in lines.iter().zip([
         r#""line":1,"rotation"#,
         r#""error":"Line 2, column 1: The text is 1000000 bytes long; at most 65536 are read.","line":2"#,
-        r#""error":"Line 5, column 5: “K” stands here"#,
+        r#""error":"Line 5, column 5: “K” is not understood"#,
         r#""error":"There are no moves in this line.","line":6"#,
         r#""line":7,"rotation"#,
     ]) {

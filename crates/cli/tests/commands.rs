@@ -137,7 +137,7 @@ fn conventions_are_shown_and_checked() {
     wrong("[algorithm]\ncorner = \"R U\"\n", "does not simply exchange two corners");
     wrong("[breaks]\ncorner = \"fewst\"\n", "Did you mean fewest?");
     wrong("[memo]\norder = [\"corner\", \"edge\", \"corner\"]\n", "names a kind twice");
-    wrong("a = = 1\n", "This is no TOML");
+    wrong("a = = 1\n", "This file holds no conventions");
 }
 
 #[test]
@@ -159,7 +159,7 @@ fn own_conventions_are_followed() {
         .args(["--conventions", path, "trace", "R U F"])
         .assert()
         .success()
-        .stdout(contains("white up, green front becomes yellow up, red front: x2 y"));
+        .stdout(contains("so that yellow is up and red in front: x2 y"));
 }
 
 #[test]

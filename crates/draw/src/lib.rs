@@ -4,6 +4,7 @@
 //! meaning alone: marks have shapes, steps have numbers, and every sticker can show the letter of its colour.
 
 mod chart;
+mod code;
 mod colour;
 mod craft;
 mod dress;
@@ -26,6 +27,7 @@ mod thread;
 mod velvet;
 
 pub use chart::{Histogram, QuantileStrip, Quantiles, Written, ticks};
+pub use code::{LONGEST_CODE, code};
 pub use colour::{ColourError, Rgb, Sight};
 pub use craft::{case_picture, puzzle};
 pub use glow::Glow;

@@ -31,6 +31,8 @@ pub enum Document {
     Slips,
     /// A lesson, as a link carries it.
     Lesson,
+    /// A moment of the bench, as a link carries it.
+    Moment,
     /// What a person had before them in a tab of the browser.
     Draft,
     /// A named set of conventions and algorithms in the browser.
@@ -41,12 +43,13 @@ pub enum Document {
 
 impl Document {
     /// All documents.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Conventions,
         Self::Sheet,
         Self::Ease,
         Self::Slips,
         Self::Lesson,
+        Self::Moment,
         Self::Draft,
         Self::Set,
         Self::Setting,
@@ -60,6 +63,7 @@ impl Document {
             Self::Ease => "ease",
             Self::Slips => "slips",
             Self::Lesson => "lesson",
+            Self::Moment => "moment",
             Self::Draft => "draft",
             Self::Set => "set",
             Self::Setting => "setting",

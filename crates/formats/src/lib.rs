@@ -11,6 +11,7 @@ mod document;
 pub mod ease;
 mod key;
 pub mod link;
+pub mod moment;
 pub mod observed;
 pub mod records;
 pub mod results;

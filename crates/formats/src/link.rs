@@ -65,7 +65,19 @@ pub struct LessonLink {
 /// assert_eq!(read(&carried).unwrap(), link);
 /// ```
 pub fn write(link: &LessonLink) -> String {
-    BASE64_URL_SAFE_NO_PAD.encode(to_json(link))
+    word(&to_json(link))
+}
+
+/// A text as a word that an address can carry.
+pub(crate) fn word(text: &str) -> String {
+    BASE64_URL_SAFE_NO_PAD.encode(text)
+}
+
+/// The text of such a word.
+pub(crate) fn unworded(word: &str, document: Document) -> Result<String, DocumentError> {
+    let broken = |what: String| DocumentError::Content { document, what };
+    let bytes = BASE64_URL_SAFE_NO_PAD.decode(word.trim()).map_err(|error| broken(error.to_string()))?;
+    String::from_utf8(bytes).map_err(|error| broken(error.to_string()))
 }
 
 /// Reads what an address carries, its parts by name: the word of a link of any version, or the query of version 0.
@@ -77,9 +89,7 @@ pub fn read(carried: &BTreeMap<String, String>) -> Result<LessonLink, DocumentEr
     let link: LessonLink = match carried.get(PART) {
         Some(word) => {
             within(word, MOST_BYTES)?;
-            let bytes =
-                BASE64_URL_SAFE_NO_PAD.decode(word.trim()).map_err(|error| broken(&error.to_string()))?;
-            from_json(&String::from_utf8(bytes).map_err(|error| broken(&error.to_string()))?)?
+            from_json(&unworded(word, Document::Lesson)?)?
         }
         None => from_json(&json!(carried).to_string())?,
     };

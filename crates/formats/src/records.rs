@@ -65,12 +65,15 @@ pub fn migrated(record: Document, text: &str) -> Result<String, DocumentError> {
         Document::Draft => rewritten::<Draft>(text),
         Document::Set => rewritten::<Set>(text),
         Document::Setting => rewritten::<Setting>(text),
-        Document::Conventions | Document::Sheet | Document::Ease | Document::Slips | Document::Lesson => {
-            Err(DocumentError::OtherDocument {
-                expected: Document::Draft,
-                found: Some(record.name().to_owned()),
-            })
-        }
+        Document::Conventions
+        | Document::Sheet
+        | Document::Ease
+        | Document::Slips
+        | Document::Lesson
+        | Document::Moment => Err(DocumentError::OtherDocument {
+            expected: Document::Draft,
+            found: Some(record.name().to_owned()),
+        }),
     }
 }
 

@@ -14,7 +14,7 @@ macro_rules! files {
         &[$(include_str!(concat!("../locales/", $tag, "/", $name, ".ftl"))),*]
     };
     ($tag:literal) => {
-        files!($tag: "puzzle" "algs" "cli" "record" "trace" "check" "why" "errors" "documents" "scramble" "serve" "views" "screens")
+        files!($tag: "puzzle" "algs" "cli" "record" "trace" "check" "why" "errors" "documents" "scramble" "serve" "views" "bench" "screens")
     };
 }
 

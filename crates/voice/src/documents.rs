@@ -227,6 +227,7 @@ const fn document_message(document: Document) -> &'static str {
         Document::Ease => "document-ease",
         Document::Slips => "document-slips",
         Document::Lesson => "document-lesson",
+        Document::Moment => "document-moment",
         Document::Draft => "document-draft",
         Document::Set => "document-set",
         Document::Setting => "document-setting",

@@ -13,12 +13,14 @@
 //! ```
 
 mod algs;
+mod bench;
 mod catalogue;
 mod change;
 mod check;
 mod conventions;
 mod documents;
 mod fault;
+mod glossary;
 #[cfg(feature = "catalogues")]
 mod help;
 mod method;
@@ -34,5 +36,6 @@ mod why;
 
 pub use catalogue::{Language, SCREENS, Voice, excerpt};
 pub use check::MOST_SLIPS;
+pub use glossary::{Word, glossary};
 #[cfg(feature = "catalogues")]
 pub use help::Help;

@@ -29,6 +29,10 @@ impl Voice {
             ParseErrorKind::Unexpected { found, expected } => {
                 let expected = self.word(expected_message(*expected));
                 match found {
+                    // What people write for a turn the other way, where a keyboard or another program has no prime.
+                    Some(found) if "`´\"-".contains(*found) => {
+                        self.say("moves-unexpected-prime", &[("found", found.to_string().into())])
+                    }
                     Some(found) => self.say(
                         "moves-unexpected",
                         &[("found", found.to_string().into()), ("expected", expected.into())],

@@ -239,6 +239,7 @@ impl Voice {
         let message = match (memo.is_odd(), method.parity().is_some()) {
             (false, _) => "parity-even",
             (true, true) => "parity-odd",
+            (true, false) if Orbit::of(solver.size()) == [Orbit::Corner] => "parity-odd-corners",
             (true, false) => "parity-odd-nothing",
         };
         self.say(message, &[("counts", counts.into())])

@@ -2,16 +2,16 @@
 
 use std::collections::BTreeMap;
 
-use blind::{Conventions, Letters as Scheme, Solver, UnknownLetter};
+use blind::{Conventions, Letters as Scheme, Solver, UnknownLetter, kind_name, unsolved_pieces};
 use cube::{Orbit, OrbitMap, State, Sticker};
 use diagnosis::{KindCheck, Scrambled, check_moves, check_scrambled};
-use draw::{Bead, Strand, Theme, Thread};
 use serde::{Deserialize, Serialize};
 use voice::Voice;
 
 use crate::Failure;
 use crate::call::Call;
 use crate::names::{self, kind};
+use crate::picture::Pointed;
 use crate::situation::{Situation, Source};
 
 /// A memo as it was written down: letters by kind, as files name it. A kind that is left out needs none; kinds that the puzzle
@@ -40,10 +40,14 @@ pub struct Checked {
     pub right: bool,
     /// In words, a line each.
     pub sentences: Vec<String>,
-    /// The memo as a thread, wrong beads marked.
-    pub thread: String,
-    /// The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
-    pub outcome: Option<String>,
+    /// The memo that was checked: what was written, or ours where moves were made and nothing was written.
+    pub memo: Written,
+    /// Its letters that are wrong.
+    pub cracked: Vec<Pointed>,
+    /// The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
+    pub outcome: String,
+    /// Which pieces are not solved then; empty if it cannot be carried out.
+    pub unsolved: String,
 }
 
 /// The letters of each kind of a puzzle.
@@ -109,9 +113,12 @@ pub(crate) fn check(call: &mut Call<'_>, asked: &ToCheck) -> Result<Checked, Fai
     let is_wrong = |orbit: Orbit, at: usize| {
         check.circumstance.is_none() && check.kinds.iter().any(|kind| kind.orbit == orbit && blamed(kind, at))
     };
-    let outcome = check.outcome.filter(|_| !check.right()).map(|state| outcome(voice, &situation, &state));
-    let thread = thread(voice, conventions, &given, is_wrong);
-    Ok(Checked { right: check.right(), sentences, thread, outcome })
+    let right = check.right();
+    let cracked = pointed(&given, is_wrong);
+    let memo = spelled(conventions, &given);
+    let CameOut { outcome, unsolved } =
+        check.outcome.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
+    Ok(Checked { right, sentences, memo, cracked, outcome, unsolved })
 }
 
 /// Moves that were made, lined up with the memo that was written, or with ours where none was.
@@ -133,43 +140,46 @@ fn made(voice: &Voice, situation: &Situation, given: Letters, moves: &str) -> Re
             }
         }
     }
-    let thread = thread(voice, solver.conventions(), &given, |_, _| false);
-    let outcome = (!check.solves).then(|| outcome(voice, situation, &check.outcome));
-    Ok(Checked { right: check.deviation.is_none() && check.solves, sentences, thread, outcome })
+    let CameOut { outcome, unsolved } = came_out(voice, situation, &check.outcome);
+    let memo = spelled(solver.conventions(), &given);
+    let right = check.deviation.is_none() && check.solves;
+    Ok(Checked { right, sentences, memo, cracked: Vec::new(), outcome, unsolved })
 }
 
-/// The puzzle unfolded as it came out, in the solver's hold.
-fn outcome(voice: &Voice, situation: &Situation, state: &State) -> String {
+/// How a puzzle came out, as a page shows it.
+#[derive(Default)]
+pub(crate) struct CameOut {
+    pub outcome: String,
+    pub unsolved: String,
+}
+
+/// How a puzzle came out, in the solver's hold, and what is not solved.
+pub(crate) fn came_out(voice: &Voice, situation: &Situation, state: &State) -> CameOut {
     let looks = State::held(state.size(), situation.conventions().holding).then(state);
-    situation.picture(voice, &looks, &voice.word("picture-net")).net().into_string()
+    CameOut { outcome: looks.facelets().to_string(), unsolved: voice.unsolved(&unsolved_pieces(state)) }
 }
 
-/// A memo as it was written, with wrong beads marked.
-pub(crate) fn thread(
-    voice: &Voice,
-    conventions: &Conventions,
-    memo: &Letters,
+/// The letters that are wrong, by part and letter.
+pub(crate) fn pointed(
+    memo: &[(Orbit, Vec<Sticker>)],
     is_wrong: impl Fn(Orbit, usize) -> bool,
-) -> String {
-    let strands = memo
-        .iter()
+) -> Vec<Pointed> {
+    let wrong = &is_wrong;
+    let of_part = |(part, (orbit, letters)): (usize, &(Orbit, Vec<Sticker>))| {
+        let orbit = *orbit;
+        (0..letters.len())
+            .filter(move |&at| wrong(orbit, at))
+            .map(move |at| Pointed { part: part as u32, letter: at as u32 })
+    };
+    memo.iter().enumerate().flat_map(of_part).collect()
+}
+
+/// A memo as it is written down: by kind, as files name it.
+pub(crate) fn spelled(conventions: &Conventions, memo: &[(Orbit, Vec<Sticker>)]) -> Written {
+    memo.iter()
         .map(|(orbit, letters)| {
-            let kind = conventions.kind(*orbit);
-            let strand = Strand::new(voice.kinds(*orbit), orbit.name(kind.buffer));
-            let strand = letters.iter().enumerate().fold(strand, |strand, (at, &target)| {
-                let bead = Bead::new(kind.letters.of(target));
-                strand.bead(if is_wrong(*orbit, at) { bead.wrong() } else { bead })
-            });
-            strand.with_loose_end(letters.len() % 2 == 1)
+            let scheme = &conventions.kind(*orbit).letters;
+            (kind_name(*orbit).to_owned(), scheme.grouped(letters, conventions.pairs))
         })
-        .collect();
-    let mut thread = Thread::new(strands, voice.word("picture-thread"));
-    let lines = memo.iter().map(|(orbit, letters)| {
-        let scheme = &conventions.kind(*orbit).letters;
-        format!("{}: {}", voice.kinds(*orbit), scheme.grouped(letters, conventions.pairs))
-    });
-    thread.caption.description = lines.map(|line| line + ".").collect::<Vec<_>>().join(" ");
-    thread.paired = conventions.pairs;
-    thread.theme = Theme::Page;
-    thread.svg().into_string()
+        .collect()
 }

@@ -36,6 +36,13 @@ pub enum Change {
         /// The letter: one sign or a few.
         letter: String,
     },
+    /// All letters of a kind in a row: 24 signs, or 24 letters with spaces between.
+    Letters {
+        /// The kind.
+        kind: String,
+        /// The letters.
+        text: String,
+    },
     /// Another buffer; the algorithm is turned along where that is enough.
     Buffer {
         /// The kind.
@@ -163,6 +170,8 @@ pub struct KindOf {
     pub methods: Vec<String>,
     /// `first`, `fewest`, `least` or `list`.
     pub breaks: String,
+    /// All letters in a row, as they can be typed.
+    pub row: String,
     /// The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
     pub stickers: Vec<StickerOf>,
     /// The net with the letters of this kind; each sticker has `data-place`.
@@ -203,6 +212,16 @@ fn read(voice: &Voice, conventions: &Conventions, change: &Change) -> Result<Con
             let orbit = kind(voice, name)?;
             let sticker = sticker(voice, orbit, named)?;
             ConventionsChange::Letter { orbit, sticker, letter: letter.clone() }
+        }
+        Change::Letters { kind: name, text } => {
+            let orbit = kind(voice, name)?;
+            let apart = text.trim().contains(char::is_whitespace);
+            let letters = if apart {
+                text.split_whitespace().map(str::to_owned).collect()
+            } else {
+                text.trim().chars().map(String::from).collect()
+            };
+            ConventionsChange::Letters { orbit, letters }
         }
         Change::Buffer { kind: name, sticker: named } => {
             let orbit = kind(voice, name)?;
@@ -322,6 +341,10 @@ fn kind_of(voice: &Voice, conventions: &Conventions, orbit: Orbit) -> KindOf {
             BreakChoice::Preference(_) => "list",
         }
         .to_owned(),
+        row: {
+            let letters: Vec<&str> = conventions.kind(orbit).letters.all().collect();
+            letters.join(if conventions.kind(orbit).letters.are_single() { "" } else { " " })
+        },
         stickers: Sticker::all()
             .map(|sticker| StickerOf {
                 name: orbit.name(sticker).to_owned(),

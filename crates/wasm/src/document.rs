@@ -61,8 +61,8 @@ pub struct PuzzleContent {
     /// The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
     /// and not the scramble.
     pub facelets: String,
-    /// Where no centre says how: pick it up so that the memo is shortest.
-    pub best_hold: bool,
+    /// Where no centre says how: pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
+    pub best_hold: Option<bool>,
 }
 
 #[cfg(test)]

@@ -20,6 +20,7 @@
 
 pub mod about;
 pub mod amend;
+pub mod bench;
 mod browser;
 mod call;
 pub mod case;
@@ -29,17 +30,20 @@ pub mod conventions;
 mod desk;
 mod document;
 mod failure;
+pub mod glossary;
 pub mod import;
 mod kept;
 pub mod lesson;
 pub mod link;
 pub mod look;
 pub mod methods;
+pub mod moment;
 mod names;
 pub mod paint;
 pub mod picture;
 pub mod play;
 pub mod records;
+pub mod said;
 pub mod scene;
 pub mod scramble;
 mod searches;

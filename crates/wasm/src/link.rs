@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use blind::HoldChoice;
+use cube::Size;
 use formats::link::{self, LessonLink};
 use serde::{Deserialize, Serialize};
 
@@ -22,8 +24,8 @@ pub struct LessonSetting {
     pub facelets: String,
     /// Conventions as the browser keeps them; empty for the usual ones.
     pub conventions: String,
-    /// Pick it up so that the memo is shortest.
-    pub best_hold: bool,
+    /// Pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
+    pub best_hold: Option<bool>,
     /// Topics that are left out: `holding`, `corners`, `edges`, `execution`.
     pub left_out: Vec<String>,
     /// How many exercises.
@@ -53,6 +55,8 @@ pub struct LinkPart {
 pub(crate) fn write(setting: LessonSetting) -> LinkPart {
     let LessonSetting { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed } =
         setting;
+    let best_hold = best_hold
+        .unwrap_or_else(|| Size::new(size).is_some_and(|size| HoldChoice::usual(size) == HoldChoice::Best));
     let link = LessonLink { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed };
     LinkPart { name: link::PART.to_owned(), word: link::write(&link) }
 }
@@ -60,5 +64,6 @@ pub(crate) fn write(setting: LessonSetting) -> LinkPart {
 pub(crate) fn read(call: &Call<'_>, address: &Address) -> Result<LessonSetting, Failure> {
     let link = link::read(&address.parts).map_err(|error| Failure::new(call.voice.document_error(&error)))?;
     let LessonLink { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed } = link;
+    let best_hold = Some(best_hold);
     Ok(LessonSetting { size, scramble, facelets, conventions, best_hold, left_out, exercises, seed })
 }

@@ -8,8 +8,8 @@ use crate::call::{Call, Nothing, Progress};
 use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
-    about, amend, case, check, condition, conventions, import, lesson, link, look, paint, picture, play,
-    records, scene, scramble, sequence, sheet, texts, trace, why,
+    about, amend, bench, case, check, condition, conventions, glossary, import, lesson, link, look, moment,
+    paint, picture, play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
@@ -114,6 +114,8 @@ impl Engine {
 methods! { first, FIRST, visit_first;
     /// Version of the engine and the languages it speaks.
     "about": Nothing => about::About, |_, _| Ok(about::about());
+    /// What the bench begins with.
+    "begin": Nothing => bench::Beginning, |call, _| bench::beginning(call);
     /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
     "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
     /// The puzzle as it is held, perhaps with a letter of the memo shown.
@@ -134,30 +136,40 @@ methods! { first, FIRST, visit_first;
 
 // What a page loads when it has nothing else to do, or when it is first asked for.
 methods! { rest, REST, visit_rest;
+    /// The part of an address that carries a moment of the bench.
+    "address": moment::MomentSetting => link::LinkPart, |_, setting| Ok(moment::address(setting));
     /// A sheet after a change.
     "amend": amend::Amended => amend::Revised, |call, amended| amend::amend(call, &amended);
     /// Everything that is known of a case.
     "case": case::OfSheet => case::Case, |call, of| case::case(call, &of);
     /// A sheet as a grid.
     "cases": sheet::Filtered => sheet::Cases, |call, filtered| sheet::cases(call, &filtered);
+    /// A text as a code that a camera reads.
+    "code": moment::ToCode => moment::Code, |call, asked| Ok(moment::code(call, &asked));
     /// Conventions as they are shown, perhaps after a change.
     "conventions": conventions::Edited => conventions::Settled, |call, edited| conventions::edit(call, &edited);
     /// A sheet as a file.
     "export": amend::Exported => amend::SheetFile, |call, exported| amend::export(call, &exported);
     /// The easiest algorithms for a case, by search.
     "find": case::Sought => case::Found, |call, sought| case::find(call, &sought);
+    /// Words of the trade and what they mean.
+    "glossary": Nothing => Vec<glossary::WordSaid>, |call, _| glossary::glossary(call);
     /// Takes a sheet in, with an account of every row.
     "import": import::Brought => import::Import, |call, brought| import::import(call, &brought);
     /// The part of an address that carries a lesson.
     "link": link::LessonSetting => link::LinkPart, |_, setting| Ok(link::write(setting));
     /// What an address of any version carries of a lesson.
     "linked": link::Address => link::LessonSetting, |call, address| link::read(call, &address);
+    /// What an address of any version carries of a moment of the bench.
+    "opened": link::Address => moment::MomentSetting, |call, address| moment::opened(call, &address);
     /// The net with a sticker painted.
     "paint": paint::Brush => paint::Painted, |call, brush| paint::paint(call, &brush);
     /// Pictures of cases.
     "pictures": case::Pictured => Vec<String>, |call, pictured| case::pictures(call, &pictured);
     /// A record of the browser in its present form.
     "renew": records::FoundRecord => records::Renewed, |call, found| records::renew(call, &found);
+    /// The puzzle in words and as a table.
+    "said": said::ToSay => said::CubeSaid, |call, asked| said::said(call, &asked);
     /// A case at a moment of an algorithm, perhaps in the middle of a turn.
     "turned": case::Turned => look::Drawn, |call, turned| case::turned(call, &turned);
 }

@@ -34,6 +34,8 @@ pub struct Painted {
     pub facelets: String,
     /// The net as SVG; each sticker has `data-cell`.
     pub svg: String,
+    /// Whether every colour is there as often as it should be; before that nothing is judged.
+    pub settled: bool,
     /// Whether turning can lead to it.
     pub possible: bool,
     /// Why not, and what was probably misread; or that it can be.
@@ -99,6 +101,9 @@ pub(crate) fn paint(call: &mut Call<'_>, brush: &Brush) -> Result<Painted, Failu
             }
         }
     }
+    let settled = Face::ALL
+        .into_iter()
+        .all(|face| colours.iter().filter(|&&colour| colour == face).count() == size.facelets() / 6);
     let facelets = Facelets::new(size, colours).unwrap_or(before);
     let palette = palette(voice, &conventions);
     let verdict = match facelets.state() {
@@ -127,6 +132,7 @@ pub(crate) fn paint(call: &mut Call<'_>, brush: &Brush) -> Result<Painted, Failu
     Ok(Painted {
         facelets: facelets.to_string(),
         svg: svg.into_string(),
+        settled,
         possible: verdict.is_ok(),
         verdict: verdict.unwrap_or_else(|faults| faults),
         colours: pots,

@@ -3,7 +3,7 @@
 use blind::Action;
 use cube::{Orbit, State, Sticker, Turn};
 use draw::{Chain, Glow, Mark, Picture, Place, Strand, Theme, Thread, Turning};
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 use crate::call::Call;
@@ -11,7 +11,7 @@ use crate::look::{Drawn, Looking};
 use crate::situation::{Situation, Source};
 
 /// A letter of the memo.
-#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Pointed {
     /// Which part of the memo, from 0.

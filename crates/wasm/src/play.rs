@@ -6,6 +6,7 @@ use serde::Serialize;
 
 use crate::Failure;
 use crate::call::Call;
+use crate::picture::Pointed;
 use crate::trace::Puzzle;
 
 /// The time line.
@@ -16,6 +17,10 @@ pub struct TimeLine {
     pub steps: Vec<Step>,
     /// How many moves there are, each set-up written out.
     pub moves: u32,
+    /// What is carried out in which order, and in how many moves.
+    pub summary: String,
+    /// Where the moves come from, a sentence each.
+    pub origins: Vec<String>,
     /// How it is picked up before the first move.
     pub holding: String,
 }
@@ -27,6 +32,10 @@ pub struct TimeLine {
 pub struct Step {
     /// The letter; empty for parity.
     pub letter: String,
+    /// The letters of the memo that it carries out.
+    pub letters: Vec<Pointed>,
+    /// Which letter of how many; empty for parity.
+    pub place: String,
     /// What it is called: the sticker, or the word for parity.
     pub name: String,
     /// Its number and parts, to be read aloud.
@@ -45,10 +54,12 @@ pub struct Step {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(test, derive(ts_rs::TS))]
 pub struct Move {
-    /// As it is written.
+    /// As it is set in type: with a real prime.
     pub text: String,
     /// What it is part of.
     pub part: MovePart,
+    /// That it is the next one.
+    pub next: String,
     /// Number, move and part, to be read aloud.
     pub said: String,
 }
@@ -104,9 +115,10 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         let mut moves = Vec::new();
         for (part, turns) in parts {
             for turn in turns {
-                let text = turn.to_string();
+                let text = turn.to_string().replace('\'', "′");
                 let said = voice.move_said(first + moves.len() + 1, all, &text, part.name());
-                moves.push(Move { text, part, said });
+                let next = voice.next_turn(&text);
+                moves.push(Move { text, part, next, said });
             }
         }
         let before = state;
@@ -126,9 +138,21 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
             }
             None => (String::new(), voice.word("step-parity"), voice.after_parity(solved, pieces), None),
         };
+        let parts = situation.solve.memo.parts();
+        let carried = action.letters().and_then(|(orbit, from, targets)| {
+            let part = parts.iter().position(|trace| trace.orbit() == orbit)?;
+            Some((part, from, targets.len(), parts[part].len()))
+        });
+        let letters = carried.into_iter().flat_map(|(part, from, count, _)| {
+            (from..from + count).map(move |at| Pointed { part: part as u32, letter: at as u32 })
+        });
+        let place =
+            carried.map_or_else(String::new, |(_, from, count, of)| voice.place_in_memo(from, count, of));
         let length = moves.len();
         steps.push(Step {
             said: voice.step_said(number + 1, actions.len(), &letter, &name),
+            letters: letters.collect(),
+            place,
             letter,
             name,
             first: first as u32,
@@ -138,5 +162,11 @@ pub(crate) fn time_line(call: &mut Call<'_>, about: &Puzzle) -> Result<TimeLine,
         });
         first += length;
     }
-    Ok(TimeLine { steps, moves: all as u32, holding: voice.picked_up(held, conventions) })
+    Ok(TimeLine {
+        steps,
+        moves: all as u32,
+        summary: voice.execution_in_short(actions),
+        origins: voice.moves_from(actions, solver, about.source.sheet.is_some()),
+        holding: voice.picked_up(held, conventions),
+    })
 }

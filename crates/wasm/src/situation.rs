@@ -34,6 +34,8 @@ pub(crate) struct Situation {
     pub scrambled: State,
     /// The puzzle in the hand, as it stands in space.
     pub looks: State,
+    /// How it was to be picked up.
+    pub choice: HoldChoice,
     /// Picked up, traced and carried out.
     pub solve: Solve,
 }
@@ -63,10 +65,14 @@ impl Situation {
     /// Picks the puzzle up, traces it and carries it out.
     pub(crate) fn new(voice: &Voice, content: PuzzleContent, solver: Rc<Solver>) -> Result<Self, Failure> {
         let scrambled = state(voice, &content, &solver)?;
-        let choice = if content.best_hold { HoldChoice::Best } else { HoldChoice::Conventions };
+        let choice = match content.best_hold {
+            None => HoldChoice::usual(solver.size()),
+            Some(true) => HoldChoice::Best,
+            Some(false) => HoldChoice::Conventions,
+        };
         let solve = solver.solve(&scrambled, choice).map_err(|error| fault(voice, error))?;
         let looks = scrambled.after(solve.held.rotation.turns());
-        Ok(Self { solver, content, scrambled, looks, solve })
+        Ok(Self { solver, content, scrambled, looks, choice, solve })
     }
 
     /// Under which conventions.

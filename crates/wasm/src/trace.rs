@@ -1,6 +1,6 @@
 //! The memo of a puzzle with the reason for every letter.
 
-use blind::{Role, kind_name};
+use blind::{HoldChoice, Role, kind_name};
 use cube::display_turns;
 use serde::{Deserialize, Serialize};
 
@@ -27,6 +27,10 @@ pub struct Traced {
     pub parts: Vec<Part>,
     /// Whether there is parity, and what follows.
     pub parity: String,
+    /// How many letters in all, and whether there is parity, in a few words.
+    pub summary: String,
+    /// How it is held, in a few words.
+    pub grip: Grip,
     /// Whether there is nothing to memorise at all.
     pub solved: bool,
     /// The stickers as they are before it is picked up, to be painted on.
@@ -35,6 +39,18 @@ pub struct Traced {
     pub solution: Option<Solved>,
     /// Why there is no solution, if there is none.
     pub trouble: Option<String>,
+}
+
+/// How the puzzle is held.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(test, derive(ts_rs::TS))]
+pub struct Grip {
+    /// The colours up and in front.
+    pub colours: String,
+    /// Why it is held so.
+    pub why: String,
+    /// Whether it is the hold with the shortest memo; none where centres leave no choice.
+    pub best: Option<bool>,
 }
 
 /// The memo of a kind.
@@ -46,6 +62,8 @@ pub struct Part {
     pub kind: String,
     /// The kind, as people say.
     pub name: String,
+    /// What a field for its letters is called.
+    pub field: String,
     /// The buffer with its letter.
     pub buffer: String,
     /// Whether the number of letters is odd.
@@ -73,6 +91,8 @@ pub struct Letter {
     pub target: String,
     /// What it is there for.
     pub role: LetterRole,
+    /// Which letter of how many.
+    pub place: String,
     /// Letter and sticker, to be read aloud.
     pub said: String,
     /// Why it is there.
@@ -140,6 +160,12 @@ pub(crate) fn trace(call: &mut Call<'_>, about: &Puzzle) -> Result<Traced, Failu
         holding: voice.picked_up(held, situation.conventions()),
         parts: memo.parts().iter().map(|trace| part(call, &situation, trace)).collect(),
         parity: situation.parity(voice),
+        summary: voice.memo_in_short(memo, &situation.solver),
+        grip: Grip {
+            colours: voice.held_in_short(held.rotation, situation.conventions()),
+            why: voice.held_why(situation.solver.size(), situation.choice),
+            best: (!situation.solver.size().is_odd()).then_some(situation.choice == HoldChoice::Best),
+        },
         solved: memo.letters() == 0,
         facelets: situation.scrambled.facelets().to_string(),
         solution,
@@ -160,6 +186,7 @@ pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace)
             letter: kind.letters.of(step.target).to_owned(),
             target: orbit.name(step.target).to_owned(),
             role: step.role.into(),
+            place: voice.place_in_memo(index, 1, trace.len()),
             said: voice.letter_said(index, orbit, step.target, &kind.letters),
             reason: voice.reason(&reason, trace, conventions),
         })
@@ -167,6 +194,7 @@ pub(crate) fn part(call: &Call<'_>, situation: &Situation, trace: &blind::Trace)
     Part {
         kind: kind_name(orbit).to_owned(),
         name: voice.kinds(orbit),
+        field: voice.letters_of_kind(orbit),
         buffer: voice.lettered(orbit, trace.buffer(), &kind.letters),
         sentence: voice.memo_line(trace, conventions),
         odd: trace.is_odd(),

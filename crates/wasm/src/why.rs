@@ -1,7 +1,7 @@
 //! What went wrong in an attempt: the slips that explain how the puzzle came out.
 
-use blind::Conventions;
-use cube::{Facelets, Size};
+use blind::{Conventions, Held};
+use cube::{Facelets, Rotation, Size};
 use diagnosis::{
     Answer, Ask, Begun, Catalogue, Depth, Diagnosis, Explanation, Glimpse, HandDiagnosis, Inquiry, Observed,
     Plan, Verdict, explain as explained_by,
@@ -12,8 +12,9 @@ use voice::Voice;
 
 use crate::Failure;
 use crate::call::{Call, Progress};
-use crate::check::{Written, letters};
+use crate::check::{CameOut, Written, came_out, letters, pointed, spelled};
 use crate::names::moves;
+use crate::picture::Pointed;
 use crate::situation::Source;
 
 /// An attempt.
@@ -60,6 +61,14 @@ pub struct Told {
     pub summary: String,
     /// The questions whose answers would tell most.
     pub questions: Vec<Asked>,
+    /// Where it most likely went wrong, in a few words.
+    pub headline: String,
+    /// The memo that was carried out: what was written, or ours.
+    pub memo: Written,
+    /// The colours as it came out, by the letters of the faces; empty where nothing explains it.
+    pub outcome: String,
+    /// Which pieces are not solved.
+    pub unsolved: String,
 }
 
 /// An explanation.
@@ -72,6 +81,8 @@ pub struct Likely {
     pub share: String,
     /// Other slips that come to the same, in words.
     pub alike: Vec<String>,
+    /// The letters of the memo that it is about.
+    pub cracked: Vec<Pointed>,
 }
 
 /// A question.
@@ -130,11 +141,20 @@ pub(crate) fn explain(call: &mut Call<'_>, attempt: &Attempt) -> Result<Told, Fa
     .map_err(|error| failed(&error))?;
     let told = match &verdict {
         Verdict::Missing(missing) => Told { fault: Some(voice.missing(missing)), ..Told::default() },
-        Verdict::ByHand(found) => by_hand(voice, found, conventions),
+        Verdict::ByHand(found) => by_hand(voice, found, &plan),
         Verdict::Slips(found) => {
             Told { summary: voice.why_summary(found, &observed, depth), ..slips(voice, found, &plan) }
         }
     };
+    // What explains it led to what was seen, in whatever words that was told; it is shown as it is held while solving.
+    let last = match &verdict {
+        Verdict::Slips(found) => found.explanations.first().and_then(|first| first.passes().last()),
+        Verdict::Missing(_) | Verdict::ByHand(_) => None,
+    };
+    let held = last.map(|state| Held::new(state, Rotation::NONE).state);
+    let CameOut { outcome, unsolved } =
+        held.map(|state| came_out(voice, &situation, &state)).unwrap_or_default();
+    let told = Told { memo: spelled(conventions, plan.memo()), outcome, unsolved, ..told };
     let Some(check) = plan.memo_fault() else { return Ok(told) };
     let mut remarks = vec![voice.memo_fault(&check, conventions)];
     remarks.extend(told.remarks);
@@ -164,14 +184,19 @@ fn observed(
     Ok(Observed::Stickers(Box::new(glimpse)))
 }
 
-fn by_hand(voice: &Voice, found: &HandDiagnosis, conventions: &Conventions) -> Told {
+fn by_hand(voice: &Voice, found: &HandDiagnosis, plan: &Plan<'_>) -> Told {
+    let conventions = plan.solver().conventions();
     let explanations = found.explanations.iter().map(|hand| {
         let sentence = voice.by_hand(hand, conventions);
-        explained(voice, &hand.explanation, sentence, conventions)
+        explained(voice, &hand.explanation, sentence, plan)
     });
     Told {
         fault: Some(voice.unreachable(&found.fault, conventions).join(" ")),
         explanations: explanations.collect(),
+        headline: found.explanations.first().map_or_else(
+            || voice.word("bench-cause-none"),
+            |hand| voice.where_it_went_wrong(hand.explanation.slips()),
+        ),
         ..Told::default()
     }
 }
@@ -186,7 +211,7 @@ fn slips(voice: &Voice, found: &Diagnosis, plan: &Plan<'_>) -> Told {
         .filter(worth)
         .map(|(_, explanation)| {
             let sentence = voice.explanation(explanation.slips(), found.plan_solves, conventions);
-            explained(voice, explanation, sentence, conventions)
+            explained(voice, explanation, sentence, plan)
         })
         .collect();
     let questions = found
@@ -198,17 +223,20 @@ fn slips(voice: &Voice, found: &Diagnosis, plan: &Plan<'_>) -> Told {
         explanations,
         questions,
         remarks: voice.unlooked(&found.unlooked).into_iter().collect(),
+        headline: found
+            .explanations
+            .first()
+            .map_or_else(|| voice.word("bench-cause-none"), |first| voice.where_it_went_wrong(first.slips())),
         ..Told::default()
     }
 }
 
-fn explained(
-    voice: &Voice,
-    explanation: &Explanation,
-    sentence: String,
-    conventions: &Conventions,
-) -> Likely {
+fn explained(voice: &Voice, explanation: &Explanation, sentence: String, plan: &Plan<'_>) -> Likely {
+    let conventions = plan.solver().conventions();
     Likely {
+        cracked: pointed(plan.memo(), |orbit, at| {
+            explanation.slips().iter().any(|slip| slip.concerns(orbit, at))
+        }),
         sentence,
         share: voice.share(explanation.weight()),
         alike: explanation.alike().iter().map(|slips| voice.slips(slips, conventions)).collect(),

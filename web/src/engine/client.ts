@@ -43,6 +43,11 @@ export class EngineClient {
     return this.#queues[module].load();
   }
 
+  /** Settled once a module was loaded by whoever wanted it first. */
+  whenLoaded(module: ModuleName): Promise<void> {
+    return this.#queues[module].whenUp();
+  }
+
   /**
    * Asks the engine and gives its view. Rejects with `Refusal`, `EngineStopped`, `EngineNotLoaded` or an `AbortError`.
    * Documents in the arguments are told to the engine where it does not have them.

@@ -67,9 +67,16 @@ export class WorkerQueue {
   #atWork: Request | null = null;
   #nextId = 1;
   #language: string | null = null;
+  readonly #onUp: (() => void)[] = [];
 
   constructor(makeWorker: () => Worker) {
     this.#makeWorker = makeWorker;
+  }
+
+  /** Settled when a worker is there that someone else started; nothing is started for it. */
+  whenUp(): Promise<void> {
+    if (this.#up) return Promise.resolve();
+    return new Promise((resolve) => this.#onUp.push(resolve));
   }
 
   /** Starts the worker where there is none. Settled when it works, or cannot. */
@@ -182,6 +189,7 @@ export class WorkerQueue {
       this.#module = message.module;
       this.#up = true;
       this.#settle?.resolve();
+      for (const told of this.#onUp.splice(0)) told();
       this.#next();
       return;
     }

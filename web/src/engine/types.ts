@@ -161,6 +161,31 @@ answers: Array<Answered>,
 deep: boolean, };
 
 /**
+ * What the bench begins with.
+ */
+export type Beginning = {
+/**
+ * The sizes that are offered.
+ */
+sizes: Array<Offered>,
+/**
+ * The size that is meant where none is said, by layers.
+ */
+usual: number,
+/**
+ * The most characters that a field takes in.
+ */
+longest: number,
+/**
+ * The most exercises of a lesson.
+ */
+exercises: number,
+/**
+ * The puzzle of a first visit.
+ */
+first: FirstVisit, };
+
+/**
  * A text that is to be taken in.
  */
 export type Brought = {
@@ -350,7 +375,15 @@ sticker: string,
 /**
  * The letter: one sign or a few.
  */
-letter: string, } | { "what": "buffer",
+letter: string, } | { "what": "letters",
+/**
+ * The kind.
+ */
+kind: string,
+/**
+ * The letters.
+ */
+text: string, } | { "what": "buffer",
 /**
  * The kind.
  */
@@ -454,13 +487,21 @@ right: boolean,
  */
 sentences: Array<string>,
 /**
- * The memo as a thread, wrong beads marked.
+ * The memo that was checked: what was written, or ours where moves were made and nothing was written.
  */
-thread: string,
+memo: { [key in string]: string },
 /**
- * The puzzle that it leads to, unfolded; none if it cannot be carried out or all is right.
+ * Its letters that are wrong.
  */
-outcome: string | null, };
+cracked: Array<Pointed>,
+/**
+ * The colours of the puzzle that it leads to, by the letters of the faces; empty if it cannot be carried out.
+ */
+outcome: string,
+/**
+ * Which pieces are not solved then; empty if it cannot be carried out.
+ */
+unsolved: string, };
 
 /**
  * Something to choose.
@@ -491,6 +532,15 @@ first: string,
  * The second target's sticker.
  */
 second: string, };
+
+/**
+ * A code that a camera reads.
+ */
+export type Code = {
+/**
+ * As SVG; none for a text that is too long for a phone to read.
+ */
+svg: string | null, };
 
 /**
  * A colour.
@@ -537,6 +587,19 @@ condition: string,
  * The seed in two halves; the same seed gives the same scramble.
  */
 seed: [number, number], };
+
+/**
+ * A puzzle in words.
+ */
+export type CubeSaid = {
+/**
+ * All faces in sentences.
+ */
+text: string,
+/**
+ * The faces U L F R B D.
+ */
+faces: Array<FaceSaid>, };
 
 /**
  * What a document is.
@@ -722,6 +785,19 @@ yaw: number,
 pitch: number, };
 
 /**
+ * A face in words.
+ */
+export type FaceSaid = {
+/**
+ * Its letter.
+ */
+name: string,
+/**
+ * The colours of its stickers, row by row.
+ */
+rows: Array<Array<string>>, };
+
+/**
  * Why a request has no view, said in the language of the request.
  */
 export type Failure = {
@@ -758,6 +834,27 @@ text: string,
  * Which cases are to be shown.
  */
 only: Only, };
+
+/**
+ * The puzzle of a first visit.
+ */
+export type FirstVisit = {
+/**
+ * Layers of the cube.
+ */
+size: number,
+/**
+ * The scramble.
+ */
+scramble: string,
+/**
+ * What is seen.
+ */
+title: string,
+/**
+ * What to do next.
+ */
+text: string, };
 
 /**
  * The form of a file.
@@ -802,6 +899,23 @@ width: number,
  * Height.
  */
 height: number, };
+
+/**
+ * How the puzzle is held.
+ */
+export type Grip = {
+/**
+ * The colours up and in front.
+ */
+colours: string,
+/**
+ * Why it is held so.
+ */
+why: string,
+/**
+ * Whether it is the hold with the shortest memo; none where centres leave no choice.
+ */
+best: boolean | null, };
 
 /**
  * What a case has.
@@ -888,6 +1002,10 @@ methods: Array<string>,
  */
 breaks: string,
 /**
+ * All letters in a row, as they can be typed.
+ */
+row: string,
+/**
  * The stickers with their letters, faces U L F R B D, each clockwise from the upper left.
  */
 stickers: Array<StickerOf>,
@@ -952,9 +1070,9 @@ facelets: string,
  */
 conventions: string,
 /**
- * Pick it up so that the memo is shortest.
+ * Pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
  */
-bestHold: boolean,
+bestHold: boolean | null,
 /**
  * Topics that are left out: `holding`, `corners`, `edges`, `execution`.
  */
@@ -989,6 +1107,10 @@ target: string,
  */
 role: LetterRole,
 /**
+ * Which letter of how many.
+ */
+place: string,
+/**
  * Letter and sticker, to be read aloud.
  */
 said: string,
@@ -1017,7 +1139,11 @@ share: string,
 /**
  * Other slips that come to the same, in words.
  */
-alike: Array<string>, };
+alike: Array<string>,
+/**
+ * The letters of the memo that it is about.
+ */
+cracked: Array<Pointed>, };
 
 /**
  * The part of an address that carries a lesson.
@@ -1075,17 +1201,59 @@ at: number,
 progress: number, };
 
 /**
+ * What a link to a moment carries.
+ */
+export type MomentSetting = {
+/**
+ * Layers of the puzzle.
+ */
+size: number,
+/**
+ * The scramble as it was typed.
+ */
+scramble: string,
+/**
+ * The colours of all stickers by the letters of the faces, in the order U L F R B D; if not empty, these count
+ * and not the scramble.
+ */
+facelets: string,
+/**
+ * Conventions as the browser keeps them; empty for the usual ones.
+ */
+conventions: string,
+/**
+ * Pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
+ */
+bestHold: boolean | null,
+/**
+ * The letter that is looked at.
+ */
+letter: Pointed | null,
+/**
+ * A memo that was written to be checked.
+ */
+memo: { [key in string]: string },
+/**
+ * Moves that were made, to be checked.
+ */
+moves: string, };
+
+/**
  * A move.
  */
 export type Move = {
 /**
- * As it is written.
+ * As it is set in type: with a real prime.
  */
 text: string,
 /**
  * What it is part of.
  */
 part: MovePart,
+/**
+ * That it is the next one.
+ */
+next: string,
 /**
  * Number, move and part, to be read aloud.
  */
@@ -1124,6 +1292,19 @@ export type OfSize = {
 size: number, };
 
 /**
+ * A size that is offered.
+ */
+export type Offered = {
+/**
+ * Layers of the cube.
+ */
+layers: number,
+/**
+ * What it is called.
+ */
+name: string, };
+
+/**
  * Which cases are to be shown.
  */
 export type Only = "all" | "right" | "missing" | "wrong" | "slow";
@@ -1140,6 +1321,10 @@ facelets: string,
  * The net as SVG; each sticker has `data-cell`.
  */
 svg: string,
+/**
+ * Whether every colour is there as often as it should be; before that nothing is judged.
+ */
+settled: boolean,
 /**
  * Whether turning can lead to it.
  */
@@ -1169,6 +1354,10 @@ kind: string,
  * The kind, as people say.
  */
 name: string,
+/**
+ * What a field for its letters is called.
+ */
+field: string,
 /**
  * The buffer with its letter.
  */
@@ -1327,9 +1516,9 @@ scramble: string,
  */
 facelets: string,
 /**
- * Where no centre says how: pick it up so that the memo is shortest.
+ * Where no centre says how: pick it up so that the memo is shortest, or as the conventions say; none: as is usual for the size.
  */
-bestHold: boolean, };
+bestHold: boolean | null, };
 
 /**
  * A scramble.
@@ -1647,6 +1836,14 @@ export type Step = {
  */
 letter: string,
 /**
+ * The letters of the memo that it carries out.
+ */
+letters: Array<Pointed>,
+/**
+ * Which letter of how many; empty for parity.
+ */
+place: string,
+/**
  * What it is called: the sticker, or the word for parity.
  */
 name: string,
@@ -1731,6 +1928,14 @@ steps: Array<Step>,
  */
 moves: number,
 /**
+ * What is carried out in which order, and in how many moves.
+ */
+summary: string,
+/**
+ * Where the moves come from, a sentence each.
+ */
+origins: Array<string>,
+/**
  * How it is picked up before the first move.
  */
 holding: string, };
@@ -1757,6 +1962,28 @@ parity: boolean | null,
 moves: string, };
 
 /**
+ * A text that is to become a code.
+ */
+export type ToCode = {
+/**
+ * The text.
+ */
+text: string, };
+
+/**
+ * A puzzle that is to be said.
+ */
+export type ToSay = {
+/**
+ * The puzzle.
+ */
+source: Source,
+/**
+ * How many moves of the execution are done.
+ */
+at: number, };
+
+/**
  * What explains it.
  */
 export type Told = {
@@ -1779,7 +2006,23 @@ summary: string,
 /**
  * The questions whose answers would tell most.
  */
-questions: Array<Asked>, };
+questions: Array<Asked>,
+/**
+ * Where it most likely went wrong, in a few words.
+ */
+headline: string,
+/**
+ * The memo that was carried out: what was written, or ours.
+ */
+memo: { [key in string]: string },
+/**
+ * The colours as it came out, by the letters of the faces; empty where nothing explains it.
+ */
+outcome: string,
+/**
+ * Which pieces are not solved.
+ */
+unsolved: string, };
 
 /**
  * Memo, reasons and solution.
@@ -1797,6 +2040,14 @@ parts: Array<Part>,
  * Whether there is parity, and what follows.
  */
 parity: string,
+/**
+ * How many letters in all, and whether there is parity, in a few words.
+ */
+summary: string,
+/**
+ * How it is held, in a few words.
+ */
+grip: Grip,
 /**
  * Whether there is nothing to memorise at all.
  */
@@ -1985,10 +2236,37 @@ origin: string,
  */
 kept: boolean, };
 
+/**
+ * A word of the trade.
+ */
+export type WordSaid = {
+/**
+ * Its name, the same in every language.
+ */
+name: string,
+/**
+ * The word itself.
+ */
+title: string,
+/**
+ * The forms in which it is met, the longest first.
+ */
+forms: Array<string>,
+/**
+ * What it means.
+ */
+means: string,
+/**
+ * A picture of it, if there is an easy one.
+ */
+picture: string | null, };
+
 /** Everything that can be asked. */
 export interface Methods {
   /** Version of the engine and the languages it speaks. */
   about: { arguments: Nothing; view: About };
+  /** What the bench begins with. */
+  begin: { arguments: Nothing; view: Beginning };
   /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
   moment: { arguments: Moment; view: Drawn };
   /** The puzzle as it is held, perhaps with a letter of the memo shown. */
@@ -2005,30 +2283,40 @@ export interface Methods {
   thread: { arguments: WantedThread; view: string };
   /** The memo with the reason for every letter. */
   trace: { arguments: Puzzle; view: Traced };
+  /** The part of an address that carries a moment of the bench. */
+  address: { arguments: MomentSetting; view: LinkPart };
   /** A sheet after a change. */
   amend: { arguments: Amended; view: Revised };
   /** Everything that is known of a case. */
   case: { arguments: OfSheet; view: Case };
   /** A sheet as a grid. */
   cases: { arguments: Filtered; view: Cases };
+  /** A text as a code that a camera reads. */
+  code: { arguments: ToCode; view: Code };
   /** Conventions as they are shown, perhaps after a change. */
   conventions: { arguments: Edited; view: Settled };
   /** A sheet as a file. */
   export: { arguments: Exported; view: SheetFile };
   /** The easiest algorithms for a case, by search. */
   find: { arguments: Sought; view: Found };
+  /** Words of the trade and what they mean. */
+  glossary: { arguments: Nothing; view: Array<WordSaid> };
   /** Takes a sheet in, with an account of every row. */
   import: { arguments: Brought; view: Import };
   /** The part of an address that carries a lesson. */
   link: { arguments: LessonSetting; view: LinkPart };
   /** What an address of any version carries of a lesson. */
   linked: { arguments: Address; view: LessonSetting };
+  /** What an address of any version carries of a moment of the bench. */
+  opened: { arguments: Address; view: MomentSetting };
   /** The net with a sticker painted. */
   paint: { arguments: Brush; view: Painted };
   /** Pictures of cases. */
   pictures: { arguments: Pictured; view: Array<string> };
   /** A record of the browser in its present form. */
   renew: { arguments: FoundRecord; view: Renewed };
+  /** The puzzle in words and as a table. */
+  said: { arguments: ToSay; view: CubeSaid };
   /** A case at a moment of an algorithm, perhaps in the middle of a turn. */
   turned: { arguments: Turned; view: Drawn };
   /** Whether a memo, or moves that were made, are right. */
@@ -2121,8 +2409,17 @@ export type TextName =
   | "by-three-cycle"
   | "cancel"
   | "cancelled"
+  | "carry-again"
+  | "carry-all"
+  | "carry-done"
+  | "carry-from"
+  | "carry-move"
+  | "check-extras"
   | "check-hint"
   | "check-purpose"
+  | "check-write"
+  | "collection-algorithms"
+  | "collection-letters"
   | "colour-label"
   | "colour-name"
   | "colour-shade"
@@ -2130,6 +2427,9 @@ export type TextName =
   | "conventions-purpose"
   | "copied"
   | "copy"
+  | "cube-as-table"
+  | "cube-as-text"
+  | "cube-face"
   | "cube-keys"
   | "cube-region"
   | "dismiss"
@@ -2140,24 +2440,38 @@ export type TextName =
   | "exercise-ask"
   | "exercises-heading"
   | "exercises-label"
+  | "exercises-list"
   | "exercises-other"
   | "explain-corners"
   | "explain-edges"
   | "explain-execution"
   | "explain-holding"
+  | "field-too-long"
   | "file-heading"
+  | "first-learn"
+  | "first-solve"
+  | "first-teach"
   | "fits"
   | "hidden-label"
   | "hidden-mirrors"
   | "hidden-net"
   | "hidden-no"
+  | "hold-conventions"
+  | "hold-shortest"
   | "holding-front"
   | "holding-heading"
   | "holding-up"
   | "input-colours"
   | "input-label"
   | "input-scramble"
+  | "keys-off"
+  | "keys-on"
   | "knot"
+  | "lens-check"
+  | "lens-play"
+  | "lens-trace"
+  | "lens-why"
+  | "lenses-label"
   | "lesson-choose"
   | "lesson-empty"
   | "lesson-purpose"
@@ -2166,7 +2480,9 @@ export type TextName =
   | "letter-on"
   | "letters-heading"
   | "letters-hint"
+  | "letters-row"
   | "link-label"
+  | "link-opened"
   | "link-shown"
   | "link-take"
   | "loose-end"
@@ -2180,12 +2496,14 @@ export type TextName =
   | "memo-nothing"
   | "memo-previous"
   | "method-label"
+  | "more-of-memo"
   | "motion-less"
   | "motion-system"
   | "move-back"
   | "move-on"
   | "moves-made"
   | "moves-made-hint"
+  | "moves-none"
   | "nav-algorithms"
   | "nav-check"
   | "nav-conventions"
@@ -2199,6 +2517,7 @@ export type TextName =
   | "no-solution"
   | "not-found-text"
   | "not-found-title"
+  | "nothing-to-undo"
   | "offline-ready"
   | "only-all"
   | "only-missing"
@@ -2224,6 +2543,11 @@ export type TextName =
   | "picture-png"
   | "picture-save"
   | "picture-svg"
+  | "place-bench"
+  | "place-collection"
+  | "place-practice"
+  | "place-progress"
+  | "place-teach"
   | "play-first"
   | "play-keys"
   | "play-nothing"
@@ -2238,6 +2562,11 @@ export type TextName =
   | "random-condition"
   | "random-scramble"
   | "random-wait"
+  | "reason-after"
+  | "reason-begin"
+  | "reason-begin-hint"
+  | "redo"
+  | "redone"
   | "scramble-empty"
   | "scramble-hint"
   | "scramble-label"
@@ -2252,9 +2581,17 @@ export type TextName =
   | "set-usual"
   | "settings"
   | "settings-close"
+  | "settings-keys"
   | "settings-language"
   | "settings-motion"
   | "settings-theme"
+  | "share"
+  | "share-code-long"
+  | "share-code-title"
+  | "share-copy"
+  | "share-not-copied"
+  | "share-send"
+  | "share-title"
   | "size-2"
   | "size-3"
   | "size-4"
@@ -2269,6 +2606,20 @@ export type TextName =
   | "store-failed"
   | "store-full"
   | "store-newer"
+  | "subject-change"
+  | "subject-colours"
+  | "subject-done"
+  | "subject-from"
+  | "subject-from-first"
+  | "subject-from-lesson"
+  | "subject-from-link"
+  | "subject-from-painted"
+  | "subject-from-random"
+  | "subject-from-typed"
+  | "subject-hold"
+  | "subject-label"
+  | "subject-more"
+  | "subject-scramble-none"
   | "tap-buffer"
   | "tap-label"
   | "tap-letter"
@@ -2276,7 +2627,9 @@ export type TextName =
   | "theme-light"
   | "theme-system"
   | "time-line"
+  | "to-carry-out"
   | "to-conventions"
+  | "to-trace"
   | "trace-purpose"
   | "try-again"
   | "turn-back"
@@ -2285,20 +2638,32 @@ export type TextName =
   | "turn-right"
   | "turn-up"
   | "turned-piece"
+  | "undo"
+  | "undone"
   | "update-later"
   | "update-ready"
   | "update-take"
+  | "velvet-keys"
+  | "velvet-label"
+  | "velvet-loading"
   | "why-alike"
   | "why-ask"
   | "why-begun"
+  | "why-cant-say"
+  | "why-change"
   | "why-deep"
   | "why-list"
   | "why-list-hint"
   | "why-memo-hint"
+  | "why-options"
+  | "why-paint"
   | "why-purpose"
   | "why-questions-heading"
   | "why-seen"
+  | "why-tell"
+  | "why-tell-hint"
   | "why-told"
   | "why-told-hint"
+  | "why-words"
   | "working"
   | "yes";

@@ -1,17 +1,28 @@
-// Which view is shown: the part of the address behind `#`, so that any static host will do.
+// Where one is: the part of the address behind `#`, so that any static host will do. A place has one or more views; those of the
+// bench are the lenses on the puzzle in hand.
 
 import type { TextName } from "../engine/types";
 
-export const VIEWS = ["trace", "play", "check", "why", "conventions", "algorithms", "lesson"] as const;
+export const LENSES = ["trace", "play", "check", "why"] as const;
+export type Lens = (typeof LENSES)[number];
+export const VIEWS = [...LENSES, "lesson", "conventions", "algorithms"] as const;
 export type View = (typeof VIEWS)[number];
 
-export const titleOf = (view: View): TextName => `nav-${view}`;
-export const purposeOf = (view: View): TextName => `${view}-purpose`;
+/** The places that hold something, each with its views, the first of them where one arrives. */
+export const PLACES = [
+  { name: "bench", views: LENSES },
+  { name: "teach", views: ["lesson"] },
+  { name: "collection", views: ["conventions", "algorithms"] },
+] as const satisfies readonly { name: string; views: readonly View[] }[];
+
+export const isLens = (view: View | null): view is Lens => LENSES.some((lens) => lens === view);
+export const lensName = (lens: Lens): TextName => `lens-${lens}`;
+export const titleOf = (view: View): TextName => (isLens(view) ? lensName(view) : `nav-${view}`);
 export const addressOf = (view: View): string => `#/${view}`;
 
 export interface Route {
   view: View | null;
-  /** What a link carries, such as a scramble: `#/lesson?scramble=…`. */
+  /** What a link carries, such as a scramble: `#/trace?moment=…`. */
   carried: URLSearchParams;
 }
 
@@ -28,3 +39,10 @@ addEventListener("hashchange", () => {
 });
 
 export const route = (): Route => current;
+
+/** Takes what a link carried out of the address, once it was taken over: going on from here must not bring it back. */
+export function dropCarried() {
+  if (current.view === null || current.carried.size === 0) return;
+  history.replaceState(history.state, "", addressOf(current.view));
+  current = readRoute(location.hash);
+}

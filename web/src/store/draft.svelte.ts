@@ -25,6 +25,11 @@ export class Draft {
     return this.#fields[name] ?? "";
   }
 
+  /** The names of the fields that begin so. */
+  names(start: string): string[] {
+    return Object.keys(this.#fields).filter((name) => name.startsWith(start));
+  }
+
   set(name: string, value: string) {
     this.#fields[name] = value;
     this.#timer ??= setTimeout(() => void this.flush(), DELAY_MS);

@@ -7,6 +7,9 @@ import type { SetContent, SetRecord, Store } from "./database";
 import type { Draft } from "./draft.svelte";
 
 export class ConventionSets {
+  /** Called just before what holds in this tab is changed. */
+  onBefore: () => void = () => undefined;
+
   #kept = $state.raw<readonly SetRecord[]>([]);
   readonly #store: Store;
   readonly #draft: Draft;
@@ -60,6 +63,22 @@ export class ConventionSets {
   }
 
   choose(name: string) {
+    this.onBefore();
+    this.#choose(name);
+  }
+
+  /** Brings back what held in this tab before; nobody is asked about that. */
+  restore(name: string, content: { source: string; sheet: string }) {
+    if (name === this.name && content.source === this.source && content.sheet === this.sheet) return;
+    this.#choose(name);
+    if (name === "" || (content.source === this.source && content.sheet === this.sheet)) return;
+    this.#work(content);
+    // A set that was deleted meanwhile begins anew.
+    if (this.name === "") this.#begin(this.#free(name), content);
+    else this.#keep(content);
+  }
+
+  #choose(name: string) {
     const record = this.#kept.find((set) => set.name === name);
     this.#revision = record?.revision ?? 0;
     this.#draft.set("set", record?.name ?? "");
@@ -81,18 +100,21 @@ export class ConventionSets {
   saveAs(name: string, source: string, sheet: string) {
     const wanted = name.trim();
     if (wanted === "") return;
+    this.onBefore();
     this.#work({ source, sheet });
     this.#begin(this.#free(wanted), { source, sheet });
   }
 
   remove() {
     const { name } = this;
+    this.onBefore();
     this.#kept = this.#kept.filter((set) => set.name !== name);
-    this.choose("");
+    this.#choose("");
     this.#queue = this.#queue.then(() => this.#store.deleteSet(name));
   }
 
   #change(content: SetContent) {
+    this.onBefore();
     this.#work(content);
     if (this.name === "") this.#begin(this.#free(text("set-own")), content);
     else this.#keep(content);

@@ -4,12 +4,15 @@ import type { Store } from "./database";
 
 export type Theme = "system" | "light" | "dark";
 export type Motion = "system" | "less";
+export type Keys = "on" | "off";
 
 export class Settings {
   /** A language tag; empty: as the browser says. */
   language = $state("");
   theme = $state<Theme>("system");
   motion = $state<Motion>("system");
+  /** Whether single keys do something while the velvet has the focus. */
+  keys = $state<Keys>("on");
 
   readonly #store: Store;
 
@@ -22,13 +25,15 @@ export class Settings {
     this.language = kept["language"] ?? "";
     this.theme = oneOf(kept["theme"], ["system", "light", "dark"]);
     this.motion = oneOf(kept["motion"], ["system", "less"]);
+    this.keys = oneOf(kept["keys"], ["on", "off"]);
     this.#show();
   }
 
-  async set(name: "language" | "theme" | "motion", value: string) {
+  async set(name: "language" | "theme" | "motion" | "keys", value: string) {
     if (name === "language") this.language = value;
     else if (name === "theme") this.theme = oneOf(value, ["system", "light", "dark"]);
-    else this.motion = oneOf(value, ["system", "less"]);
+    else if (name === "motion") this.motion = oneOf(value, ["system", "less"]);
+    else this.keys = oneOf(value, ["on", "off"]);
     this.#show();
     await this.#store.putSetting(name, value);
   }

@@ -3,10 +3,13 @@
 /** Registers the service worker. `onReady` is called when a newer version waits, with the function that takes it. */
 export async function watchForUpdates(onReady: (take: () => void) => void, beforeReload: () => Promise<void>) {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-  const workers = navigator.serviceWorker;
-  const firstVisit = workers.controller === null;
+  let workers: ServiceWorkerContainer;
+  let firstVisit: boolean;
   let registration: ServiceWorkerRegistration;
   try {
+    // In some frames and modes of browsers merely asking for it throws.
+    workers = navigator.serviceWorker;
+    firstVisit = workers.controller === null;
     registration = await workers.register(new URL("service-worker.js", document.baseURI), { updateViaCache: "none" });
   } catch {
     // Refused by the browser's settings, or no secure address: the app works, only not without network.

@@ -10,10 +10,24 @@ test("letters are typed on stickers, with the keyboard alone", async ({ page }) 
   const sticker = page.getByRole("button", { name: "UFR, white: C" });
   await sticker.focus();
   await page.keyboard.press("z");
-  await expect(page.getByRole("button", { name: "UFR, white: Z" })).toBeFocused();
-  // A letter that another sticker has is exchanged, so that none stands twice.
+  // Typing goes on to the next sticker.
+  await expect(page.getByRole("button", { name: "UFR, white: Z" })).toBeVisible();
+  await expect(page.getByRole("button", { name: "UFL, white: D" })).toBeFocused();
+  // A letter that another sticker has is exchanged, so that none stands twice; no other changes.
+  await sticker.or(page.getByRole("button", { name: "UFR, white: Z" })).focus();
   await page.keyboard.press("a");
   await expect(page.getByText("UBL now has Z, so that no letter stands twice.")).toBeVisible();
+  const row = page.getByLabel("All letters in a row").first();
+  await expect(row).toHaveValue("ZBADEFGHIJKLMNOPQRSTUVWX");
+  await row.fill("ABCDEFGHIJKLMNOPQRSTUVWX");
+  await row.blur();
+  await expect(page.getByRole("button", { name: "UFR, white: C" })).toBeVisible();
+  await row.fill("ABC");
+  await row.blur();
+  await expect(page.locator(".said .wrong")).toBeVisible();
+  await row.fill("ZBADEFGHIJKLMNOPQRSTUVWX");
+  await row.blur();
+  await expect(page.getByRole("button", { name: "UFR, white: A" })).toBeVisible();
   await expect(page.getByRole("combobox", { name: "Set", exact: true })).toHaveValue("My conventions");
   await expectAccessible(page);
   await page.waitForTimeout(400);

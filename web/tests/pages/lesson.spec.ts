@@ -3,13 +3,14 @@ import { mkdir, readFile } from "node:fs/promises";
 import { expect, test } from "@playwright/test";
 
 import { expectAccessible } from "./axe.ts";
-import { complaints, goTo, openWith, SCRAMBLE } from "./open.ts";
+import { beads, closeSubject, complaints, goTo, openSubject, openWith, SCRAMBLE } from "./open.ts";
 
 test("a lesson explains every step in pictures and words, with exercises and answers", async ({ page }) => {
+  test.setTimeout(120_000);
   const all = complaints(page);
   await openWith(page);
-  const letters = await page.locator(".bead").count();
-  await goTo(page, "Lesson");
+  const letters = await beads(page).count();
+  await goTo(page, "lesson");
   await expect(page.getByRole("heading", { name: "Trace the corners" })).toBeVisible({ timeout: 30_000 });
   await expect(page.locator(".exercises li")).toHaveCount(4);
   await expect(page.locator(".answers li")).toHaveCount(4);
@@ -18,6 +19,11 @@ test("a lesson explains every step in pictures and words, with exercises and ans
   expect(steps - 1 - 2 * letters).toBeLessThanOrEqual(1);
   expect(steps - 1 - 2 * letters).toBeGreaterThanOrEqual(0);
   await expectAccessible(page);
+  await page.getByLabel("Exercises", { exact: true }).fill("7");
+  await page.getByLabel("Exercises", { exact: true }).blur();
+  await expect(page.locator(".exercises li")).toHaveCount(7, { timeout: 30_000 });
+  await page.getByText("The scrambles as a list").click();
+  expect((await page.getByRole("textbox", { name: "The scrambles as a list" }).inputValue()).split("\n")).toHaveLength(7);
   await page.getByText("The execution").click();
   await expect.poll(() => page.locator(".steps li").count()).toBe(letters + 1);
   expect(all).toEqual([]);
@@ -25,23 +31,25 @@ test("a lesson explains every step in pictures and words, with exercises and ans
 
 test("a link carries scramble and conventions to someone else", async ({ page, browser, baseURL }) => {
   await openWith(page);
-  await page.getByText("Holding and buffers").click();
+  await openSubject(page);
   await page.getByRole("combobox", { name: "Up", exact: true }).selectOption("yellow");
-  await goTo(page, "Lesson");
+  await closeSubject(page);
+  await goTo(page, "lesson");
   const link = await page.getByLabel("Link to this lesson").inputValue();
   const other = await browser.newPage({ baseURL: baseURL ?? "" });
   await other.goto(link);
   await expect(other.getByText("This lesson came with a link")).toBeVisible();
   await expect(other.locator(".sheet")).toContainText(SCRAMBLE);
-  await expect(other.locator(".sheet")).toContainText("becomes yellow up");
-  await other.getByRole("button", { name: "Take it over" }).click();
+  await expect(other.locator(".sheet")).toContainText("so that yellow is up");
+  await other.getByRole("button", { name: "Make it mine" }).click();
+  await other.getByText("Change the puzzle").click();
   await expect(other.getByLabel("Scramble", { exact: true })).toHaveValue(SCRAMBLE);
   await other.close();
 });
 
 test("pictures are saved as SVG and PNG", async ({ page }) => {
   await openWith(page);
-  await goTo(page, "Lesson");
+  await goTo(page, "lesson");
   const figure = page.locator("figure").first();
   for (const [kind, begin] of [
     ["SVG", "<?xml"],
@@ -55,7 +63,7 @@ test("pictures are saved as SVG and PNG", async ({ page }) => {
 
 test("it prints to PDF on A4 and Letter, the answers on a page of their own", async ({ page }) => {
   await openWith(page);
-  await goTo(page, "Lesson");
+  await goTo(page, "lesson");
   await expect(page.locator(".answers li")).toHaveCount(4, { timeout: 30_000 });
   await mkdir("../out/print", { recursive: true });
   for (const [paper, size] of [

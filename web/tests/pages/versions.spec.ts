@@ -9,6 +9,8 @@ import { extname, join, normalize } from "node:path";
 
 import { expect, test, type Page } from "@playwright/test";
 
+import { give } from "./open.ts";
+
 const KINDS: Record<string, string> = {
   ".html": "text/html",
   ".js": "text/javascript",
@@ -87,16 +89,16 @@ test("a new version announces itself and is taken when the person says so, in ev
   await openInstalled(one);
   await openInstalled(two);
   await replaceSite();
-  await two.getByLabel("Scramble", { exact: true }).fill("R U2");
+  await give(two, "R U2");
 
   await one.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-  await expect(one.getByRole("status").first()).toContainText("A new version is ready.");
+  await expect(one.locator(".notices")).toContainText("A new version is ready.");
   // Until then a reload shows the old version, whole.
   await two.reload();
-  await expect(two.getByLabel("Scramble", { exact: true })).toHaveValue("R U2");
+  await expect(two.locator(".subject .scramble")).toHaveText("R U2");
   expect(await versionOf(two)).toBe("");
 
-  await two.getByLabel("Scramble", { exact: true }).fill("R U2 F");
+  await give(two, "R U2 F");
   await Promise.all([
     one.waitForEvent("load"),
     two.waitForEvent("load"),
@@ -106,7 +108,7 @@ test("a new version announces itself and is taken when the person says so, in ev
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("Trace");
     expect(await versionOf(page)).toBe("2");
   }
-  await expect(two.getByLabel("Scramble", { exact: true })).toHaveValue("R U2 F");
+  await expect(two.locator(".subject .scramble")).toHaveText("R U2 F");
 });
 
 test("a new version of which a file is missing or changed on the way is not taken", async ({ page }) => {

@@ -21,6 +21,13 @@ pub enum ConventionsChange {
         /// The letter.
         letter: String,
     },
+    /// All letters of a kind at once, in the order of the stickers' numbers.
+    Letters {
+        /// The kind.
+        orbit: Orbit,
+        /// The 24 letters.
+        letters: Vec<String>,
+    },
     /// Another buffer; the swap algorithm is turned with the cube where it does not move it.
     Buffer {
         /// The kind.
@@ -188,6 +195,10 @@ impl Conventions {
         match change {
             ConventionsChange::Letter { orbit, sticker, letter } => {
                 changed.give_letter(*orbit, *sticker, letter.trim())?;
+            }
+            ConventionsChange::Letters { orbit, letters } => {
+                conventions.kind_mut(*orbit).letters =
+                    Letters::new(letters).map_err(|error| ChangeError::Letters { orbit: *orbit, error })?;
             }
             ConventionsChange::Buffer { orbit, sticker } => {
                 conventions.kind_mut(*orbit).buffer = *sticker;

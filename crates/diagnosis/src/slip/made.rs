@@ -232,6 +232,20 @@ impl Slip {
         }
     }
 
+    /// Whether it concerns this letter of this kind's memo, from 0.
+    pub fn concerns(&self, orbit: Orbit, letter: usize) -> bool {
+        if self.orbit() != Some(orbit) {
+            return false;
+        }
+        match &self.change {
+            Change::Letters { from, meant, .. } => (*from..from + meant.len().max(1)).contains(&letter),
+            _ => match self.step().and_then(ActionStep::letters) {
+                Some((first, letters)) => (first..first + letters.len().max(1)).contains(&letter),
+                None => self.letter() == Some(letter),
+            },
+        }
+    }
+
     /// The first letter that it concerns, from 0, if it concerns one.
     pub fn letter(&self) -> Option<usize> {
         match &self.change {

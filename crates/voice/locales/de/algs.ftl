@@ -100,8 +100,8 @@ find-searching = Klasse { $class } von { $classes }, { $length } Züge
 find-line = { $case }: { $shortest } Züge, nachweislich die wenigsten
 find-easiest = { $count ->
     [0] Gesucht bis { $searched } Züge; ein längerer kann leichter sein als der erste.
-    [one] Der erste ist bewiesen der leichteste, wie lang auch immer.
-   *[other] Die ersten { $count } sind bewiesen die leichtesten, wie lang auch immer.
+    [one] Der erste hat die kürzeste geschätzte Zeit von allen.
+   *[other] Die ersten { $count } haben die kürzesten geschätzten Zeiten von allen.
 }
 find-none = { $case }: keiner bis { $searched } Züge, bewiesen
 find-more = und { $count } weitere

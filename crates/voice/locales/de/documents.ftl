@@ -13,6 +13,7 @@ document-sheet = Tabelle von Algorithmen
 document-ease = Datei der Kosten des Drehens
 document-slips = Katalog der Fehler
 document-lesson = Lektion
+document-moment = Link
 document-draft = Entwurf
 document-set = Satz von Konventionen
 document-setting = Einstellung

@@ -6,7 +6,8 @@ did-you-mean = Meinst du { $word }?
 moves-too-long = Der Text ist { $bytes } Bytes lang; höchstens { $most } werden gelesen.
 moves-too-many = Das steht für mehr als { $most } Züge.
 moves-too-deep = Klammern sind mehr als { $most } tief verschachtelt.
-moves-unexpected = Hier steht „{ $found }“; erwartet wird { $expected }.
+moves-unexpected = „{ $found }“ wird nicht verstanden; erwartet wird { $expected }.
+moves-unexpected-prime = „{ $found }“ wird nicht verstanden; für die andere Richtung schreib '.
 moves-unexpected-end = Hier endet der Text; erwartet wird { $expected }.
 moves-number-after-prime = Hinter einem Strich kann keine Zahl stehen; schreib sie davor: { $rather }.
 moves-wrong-case = „{ $found }“ ist kein Zug; „{ $rather }“ ist einer.
@@ -96,7 +97,7 @@ not-proven = Auf dem Puzzle versucht, tat { $claim ->
    *[explanation] die Erklärung
 } nicht, was nötig ist, und wird nicht gezeigt; das ist ein Fehler dieses Programms, nicht deiner.
 
-toml-no = Das ist kein TOML: { $what }
+toml-no = In dieser Datei stehen keine Festlegungen: { $what }
 toml-unknown-key = „{ $key }“ bedeutet hier nichts; bekannt sind { $known }.
 toml-unknown-word = „{ $word }“ ist hier nicht bekannt; bekannt sind { $known }.
 toml-no-method-for = Mit „{ $word }“ lassen sich { $kinds } nicht ausführen; für sie gibt es { $known }.

@@ -32,8 +32,8 @@ list-and = { $first } und { $last }
 list-or = { $first } oder { $last }
 pieces-number = { $number } { $kinds }
 
-hold-as-scrambled = Halte ihn wie beim Verdrehen, { $up } oben, { $front } vorn.
-hold-turned = Drehe das Puzzle: { $up } oben, { $front } vorn wird zu { $newup } oben, { $newfront } vorn: { $moves }.
+hold-as-scrambled = Halte ihn mit { $up } oben und { $front } vorn, so wie beim Verdrehen.
+hold-turned = Drehe den ganzen Würfel, bis { $newup } oben und { $newfront } vorn ist: { $moves }. Beim Verdrehen war { $up } oben und { $front } vorn.
 
 # A number with decimals.
 decimal = { $whole },{ $rest }

@@ -2,7 +2,7 @@
 
 condition-placed = Spalte { $column }: { $what }
 condition-quoted = „{ $text }“
-condition-expected = Hier steht „{ $found }“; nötig ist { $expected }.
+condition-expected = „{ $found }“ wird nicht verstanden; nötig ist { $expected }.
 condition-expected-end = Hier endet die Bedingung; nötig ist { $expected }.
 condition-unknown-feature = „{ $word }“ ist kein Merkmal; bekannt sind hier { $known }.
 condition-unknown-word = { $feature } ist nie „{ $word }“, sondern eines von { $known }.

@@ -4,17 +4,17 @@
 
 app-name = Hoodwink
 app-purpose = Eine Werkbank für das blinde Lösen von Würfeln
-nav-label = Ansichten
+nav-label = Orte
 nav-trace = Verfolgen
-nav-play = Abspielen
+nav-play = Ausführen
 nav-check = Prüfen
 nav-why = Warum
-nav-conventions = Festlegungen
+nav-conventions = Buchstaben und Farben
 nav-lesson = Lektion
 nav-algorithms = Algorithmen
 skip-to-content = Zum Inhalt springen
 not-found-title = Unter dieser Adresse ist nichts
-not-found-text = Vielleicht ist der Link abgeschnitten. Wähle oben eine Ansicht.
+not-found-text = Vielleicht ist der Link abgeschnitten. Wähle einen Ort.
 
 ## Wozu jede Ansicht dient
 
@@ -83,7 +83,7 @@ size-4 = 4x4
 input-label = Ausgangspunkt
 input-scramble = Ein Scramble
 input-colours = Farben, die ich sehe
-best-hold = So aufnehmen, dass das Memo am kürzesten ist
+best-hold = Die Haltung mit dem kürzesten Memo wählen
 random-scramble = Zufälliger Scramble
 random-condition = Lektion
 random-any = Irgendein Scramble
@@ -101,7 +101,7 @@ hidden-mirrors = In Spiegeln
 hidden-net = Aufgefaltet
 colour-label = Farbe
 paint-hint = Wähle eine Farbe, dann tippe auf Sticker. Mit der Tastatur: Pfeiltasten und Eingabe. Auch die Mitten werden gemalt.
-paint-reset = Wieder gelöst
+paint-reset = Auf gelöst zurücksetzen
 
 ## Das Memo
 
@@ -111,7 +111,7 @@ memo-nothing = Gelöst: Es gibt nichts zu merken.
 memo-previous = Buchstabe davor
 memo-next = Nächster Buchstabe
 knot = Neuer Zyklus
-loose-end = Loses Ende: Parity
+loose-end = Ungerade Zahl von Buchstaben: Parität
 turned-piece = An seinem Platz verdreht
 holding-heading = Haltung
 solution-title = Lösung
@@ -125,7 +125,7 @@ holding-front = Vorn
 
 ## Abspielen
 
-play-nothing = Es gibt nichts abzuspielen. Gib unter „Verfolgen“ einen Scramble ein.
+play-nothing = Es gibt nichts auszuführen: Gib einen Scramble ein.
 play-start = Abspielen
 play-pause = Pause
 move-back = Zug zurück
@@ -141,7 +141,7 @@ part-setup = Set-up
 part-swap = Tausch
 part-cycle = Dreierzyklus
 part-undo = Zurück
-part-parity = Parity
+part-parity = Parität
 time-line = Zeitleiste
 play-keys = Leertaste spielt ab und hält an; Pfeiltasten gehen zugweise, mit Umschalt buchstabenweise.
 mark-buffer = Quadrat: Puffer
@@ -182,7 +182,7 @@ colours-heading = Farben
 colour-name = Name
 colour-shade = Farbton
 file-heading = Als Datei
-fits = Alles passt zusammen.
+fits = Keine Widersprüche.
 
 ## Lektion
 
@@ -199,8 +199,8 @@ paper-letter = Letter
 print = Drucken
 link-label = Link zu dieser Lektion
 link-shown = Diese Lektion kam mit einem Link; dein eigener Scramble ist unberührt.
-link-take = Übernehmen
-lesson-empty = Gib einen Scramble ein, unter „Verfolgen“ oder hier.
+link-take = Zu meinem machen
+lesson-empty = Gib hier oder auf der Werkbank einen Scramble ein.
 picture-svg = SVG
 picture-png = PNG
 picture-save = Bild sichern
@@ -212,7 +212,7 @@ exercise-ask = Schreib das Memo auf.
 
 memo-corners = Die Buchstaben der Ecken
 memo-edges = Die Buchstaben der Kanten
-parity-noted = Parity notiert
+parity-noted = Parität notiert
 parity-not-said = nicht gesagt
 yes = Ja
 no = Nein
@@ -296,3 +296,107 @@ algs-longest = Bis zu so vielen Zügen
 algs-start = Suchen
 algs-estimates = Die Zeiten sind Schätzungen dieses Programms für zwei Hände.
 algs-changed-meanwhile = Inzwischen wurde die Tabelle geändert oder ein anderer Satz gewählt; es wurde nichts getan. Mach es noch einmal, wenn du es noch willst.
+
+## Der Rahmen: fünf Orte, vier Blicke
+
+place-bench = Werkbank
+place-practice = Üben
+place-teach = Lehren
+place-collection = Sammlung
+place-progress = Fortschritt
+lenses-label = Blicke
+lens-trace = Verfolgen
+lens-play = Ausführen
+lens-check = Prüfen
+lens-why = Warum
+collection-letters = Buchstaben und Farben
+collection-algorithms = Algorithmen
+
+## Der Würfel in der Hand
+
+subject-label = Der Würfel in der Hand
+subject-change = Den Würfel ändern
+subject-scramble-none = Noch kein Scramble
+subject-colours = Gemalte Farben
+subject-from = Woher er kommt
+subject-from-first = Er lag am Anfang hier.
+subject-from-typed = Du hast ihn getippt.
+subject-from-painted = Du hast ihn gemalt.
+subject-from-random = Ein zufälliger Scramble.
+subject-from-lesson = Ein Scramble für eine Lektion.
+subject-from-link = Er kam mit einem Link.
+subject-done = Fertig
+subject-hold = Haltung
+hold-shortest = Kürzestes Memo
+hold-conventions = Wie in meinen Festlegungen
+subject-more = Haltung, Lektion, Link
+undo = Rückgängig
+redo = Wiederholen
+undone = Zurückgenommen.
+redone = Wieder gemacht.
+nothing-to-undo = Es gibt nichts zurückzunehmen.
+field-too-long = Das ist zu lang für dieses Feld und wurde nicht übernommen.
+moves-none = Gib einen Scramble ein, dann gibt es etwas zu sehen.
+
+## Samt
+
+velvet-label = Würfel und Memo
+velvet-keys = Pfeiltasten gehen durch die Buchstaben, Pos1 und Ende zum ersten und letzten. Umschalt mit Pfeilen dreht den Würfel. Die Leertaste ist der dunkle Knopf. 1 bis 4 sind die Blicke, R ist ein zufälliger Scramble, / das Feld dafür.
+cube-as-text = Der Würfel in Worten
+cube-as-table = Der Würfel als Tabelle
+cube-face = Seite
+velvet-loading = Wird ausgerechnet …
+
+## Erster Besuch
+
+first-learn = Ich will lernen
+first-solve = Ich löse blind
+first-teach = Ich lehre
+
+## Der Grund
+
+reason-begin = Fang mit dem ersten Buchstaben an
+reason-begin-hint = Tippe auf „Nächster Buchstabe“: Jeder Schritt sagt, wohin du schaust, was du siehst und wohin es gehört.
+reason-after = Das war der letzte Buchstabe. Führ es jetzt aus.
+to-carry-out = Ausführen
+more-of-memo = Mehr zu diesem Memo
+
+## Ausführen
+
+carry-move = Zug
+carry-done = Fertig. Der Würfel ist gelöst.
+carry-again = Noch einmal
+carry-all = Alle Buchstaben
+carry-from = Woher die Züge kommen
+
+## Prüfen und Warum
+
+check-write = Schreib dein Memo. Jedes Memo, das löst, ist richtig.
+check-extras = Züge, Parität
+why-tell = Sag, wie er herauskam
+why-tell-hint = Mal ihn oder sag es in Worten, dann frag, warum.
+why-paint = Malen
+why-words = In Worten sagen
+why-cant-say = Weiß nicht
+why-change = Ändern, was ich gesagt habe
+why-options = Liste von Scrambles, eigenes Memo
+
+## Links und Teilen
+
+share = Link
+share-title = Ein Link zu diesem Augenblick
+share-copy = Link kopieren
+share-send = Teilen
+share-not-copied = Die Zwischenablage hat abgelehnt. Markiere den Link und kopiere ihn selbst.
+share-code-title = Link als Code für eine Kamera
+share-code-long = Dieser Link ist zu lang für einen Code; kopiere ihn.
+
+## Einstellung der Tasten
+
+settings-keys = Einzelne Tasten
+keys-on = An
+keys-off = Aus
+link-opened = Dieser Würfel kam mit einem Link. Was du vorher hattest, kommt mit „Rückgängig“ wieder.
+exercises-list = Die Scrambles als Liste
+to-trace = Das Memo zeigen
+letters-row = Alle Buchstaben in einer Reihe, Seiten U L F R B D, jede im Uhrzeigersinn von links oben

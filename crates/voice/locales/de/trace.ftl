@@ -94,7 +94,8 @@ parity-of-none = Keine Parität; die Zahl der Buchstaben ist { $what }.
 parity-centres = Center einer Farbe sehen gleich aus, darum haben sie keine Parität; die Zahl der Buchstaben ist { $what }.
 parity-even = Keine Parität; die Zahl der Buchstaben ist gerade: { $counts }.
 parity-odd = Parität, denn die Zahl der Buchstaben ist ungerade: { $counts }. Der Paritätsalgorithmus kommt zwischen den beiden Arten.
-parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Bei diesem Puzzle ist dafür nichts zu tun.
+parity-odd-nothing = Die Zahl der Buchstaben ist ungerade: { $counts }. Dafür ist nichts zu tun.
+parity-odd-corners = Die Zahl der Buchstaben ist ungerade: { $counts }. Das ist bei diesem Würfel in Ordnung: Er hat keine Kanten.
 
 memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
     [one] 1 Buchstabe
@@ -103,7 +104,7 @@ memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
 memo-line-empty = { $kinds }, Puffer { $buffer }: nichts zu merken
 step-parity = Parität
 solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
-hold-goal = Gelöst soll { $up } oben und { $front } vorn sein.
+hold-goal = Gelöst ist dann { $up } oben und { $front } vorn.
 hold-solved = So { $count ->
     [one] ist { $pieces } schon gelöst.
    *[other] sind { $pieces } schon gelöst.

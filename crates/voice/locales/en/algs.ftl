@@ -100,8 +100,8 @@ find-searching = class { $class } of { $classes }, { $length } turns
 find-line = { $case }: { $shortest } turns, proven shortest
 find-easiest = { $count ->
     [0] Searched up to { $searched } turns; a longer one may be easier than the first.
-    [one] The first is proven to be the easiest, however long.
-   *[other] The first { $count } are proven to be the easiest, however long.
+    [one] The first has the lowest estimated time of all.
+   *[other] The first { $count } have the lowest estimated times of all.
 }
 find-none = { $case }: none up to { $searched } turns, proven
 find-more = and { $count } more

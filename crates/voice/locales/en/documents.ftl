@@ -13,6 +13,7 @@ document-sheet = sheet of algorithms
 document-ease = file of costs of turning
 document-slips = catalogue of slips
 document-lesson = lesson
+document-moment = link
 document-draft = draft
 document-set = set of conventions
 document-setting = setting

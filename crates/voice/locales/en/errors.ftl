@@ -6,7 +6,8 @@ did-you-mean = Did you mean { $word }?
 moves-too-long = The text is { $bytes } bytes long; at most { $most } are read.
 moves-too-many = This stands for more than { $most } moves.
 moves-too-deep = Brackets are nested more than { $most } deep.
-moves-unexpected = “{ $found }” stands here; expected is { $expected }.
+moves-unexpected = “{ $found }” is not understood; expected is { $expected }.
+moves-unexpected-prime = “{ $found }” is not understood; for the other direction write '.
 moves-unexpected-end = The text ends here; expected is { $expected }.
 moves-number-after-prime = Behind a prime no number can stand; write it first: { $rather }.
 moves-wrong-case = “{ $found }” is no move; “{ $rather }” is.
@@ -96,7 +97,7 @@ not-proven = Tried on the puzzle, { $claim ->
    *[explanation] the explanation
 } did not do what it should, so it is not shown; that is a fault of this program, not yours.
 
-toml-no = This is no TOML: { $what }
+toml-no = This file holds no conventions: { $what }
 toml-unknown-key = “{ $key }” means nothing here; known are { $known }.
 toml-unknown-word = “{ $word }” is not known here; known are { $known }.
 toml-no-method-for = “{ $word }” cannot carry out { $kinds }; they have { $known }.

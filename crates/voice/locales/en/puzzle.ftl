@@ -32,8 +32,8 @@ list-and = { $first } and { $last }
 list-or = { $first } or { $last }
 pieces-number = { $number } { $kinds }
 
-hold-as-scrambled = Keep it as it was scrambled, { $up } up, { $front } front.
-hold-turned = Turn the puzzle: { $up } up, { $front } front becomes { $newup } up, { $newfront } front: { $moves }.
+hold-as-scrambled = Hold it with { $up } up and { $front } in front, as you scrambled it.
+hold-turned = Turn the whole puzzle so that { $newup } is up and { $newfront } in front: { $moves }. While scrambling, { $up } was up and { $front } in front.
 
 # A number with decimals.
 decimal = { $whole }.{ $rest }

@@ -2,7 +2,7 @@
 
 condition-placed = Column { $column }: { $what }
 condition-quoted = “{ $text }”
-condition-expected = “{ $found }” stands here; needed is { $expected }.
+condition-expected = “{ $found }” is not understood; needed is { $expected }.
 condition-expected-end = The condition ends here; needed is { $expected }.
 condition-unknown-feature = “{ $word }” is no feature; known here are { $known }.
 condition-unknown-word = { $feature } is never “{ $word }”; it is one of { $known }.

@@ -4,17 +4,17 @@
 
 app-name = Hoodwink
 app-purpose = A workbench for solving cubes blindfolded
-nav-label = Views
+nav-label = Places
 nav-trace = Trace
-nav-play = Play
+nav-play = Carry out
 nav-check = Check
 nav-why = Why
-nav-conventions = Conventions
+nav-conventions = Letters and colours
 nav-lesson = Lesson
 nav-algorithms = Algorithms
 skip-to-content = Skip to the content
 not-found-title = Nothing is at this address
-not-found-text = The link may be cut off. Choose a view above.
+not-found-text = The link may be cut off. Choose a place.
 
 ## What each view is for
 
@@ -83,7 +83,7 @@ size-4 = 4x4
 input-label = Start from
 input-scramble = A scramble
 input-colours = Colours I see
-best-hold = Pick it up so that the memo is shortest
+best-hold = Choose the holding with the shortest memo
 random-scramble = Random scramble
 random-condition = Lesson
 random-any = Any scramble
@@ -101,7 +101,7 @@ hidden-mirrors = In mirrors
 hidden-net = Unfolded
 colour-label = Colour
 paint-hint = Choose a colour, then tap stickers. With the keyboard: arrow keys and Enter. The centres are painted too.
-paint-reset = Solved again
+paint-reset = Reset to solved
 
 ## The memo
 
@@ -111,7 +111,7 @@ memo-nothing = Solved: there is nothing to memorise.
 memo-previous = Letter before
 memo-next = Next letter
 knot = New cycle
-loose-end = Loose end: parity
+loose-end = Odd number of letters: parity
 turned-piece = Turned in its place
 holding-heading = Holding
 solution-title = Solution
@@ -125,7 +125,7 @@ holding-front = In front
 
 ## Play
 
-play-nothing = There is nothing to play. Give a scramble in Trace.
+play-nothing = There is nothing to carry out: give a scramble.
 play-start = Play
 play-pause = Pause
 move-back = Move back
@@ -182,7 +182,7 @@ colours-heading = Colours
 colour-name = Name
 colour-shade = Shade
 file-heading = As a file
-fits = Everything fits together.
+fits = No contradictions.
 
 ## Lesson
 
@@ -199,8 +199,8 @@ paper-letter = Letter
 print = Print
 link-label = Link to this lesson
 link-shown = This lesson came with a link; your own scramble is untouched.
-link-take = Take it over
-lesson-empty = Give a scramble in Trace, or here.
+link-take = Make it mine
+lesson-empty = Give a scramble here or on the bench.
 picture-svg = SVG
 picture-png = PNG
 picture-save = Save picture
@@ -296,3 +296,107 @@ algs-longest = Up to this many turns
 algs-start = Search
 algs-estimates = Times are this program's own estimates for two hands.
 algs-changed-meanwhile = The sheet was changed or another set was chosen meanwhile, so nothing was done. Do it again if you still want it.
+
+## The frame: five places, four lenses
+
+place-bench = Bench
+place-practice = Practice
+place-teach = Teach
+place-collection = Collection
+place-progress = Progress
+lenses-label = Lenses
+lens-trace = Trace
+lens-play = Carry out
+lens-check = Check
+lens-why = Why
+collection-letters = Letters and colours
+collection-algorithms = Algorithms
+
+## The puzzle in hand
+
+subject-label = The puzzle in hand
+subject-change = Change the puzzle
+subject-scramble-none = No scramble yet
+subject-colours = Painted colours
+subject-from = Where it came from
+subject-from-first = It lay here to begin with.
+subject-from-typed = You typed it.
+subject-from-painted = You painted it.
+subject-from-random = A random scramble.
+subject-from-lesson = A scramble for a lesson.
+subject-from-link = It came with a link.
+subject-done = Done
+subject-hold = Holding
+hold-shortest = Shortest memo
+hold-conventions = As in my conventions
+subject-more = Holding, lesson, link
+undo = Undo
+redo = Redo
+undone = Taken back.
+redone = Done again.
+nothing-to-undo = There is nothing to take back.
+field-too-long = That is too long for this field, so it was not taken in.
+moves-none = Give a scramble, and there is something to see.
+
+## Velvet
+
+velvet-label = Cube and memo
+velvet-keys = Arrow keys walk the letters, Home and End go to the first and last. Shift with arrows turns the cube. Space is the dark button. 1 to 4 are the lenses, R is a random scramble, / the scramble.
+cube-as-text = The cube in words
+cube-as-table = The cube as a table
+cube-face = Face
+velvet-loading = Being worked out …
+
+## First visit
+
+first-learn = I want to learn
+first-solve = I solve blindfolded
+first-teach = I teach
+
+## The reason
+
+reason-begin = Begin with the first letter
+reason-begin-hint = Press Next letter: each step says where to look, what you see and where it belongs.
+reason-after = That was the last letter. Carry it out now.
+to-carry-out = Carry it out
+more-of-memo = More about this memo
+
+## Carrying out
+
+carry-move = Move
+carry-done = Done. The puzzle is solved.
+carry-again = Once more
+carry-all = All letters
+carry-from = Where the moves come from
+
+## Check and why
+
+check-write = Write your memo. Any memo that solves is right.
+check-extras = Moves, parity
+why-tell = Tell how it came out
+why-tell-hint = Paint it or say it in words, then ask why.
+why-paint = Paint it
+why-words = Say it in words
+why-cant-say = Can’t say
+why-change = Change what I told
+why-options = List of scrambles, my own memo
+
+## Links and sharing
+
+share = Link
+share-title = A link to this moment
+share-copy = Copy the link
+share-send = Share
+share-not-copied = The clipboard refused. Mark the link and copy it yourself.
+share-code-title = Link as a code for a camera
+share-code-long = This link is too long for a code; copy it instead.
+
+## Settings of keys
+
+settings-keys = Single keys
+keys-on = On
+keys-off = Off
+link-opened = This puzzle came with a link. What you had before comes back with Undo.
+exercises-list = The scrambles as a list
+to-trace = Show the memo
+letters-row = All letters in a row, faces U L F R B D, each clockwise from the upper left

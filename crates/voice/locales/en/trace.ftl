@@ -63,7 +63,8 @@ parity-of-none = No parity; the number of letters is { $what }.
 parity-centres = Centres of one colour look alike, so they have no parity; the number of letters is { $what }.
 parity-even = No parity; the number of letters is even: { $counts }.
 parity-odd = Parity, since the number of letters is odd: { $counts }. The parity algorithm comes between the two kinds.
-parity-odd-nothing = The number of letters is odd: { $counts }. On this puzzle nothing needs to be done about it.
+parity-odd-nothing = The number of letters is odd: { $counts }. Nothing needs to be done about it.
+parity-odd-corners = The number of letters is odd: { $counts }. That is fine on this puzzle: it has no edges.
 
 memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
     [one] 1 letter
@@ -72,7 +73,7 @@ memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
 memo-line-empty = { $kinds }, buffer { $buffer }: nothing to memorise
 step-parity = parity
 solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
-hold-goal = Solved, it is to have { $up } up and { $front } in front.
+hold-goal = Solved, { $up } will be up and { $front } in front.
 hold-solved = Then { $count ->
     [one] { $pieces } is already solved.
    *[other] { $pieces } are already solved.

@@ -98,7 +98,7 @@ impl Pages {
 
     fn arguments(&mut self, method: &str, said: &mut Vec<Said>) -> Value {
         match method {
-            "about" | "texts" => json!({}),
+            "about" | "texts" | "begin" | "glossary" => json!({}),
             "sequence" => {
                 let size = self.size();
                 json!({ "size": size, "conventions": self.conventions(said), "text": self.moves(size) })
@@ -134,6 +134,19 @@ impl Pages {
                 json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "",
                     "bestHold": self.dice.one_in(2), "leftOut": ["edges"], "exercises": self.dice.below(50), "seed": seed })
             }
+            "said" => json!({ "source": self.source(said), "at": self.dice.below(150) }),
+            "address" => {
+                let size = self.size();
+                let letter = json!({ "part": self.dice.below(2), "letter": self.dice.below(9) });
+                let letter = if self.dice.one_in(2) { letter } else { Value::Null };
+                json!({ "size": size, "scramble": self.moves(size), "facelets": "", "conventions": "", "bestHold": null,
+                    "letter": letter, "memo": self.memo(), "moves": "" })
+            }
+            "opened" => {
+                let size = self.size().to_string();
+                json!({ "parts": { "size": size, "scramble": self.moves(3), "corners": "AB", "best-hold": self.dice.of(&["", "yes", "no"]) } })
+            }
+            "code" => json!({ "text": self.moves(3).repeat(1 + self.dice.below(40) as usize) }),
             "linked" => {
                 let size = self.size().to_string();
                 let exercises = self.dice.of(&["", "4", "60", "many"]);
@@ -484,8 +497,13 @@ impl Pages {
         let kind = self.dice.of(&KINDS);
         let names = if kind == "corner" { &CORNERS } else { &EDGES };
         let sticker = self.dice.of(names);
-        match self.dice.below(11) {
+        match self.dice.below(12) {
             0 => Value::Null,
+            10 => {
+                let text =
+                    self.dice.of(&["ABCDEFGHIJKLMNOPQRSTUVWX", "ABCDEFGHIJKLMNOPQRSTUVWXYZ", "A A", ""]);
+                json!({ "what": "letters", "kind": kind, "text": text })
+            }
             1 => {
                 json!({ "what": "letter", "kind": kind, "sticker": sticker, "letter": self.dice.of(&["Q", "ß", "ko", "", "12"]) })
             }
