@@ -237,6 +237,7 @@ impl From<Hold> for HoldChoice {
         match hold {
             Hold::Conventions => Self::Conventions,
             Hold::Best => Self::Best,
+            Hold::MostCentres => Self::MostCentres,
         }
     }
 }

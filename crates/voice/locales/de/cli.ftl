@@ -9,7 +9,6 @@ memo-line = { $kinds }, Puffer { $buffer }: { $memo } ({ $letters ->
 memo-line-empty = { $kinds }, Puffer { $buffer }: nichts zu merken
 reasons-heading = Warum, für die { $kinds }:
 solution-heading = Ausgeführt (Setup, Tausch, Setup zurück):
-solution-later = Wie man das auf einem { $size } ausführt, kommt später. Das Memo ist geprüft: Buchstabe für Buchstabe wurden die Steine getauscht, und alle sind richtig.
 step-swap = { $kind }-Tausch
 step-parity = Parität
 solution-length = { $half } Züge, Halbdrehungen als eine gezählt, { $quarter } Vierteldrehungen, { $slice } mit Scheiben als einem Zug. Auf das Puzzle angewandt lösen sie es.
@@ -21,6 +20,13 @@ hold-solved = So { $count ->
 }
 hold-many-solved = So sind { $count } Steine schon gelöst.
 hold-none-solved = Noch ist kein Stein gelöst.
+holdings-up = Oben
+holdings-front = Vorn
+holdings-moves = Drehung
+holdings-centres = Center richtig
+holdings-solved = Gelöst
+holdings-letters = Buchstaben
+scramble-hold-most-centres = --hold most-centres ist für das Verfolgen; Scrambles werden für deine Konventionen gezogen oder für --hold best.
 hold-shorter = Anders gehalten hat das Memo nur { $letters ->
     [one] 1 Buchstaben
    *[other] { $letters } Buchstaben

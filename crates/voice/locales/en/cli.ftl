@@ -9,7 +9,6 @@ memo-line = { $kinds }, buffer { $buffer }: { $memo } ({ $letters ->
 memo-line-empty = { $kinds }, buffer { $buffer }: nothing to memorise
 reasons-heading = Why, for the { $kinds }:
 solution-heading = Carried out (set-up, swap, set-up undone):
-solution-later = How to carry this out on a { $size } comes later. The memo is proven: letter by letter, the pieces were exchanged, and all are right.
 step-swap = { $kind } swap
 step-parity = parity
 solution-length = { $half } moves in the half-turn metric, { $quarter } in quarter turns, { $slice } with slices as one. Applied to the puzzle, they solve it.
@@ -21,6 +20,13 @@ hold-solved = Then { $count ->
 }
 hold-many-solved = Then { $count } pieces are already solved.
 hold-none-solved = No piece is solved yet.
+holdings-up = Up
+holdings-front = Front
+holdings-moves = Turn it
+holdings-centres = Centres right
+holdings-solved = Solved
+holdings-letters = Letters
+scramble-hold-most-centres = --hold most-centres is for tracing; scrambles are drawn for your conventions or for --hold best.
 hold-shorter = Held another way the memo has only { $letters ->
     [one] 1 letter
    *[other] { $letters } letters
