@@ -366,6 +366,7 @@ impl Orbit {
             // The second colour of a wing: its own face and the other one exchanged.
             let Self::Wing { .. } = self else { return None };
             let mut signs: Vec<char> = name.chars().map(crate::signs::plain_sign).collect();
+            Face::from_letter(*signs.first()?)?;
             let other = signs.iter().skip(1).position(|&sign| Face::from_letter(sign).is_some())? + 1;
             signs.swap(0, other);
             self.sticker_named(&signs.into_iter().collect::<String>())

@@ -1,6 +1,6 @@
 //! Conventions files: whatever is written in one, the answer is conventions or a mistake with its place.
 
-use blind::{Conventions, Letters, OrbitOrder};
+use blind::{Conventions, Letters, OrbitOrder, kind_name, kind_named};
 use cube::{LowerCase, Orbit, Sticker};
 use formats::DocumentError;
 use formats::conventions::{Problem, from_json, read, to_json, write};

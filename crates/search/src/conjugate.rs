@@ -11,7 +11,7 @@ use cube::{Algorithm, Axis, Block, Orbit, OrbitMap, Rotation, Size, Slice, State
 use rustc_hash::{FxHashMap, FxHashSet};
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
-use std::sync::OnceLock;
+use std::sync::{OnceLock, PoisonError, RwLock};
 
 /// What the algorithms do.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -57,7 +57,12 @@ pub struct Conjugates {
     set_ups: Vec<SetUp>,
     /// What the cheapest base costs.
     least: u32,
+    /// What was found for cases that were asked for.
+    kept: RwLock<FxHashMap<Key, Found>>,
 }
+
+/// The set-up moves of a case and the base after them; none where none leads there.
+type Found = Option<(Vec<Turn>, Base)>;
 
 /// A set-up move with its undoing as a state, and what it costs to make and to undo.
 struct SetUp {
@@ -206,7 +211,7 @@ impl Conjugates {
         };
         let least = bases.values().map(|base| base.cost).min().unwrap_or(0);
         let set_ups = set_ups(size, sort).into_iter().map(set_up).collect();
-        Self { size, sort, written, bases, set_ups, least }
+        Self { size, sort, written, bases, set_ups, least, kept: RwLock::default() }
     }
 
     /// What the algorithms do.
@@ -243,7 +248,7 @@ impl Conjugates {
     /// assert_eq!(cycles.leading_to(&State::solved(Size::THREE).after(&turns)), None);
     /// ```
     pub fn leading_to(&self, state: &State) -> Option<Algorithm> {
-        let (set_up, base) = self.cheapest(key(self.sort, state)?)?;
+        let (set_up, base) = self.found(key(self.sort, state)?)?;
         let base = if base.backwards {
             self.written.get(base.number as usize)?.rotated(base.held).inverse()
         } else {
@@ -258,8 +263,19 @@ impl Conjugates {
         (State::solved(self.size).after(&algorithm.flatten()) == *state).then_some(algorithm)
     }
 
+    /// The same, searched once.
+    fn found(&self, wanted: Key) -> Found {
+        // Nothing is done while it is locked that could leave it in the midst of something.
+        let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner).get(&wanted).cloned();
+        kept.unwrap_or_else(|| {
+            let found = self.cheapest(wanted);
+            self.kept.write().unwrap_or_else(PoisonError::into_inner).insert(wanted, found.clone());
+            found
+        })
+    }
+
     /// The set-up moves before the base that together cost least.
-    fn cheapest(&self, wanted: Key) -> Option<(Vec<Turn>, Base)> {
+    fn cheapest(&self, wanted: Key) -> Found {
         let mut ways: FxHashMap<Key, Way> = FxHashMap::default();
         ways.insert(wanted, (0, None));
         let mut open = BinaryHeap::from([Reverse((0u32, wanted))]);

@@ -7,8 +7,7 @@
 //! searched. Every turn counts one, whichever layers it turns.
 
 use crate::conjugate::Conjugates;
-use crate::factor::factored;
-use cube::{Algorithm, NoSuchTurn, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted, simplified};
+use cube::{NoSuchTurn, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted, simplified};
 use rustc_hash::FxHasher;
 use std::collections::BTreeMap;
 use std::hash::{Hash, Hasher};
@@ -73,13 +72,6 @@ pub struct RingFinding {
     pub searched: usize,
     /// Shortest algorithms, each applied to check it: not all there are.
     pub algorithms: Vec<Vec<Turn>>,
-}
-
-impl RingFinding {
-    /// An algorithm as commutator or conjugate where it is one.
-    pub fn written(&self, size: Size, turns: &[Turn]) -> Option<Algorithm> {
-        factored(size, turns).or_else(|| Algorithm::from_turns(size, turns).ok())
-    }
 }
 
 /// A sequence with what it does.

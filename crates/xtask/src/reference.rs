@@ -36,7 +36,7 @@ pub fn run(write: bool) -> Result<()> {
         // No folder of compiled Python beside the scripts.
         make.env("PYTHONDONTWRITEBYTECODE", "1");
         show(make)?;
-        names.extend(FROM_PYTHON);
+        names.extend(FROM_PYTHON.iter().copied());
     } else {
         println!(
             "left out: the vectors of Python and SymPy (`cargo xtask test` sets Python up where it can)"
@@ -46,7 +46,7 @@ pub fn run(write: bool) -> Result<()> {
         for (name, script) in FROM_GAP {
             fs::write(made.join(name), gap(&made, script)?)
                 .with_context(|| format!("{name} of GAP could not be kept"))?;
-            names.push(name);
+            names.push(*name);
         }
     } else {
         println!("left out: the orders by GAP, which is not installed (Debian: gap-core)");

@@ -108,7 +108,7 @@ pub enum Carrier {
     /// One swap a letter.
     OneSwap(Box<Swap>),
     /// Half turns of the middle slice.
-    SliceSwap(SliceSwap),
+    SliceSwap(Box<SliceSwap>),
     /// An algorithm for two letters.
     ThreeCycle(Box<Cycles>),
     /// Of wings and centres, any of the methods.
@@ -231,7 +231,7 @@ impl Method {
             return Err(MethodError::NotForKind(orbit));
         }
         if kind.method == MethodName::SliceSwap && orbit == Orbit::Midge {
-            return Ok(Carrier::SliceSwap(SliceSwap::new(size, kind.buffer)?));
+            return Ok(Carrier::SliceSwap(Box::new(SliceSwap::new(size, kind.buffer)?)));
         }
         if orbit.looks_alike() {
             let inner = Inner::new(size, orbit, kind.buffer, kind.method, None, outfit.algorithms)?;

@@ -30,7 +30,7 @@ pub(super) fn of(size: Size, carriers: &Carriers, conventions: &Conventions) -> 
     let order = order(size, carriers, conventions)?;
     let left = LeftOver::of(size, &order);
     // Corners and edges as they are on a 3x3; on even sizes there is nothing to put right there.
-    let small = if size.is_odd() { Size::THREE } else { Size::TWO };
+    let small = Size::ALL.into_iter().find(|other| other.is_odd() == size.is_odd()).unwrap_or(size);
     let wanted = left.wanted(small);
     let core = left.core;
     let own = if wanted.is_solved() && core == Rotation::NONE {
@@ -38,7 +38,7 @@ pub(super) fn of(size: Size, carriers: &Carriers, conventions: &Conventions) -> 
     } else {
         Some(algorithm(small, &wanted, conventions)?)
     };
-    if size == small || size == Size::THREE {
+    if size == small {
         return Ok(own.map_or(Parity::Nothing, |(algorithm, found)| Parity::Algorithm { algorithm, found }));
     }
     let (turns, mut found) =

@@ -6,6 +6,7 @@ use crate::{wire, wire_algs};
 use blind::kind_name;
 use cube::{Block, Orbit, Sticker, Turn, display_turns};
 use search::commutators::layers;
+use search::factor::factored;
 use search::rings::{RingFinding, Rings};
 use sheet::CycleCase;
 use std::io::{self, Write};
@@ -53,7 +54,7 @@ pub(super) fn run(search: &Search<'_>, orbit: Orbit) -> Result<ExitCode, Failure
     let mut out = io::BufWriter::new(io::stdout().lock());
     for case in cases {
         match rings.find([case.buffer, case.first, case.second]) {
-            Some(finding) if options.json => json(search, case, &finding, &mut out)?,
+            finding if options.json => json(search, case, finding, rings.searched(), &mut out)?,
             Some(finding) => lines(search, case, finding, &mut out)?,
             None => {
                 let named = voice.case(case, &session.conventions);
@@ -109,8 +110,7 @@ fn lines(
     let most = if options.all { SHOWN } else { options.count };
     for (seconds, turns) in timed.into_iter().take(most) {
         let plain = display_turns(turns).to_string();
-        let written = finding.written(*size, turns).map_or_else(String::new, |found| found.to_string());
-        let explained = if written == plain { String::new() } else { format!("  {written}") };
+        let explained = factored(*size, turns).map_or_else(String::new, |found| format!("  {found}"));
         let time = voice.say("way-seconds", &[("seconds", voice.decimal(seconds, 2).into())]);
         writeln!(out, "  {time}  {plain}{explained}")?;
     }
@@ -120,11 +120,18 @@ fn lines(
 fn json(
     search: &Search<'_>,
     case: CycleCase,
-    finding: &RingFinding,
+    finding: Option<RingFinding>,
+    searched: usize,
     out: &mut dyn Write,
 ) -> Result<(), Failure> {
     let name = |sticker: Sticker| case.orbit.name(sticker).to_owned();
     let plain = |turns: &Vec<Turn>| display_turns(turns).to_string();
+    let shortest = finding.as_ref().map(|finding| finding.shortest);
+    let proven = finding.as_ref().is_none_or(|finding| finding.proven);
+    let algorithms = finding.map_or_else(Vec::new, |finding| finding.algorithms);
+    let written = |turns: &Vec<Turn>| {
+        factored(search.size, turns).map_or_else(|| plain(turns), |found| found.to_string())
+    };
     let line = wire_algs::Found {
         version: wire::VERSION,
         kind: kind_name(case.orbit),
@@ -133,23 +140,13 @@ fn json(
         first: name(case.first),
         second: Some(name(case.second)),
         further: Vec::new(),
-        shortest: Some(finding.shortest),
-        proven: finding.proven,
-        searched: finding.searched,
+        shortest,
+        proven,
+        searched,
         easiest_proven: None,
-        algorithms: finding.algorithms.iter().map(plain).collect(),
-        written: finding
-            .algorithms
-            .iter()
-            .map(|turns| {
-                finding.written(search.size, turns).map_or_else(|| plain(turns), |found| found.to_string())
-            })
-            .collect(),
-        seconds: finding
-            .algorithms
-            .iter()
-            .map(|turns| rounded(search.model.estimate(turns).seconds))
-            .collect(),
+        algorithms: algorithms.iter().map(plain).collect(),
+        written: algorithms.iter().map(written).collect(),
+        seconds: algorithms.iter().map(|turns| rounded(search.model.estimate(turns).seconds)).collect(),
     };
     serde_json::to_writer(&mut *out, &line).map_err(io::Error::from)?;
     writeln!(out)?;

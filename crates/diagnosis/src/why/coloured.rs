@@ -8,7 +8,7 @@
 
 use super::craft::Craft;
 use super::finding::Unlooked;
-use super::space::{Candidate, Slips};
+use super::space::{Candidate, Gathered};
 use super::{Diagnosis, Explanation, Inquiry, Observed, Plan, WhyError};
 use crate::slip::{Change, Slip};
 use cube::{Claim, NotProven, Orbit, Rotation, State, Turn};
@@ -44,7 +44,7 @@ struct Outcomes<'a> {
     plan: &'a Plan<'a>,
     tape: &'a [Turn],
     cuts: [usize; 2],
-    slips: Slips<'a>,
+    slips: Gathered<'a>,
     planned: State,
     /// The candidates that do something, each with the outcome that it alone leads to.
     alone: Vec<(u32, State)>,
@@ -62,7 +62,7 @@ struct Group {
 const KEPT: usize = 12;
 
 impl<'a> Outcomes<'a> {
-    fn new(plan: &'a Plan<'a>, tape: &'a [Turn], cuts: [usize; 2], slips: Slips<'a>) -> Self {
+    fn new(plan: &'a Plan<'a>, tape: &'a [Turn], cuts: [usize; 2], slips: Gathered<'a>) -> Self {
         let size = plan.solver.size();
         let mut before = vec![plan.start()];
         for &turn in tape {
@@ -224,7 +224,7 @@ pub(super) fn why(
     let craft = Craft::new(plan.solver.conventions(), plan.method, inquiry.catalogue, None);
     let course = plan.course(&craft.acts);
     let cuts = [course.picked_up.start, course.picked_up.end];
-    let all = Outcomes::new(plan, &course.tape, cuts, Slips::new(&course, &craft, plan));
+    let all = Outcomes::new(plan, &course.tape, cuts, Gathered::new(&course, &craft, plan));
     let mut explanations = Vec::new();
     let as_planned = held_to_look_like(&all.planned, outcome).is_some();
     let shares = [1, 2].map(|slips| inquiry.catalogue.share_of_count(slips));
@@ -242,7 +242,7 @@ pub(super) fn why(
     for (_, group) in groups.iter().take(inquiry.most) {
         explanations.push(all.explanation(&group.stories, group.weight / sum, group.count, outcome)?);
     }
-    let likeliest = groups.iter().flat_map(|(_, group)| group.stories.first()).map(|(weight, _)| *weight);
+    let likeliest = groups.iter().filter_map(|(_, group)| group.stories.first()).map(|(weight, _)| *weight);
     let likeliest = likeliest.fold(0.0, f64::max);
     let equal = groups.iter().flat_map(|(_, group)| &group.stories);
     let equal = equal.filter(|(weight, _)| *weight >= likeliest * (1.0 - 1e-9)).count();

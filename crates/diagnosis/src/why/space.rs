@@ -111,7 +111,7 @@ pub(crate) struct Space<'a> {
 }
 
 /// The single slips of an attempt with what they replace on the tape, not yet sorted by what they do.
-pub(crate) struct Slips<'a> {
+pub(crate) struct Gathered<'a> {
     craft: &'a Craft<'a>,
     course: &'a Course,
     pub(crate) candidates: Vec<Candidate>,
@@ -124,7 +124,7 @@ impl<'a> Space<'a> {
         let Setting { group, course, craft, .. } = setting;
         let group = *group;
         let carried = Carried::new(&course.tape, group);
-        let Slips { candidates, letter_slips, scale, .. } = Slips::new(course, craft, plan);
+        let Gathered { candidates, letter_slips, scale, .. } = Gathered::new(course, craft, plan);
         let mut space = Self {
             group,
             craft,
@@ -222,7 +222,7 @@ impl<'a> Space<'a> {
     }
 }
 
-impl<'a> Slips<'a> {
+impl<'a> Gathered<'a> {
     pub(crate) fn new(course: &'a Course, craft: &'a Craft<'a>, plan: &Plan<'_>) -> Self {
         let (candidates, letter_slips) = (Vec::new(), Vec::new());
         let mut slips = Self { craft, course, candidates, letter_slips, scale: [0.0; SlipKind::ALL.len()] };

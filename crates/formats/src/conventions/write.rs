@@ -57,8 +57,7 @@ fn write_to(conventions: &Conventions, out: &mut String) -> std::fmt::Result {
     for orbit in Orbit::ALL {
         let kind = conventions.kind(orbit);
         let letters = kind.by_place(orbit, &kind.letters.all().collect::<Vec<_>>());
-        let written =
-            if kind.letters.are_single() { quoted(&letters.concat()) } else { list(letters.into_iter()) };
+        let written = if kind.letters.are_single() { quoted(&letters.concat()) } else { list(letters) };
         writeln!(out, "{} = {written}", kind_name(orbit))?;
     }
     writeln!(out, "\n[buffer]")?;

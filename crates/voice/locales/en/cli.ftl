@@ -95,14 +95,13 @@ conventions-ease = the costs of turning that it names, { $what }
 conventions-holding = Held to solve: { $up } up, { $front } front.
 conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algorithm }
     New cycles begin { $breaks }.
-conventions-kind-traced = { $kinds }: buffer { $buffer }; memo only, no method yet.
+conventions-kind-searched = { $kinds }: buffer { $buffer }, method { $method }, algorithms found by search
     New cycles begin { $breaks }.
 breaks-first = at the first unsolved letter
 breaks-fewest = where the letters take the fewest set-up moves
 breaks-least = so that the whole takes the least estimated time
 breaks-preference = at the first unsolved of { $list }
 conventions-parity = Parity: { $algorithm }
-conventions-memo-order = Memorised in the order { $memo }.
 conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.
 usage-unknown-option = There is no option “{ $text }” here.
 usage-too-much = “{ $text }” is one word too many; what has blanks in it stands in quotation marks.
