@@ -14,7 +14,7 @@ pub const TRACE_VERSION: u32 = 2;
 
 /// All ways to pick up a puzzle without fixed centres, best first.
 #[derive(Debug, Serialize)]
-pub struct Holdings {
+pub struct AllHolds {
     /// The version of the output.
     pub version: u32,
     /// The size of the puzzle.

@@ -221,15 +221,16 @@ impl Voice {
             })
             .collect();
         let counts = self.list(&counts);
+        let inner = memo.parts().iter().any(|trace| trace.orbit().stickers_per_piece() == 1);
+        if memo.letters() == 0 && (inner || solver.method().is_err()) {
+            return self.word("letters-none");
+        }
         let Ok(method) = solver.method() else {
-            if memo.letters() == 0 {
-                return self.word("letters-none");
-            }
             let all =
                 self.say("letters-all", &[("letters", memo.letters().into()), ("counts", counts.into())]);
             return format!("{all} {}", self.parity_of_kinds(memo));
         };
-        if memo.parts().iter().any(|trace| trace.orbit().stickers_per_piece() == 1) {
+        if inner {
             let all =
                 self.say("letters-all", &[("letters", memo.letters().into()), ("counts", counts.into())]);
             return format!("{all} {}{}", self.parity_of_kinds(memo), self.odd_counts(memo, method));

@@ -55,7 +55,7 @@ pub(super) fn run(search: &Search<'_>, orbit: Orbit) -> Result<ExitCode, Failure
     for case in cases {
         match rings.find([case.buffer, case.first, case.second]) {
             finding if options.json => json(search, case, finding, rings.searched(), &mut out)?,
-            Some(finding) => lines(search, case, finding, &mut out)?,
+            Some(finding) => lines(search, case, &finding, &mut out)?,
             None => {
                 let named = voice.case(case, &session.conventions);
                 let blanks = [("case", named.into()), ("searched", rings.searched().into())];
@@ -90,7 +90,7 @@ fn same_place(search: &Search<'_>, orbit: Orbit, places: [Sticker; 3]) -> String
 fn lines(
     search: &Search<'_>,
     case: CycleCase,
-    finding: RingFinding,
+    finding: &RingFinding,
     out: &mut dyn Write,
 ) -> Result<(), Failure> {
     let Search { session, options, size, model } = search;

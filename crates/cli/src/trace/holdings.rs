@@ -20,7 +20,7 @@ pub fn run(
     let offers = solver.offers(&puzzle.state).map_err(fault)?;
     let mut out = io::stdout().lock();
     if options.json {
-        let object = wire::Holdings {
+        let object = wire::AllHolds {
             version: wire::VERSION,
             puzzle: solver.size().layers(),
             holdings: offers.iter().map(|offer| offered(session, solver, offer)).collect::<Result<_, _>>()?,
