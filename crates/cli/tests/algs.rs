@@ -367,8 +367,10 @@ fn three_cycles_of_wings_and_centres_are_found_and_sheets_of_them_filled() {
     let folder = tempfile::tempdir().unwrap();
     let sheet = folder.path().join("wings.csv");
     fs::write(&sheet, "pair,algorithm\n").unwrap();
-    let filled =
-        hoodwink().args(["algs", "fill", "--kind", "wing", sheet.to_str().unwrap()]).assert().success();
+    let filled = hoodwink()
+        .args(["algs", "fill", "--kind", "wing", "--buffer", "URb", sheet.to_str().unwrap()])
+        .assert()
+        .success();
     let text = String::from_utf8(filled.get_output().stdout.clone()).unwrap();
     assert_eq!(text.lines().filter(|line| line.contains("search")).count(), 23 * 22, "{text}");
     fs::write(&sheet, text).unwrap();
