@@ -1,7 +1,7 @@
 """Writes the vectors that the tests of the Rust crates compare with: `python make.py FOLDER`.
 
 The generators come from geometry.py, the orders of groups from SymPy, for our own tables (ours/move_tables.txt) as well;
-our own scrambles (ours/scrambles.txt) are carried out.
+our own scrambles (ours/scrambles.txt) and plans (ours/plans.txt) are carried out.
 Everything that is random is seeded, so a second run writes the same bytes.
 """
 
@@ -124,6 +124,56 @@ def orders(tables_by_origin):
     return "\n".join(lines) + "\n"
 
 
+def pieces_of(cube):
+    """For each kind of piece its places, and for each facelet the number of its place among them."""
+    places, number = {}, {}
+    for facelet, (place, _) in enumerate(cube.stickers):
+        kind = cube.kind(place)
+        if kind:
+            of_kind = places.setdefault(kind, [])
+            if place not in of_kind:
+                of_kind.append(place)
+            number[facelet] = of_kind.index(place)
+    return places, number
+
+
+def orbits(tables_by_origin):
+    """The text of orbits.txt: the order of the group by which all turns permute the pieces of each kind, told apart."""
+    lines = [
+        "# Source: SymPy (PermutationGroup.order), for the tables of generators.txt and of ours/, kinds by geometry.py.",
+        "# tables<TAB>size<TAB>kind of piece<TAB>how many pieces<TAB>order of the group of their permutations",
+    ]
+    for origin, tables in tables_by_origin.items():
+        for size in SIZES:
+            cube = Cube(size)
+            places, number = pieces_of(cube)
+            first = {}
+            for facelet, (place, _) in enumerate(cube.stickers):
+                first.setdefault(place, facelet)
+            for kind in sorted(places):
+                generators = []
+                for turn in held_generators(size):
+                    image = tables[size][turn].array_form
+                    generators.append(Permutation([number[image[first[place]]] for place in places[kind]]))
+                order = int(PermutationGroup(generators).order())
+                lines.append(f"{origin}\t{size}\t{kind}\t{len(places[kind])}\t{order}")
+    return "\n".join(lines) + "\n"
+
+
+def plans(text):
+    """The text of plans.txt: our own plans carried out after their scrambles, and the facelets that they end with."""
+    lines = [
+        "# Source: geometry.py applied by SymPy permutations to the scrambles and plans of ours/plans.txt.",
+        "# size<TAB>methods<TAB>facelets after scramble and plan, from the solved cube",
+    ]
+    cubes = {size: Cube(size) for size in SIZES}
+    for line in text.splitlines():
+        if line and not line.startswith("#"):
+            size, methods, scramble, plan = line.split("\t")
+            lines.append(f"{size}\t{methods}\t{cubes[int(size)].apply(scramble + ' ' + plan)}")
+    return "\n".join(lines) + "\n"
+
+
 def main():
     """Writes all files into the folder named on the command line."""
     folder = pathlib.Path(sys.argv[1])
@@ -136,6 +186,8 @@ def main():
         "parities.txt": parities(),
         "scrambles.txt": scrambles((HERE / "ours" / "scrambles.txt").read_text()),
         "orders.txt": orders(tables),
+        "orbits.txt": orbits(tables),
+        "plans.txt": plans((HERE / "ours" / "plans.txt").read_text()),
     }
     for name, text in written.items():
         (folder / name).write_text(text, newline="\n")

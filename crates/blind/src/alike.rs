@@ -11,6 +11,7 @@
 //! which the arrows that are left still hang together with where the walk has come (M. Fleury's rule, 1883, here for
 //! arrows: a walk over all of them remains as long as they hang together, since they are balanced at every point).
 
+use crate::method::Costs;
 use crate::step::{Role, Step};
 use cube::{Face, Perm, Sticker};
 
@@ -128,10 +129,14 @@ impl<'a> Arrows<'a> {
         .filter(move |&rank| self.leaves_a_walk(face, rank, part))
     }
 
-    /// The first place in the order that still holds a wrong colour.
-    fn first_left(&self) -> Option<u32> {
-        let all = self.from.iter().fold(0, |all, ranks| all | ranks);
-        (all != 0).then(|| all.trailing_zeros())
+    /// The places that still hold a wrong colour, the preferred first, by their ranks.
+    fn left(&self) -> impl Iterator<Item = u32> + use<> {
+        let mut all = self.from.iter().fold(0, |all, ranks| all | ranks);
+        std::iter::from_fn(move || {
+            let rank = (all != 0).then(|| all.trailing_zeros())?;
+            all &= all - 1;
+            Some(rank)
+        })
     }
 
     fn place(&self, rank: u32) -> Sticker {
@@ -144,11 +149,12 @@ impl<'a> Arrows<'a> {
         mut place: Sticker,
         colour: Face,
         part: Faces,
+        chooser: &mut Chooser<'_>,
         push: &mut impl FnMut(Step),
     ) -> Sticker {
         let mut face = colour.index();
         loop {
-            let Some(rank) = self.choices(face, part).next() else { return place };
+            let Some(rank) = chooser.of(self, self.choices(face, part)) else { return place };
             let target = self.place(rank);
             push(Step { target, place, role: Role::Follow });
             place = target;
@@ -157,18 +163,52 @@ impl<'a> Arrows<'a> {
     }
 }
 
-/// Memorises places until every face has its colour, with the fewest letters; among those by the order of preference.
-pub(crate) fn trace(seen: &Perm, buffer: Sticker, order: &[Sticker; 24], push: &mut impl FnMut(Step)) {
+/// How one of several places that do as well is chosen: the first in the order, or where costs are given, at the second letter of a
+/// pair the one that costs least together with the first. That is letter by letter, and not the least for the whole.
+struct Chooser<'a> {
+    costs: Option<&'a Costs>,
+    /// The first letter of the pair that has no second yet.
+    first: Option<Sticker>,
+}
+
+impl Chooser<'_> {
+    /// The rank that is taken of some, in the order of preference.
+    fn of(&mut self, arrows: &Arrows<'_>, mut ranks: impl Iterator<Item = u32>) -> Option<u32> {
+        let Some(costs) = self.costs else { return ranks.next() };
+        let rank = match self.first {
+            None => ranks.next(),
+            Some(first) => ranks.min_by_key(|&rank| costs.pair(first, arrows.place(rank))),
+        }?;
+        self.memorised(arrows.place(rank));
+        Some(rank)
+    }
+
+    fn memorised(&mut self, place: Sticker) {
+        self.first = if self.first.is_none() { Some(place) } else { None };
+    }
+}
+
+/// Memorises places until every face has its colour, with the fewest letters; among those by the order of preference, or by what
+/// pairs of letters cost.
+pub(crate) fn trace(
+    seen: &Perm,
+    buffer: Sticker,
+    order: &[Sticker; 24],
+    costs: Option<&Costs>,
+    push: &mut impl FnMut(Step),
+) {
+    let mut chooser = Chooser { costs, first: None };
     let mut arrows = Arrows::new(seen, buffer, order);
     let colour = seen.at(buffer).face();
     let part = arrows.part_of(buffer.face().index()) | arrows.part_of(colour.index());
-    arrows.follow(buffer, colour, part, push);
-    while let Some(rank) = arrows.first_left() {
+    arrows.follow(buffer, colour, part, &mut chooser, push);
+    while let Some(rank) = chooser.of(&arrows, arrows.left()) {
         let begin = arrows.place(rank);
         let part = arrows.part_of(begin.face().index());
         push(Step { target: begin, place: begin, role: Role::Break });
         arrows.take(begin.face().index(), rank);
-        let last = arrows.follow(begin, seen.at(begin).face(), part, push);
+        let last = arrows.follow(begin, seen.at(begin).face(), part, &mut chooser, push);
+        chooser.memorised(begin);
         push(Step { target: begin, place: last, role: Role::Close });
     }
 }

@@ -1,7 +1,8 @@
 //! Execution: a memo carried out letter by letter, and proven to solve.
 
 use crate::conventions::OrbitOrder;
-use crate::method::{Carrier, Group, Method};
+use crate::method::{Carrier, Group, Method, PairTurns, SliceLetter};
+use crate::usual::MethodName;
 use cube::{Claim, Count, NotProven, Orbit, State, Sticker, Turn, count, inverted, simplified};
 use thiserror::Error;
 
@@ -108,8 +109,8 @@ pub struct Solution {
     milliseconds: Option<u32>,
 }
 
-/// The actions that carry out given targets of each kind, in an order of kinds; the parity algorithm stands between the kinds
-/// when the first kind carried out has an odd number of letters, or where that was noted.
+/// The actions that carry out given targets of each kind, in an order of kinds; the parity algorithm stands after the kind that asks for
+/// it ([`Method::parity_after`]) when that has an odd number of letters, or where that was noted.
 ///
 /// # Errors
 /// [`ExecutionError`] for a kind without a swap or a target on the buffer's own piece.
@@ -120,13 +121,13 @@ pub(crate) fn actions(
     method: &Method,
 ) -> Result<Vec<Action>, ExecutionError> {
     let mut actions = Vec::new();
-    let mut parity = method.parity();
+    let after = method.parity_after(order);
     for orbit in order.all() {
         let Some((_, letters)) = targets.iter().find(|(other, _)| *other == orbit) else { continue };
         for group in method.groups(orbit, letters) {
             actions.extend(method.action(orbit, letters, group)?);
         }
-        if let Some(algorithm) = parity.take()
+        if let Some(algorithm) = method.parity().filter(|_| orbit == after)
             && noted.unwrap_or(letters.len() % 2 == 1)
         {
             actions.push(Action::Parity { turns: algorithm.flatten() });
@@ -140,6 +141,10 @@ impl Method {
     pub fn groups(&self, orbit: Orbit, letters: &[Sticker]) -> Vec<Group> {
         match (self.carrier(orbit), self.costs(orbit)) {
             (Some(Carrier::ThreeCycle(_)), Some(costs)) => costs.groups(letters).0,
+            (Some(Carrier::Inner(inner)), _) if inner.method() == MethodName::ThreeCycle => {
+                let pairs = (0..letters.len() / 2).map(|pair| Group::Pair(2 * pair));
+                pairs.chain((letters.len() % 2 == 1).then(|| Group::One(letters.len() - 1))).collect()
+            }
             _ => (0..letters.len()).map(Group::One).collect(),
         }
     }
@@ -186,6 +191,27 @@ impl Method {
                 let setup = swap.setups(target).first().ok_or(own_piece(target))?.turns();
                 let (setup, undo) = (setup.to_vec(), inverted(setup));
                 Ok(Some(Action::Letter { orbit, letter, target, setup, swap: swap.turns().to_vec(), undo }))
+            }
+            (&[target], Carrier::Inner(inner)) => {
+                // A single letter at the end has none after it that would undo what it leaves.
+                let alone = letter + 1 == letters.len() && letter % 2 == 0;
+                let made = if alone { inner.last(target) } else { inner.letter(target, letter % 2 == 1) };
+                if target == inner.buffer() {
+                    return Err(own_piece(target));
+                }
+                let SliceLetter { setup, swap } = made.ok_or(missing)?;
+                Ok(Some(Action::Letter { orbit, letter, target, undo: inverted(&setup), setup, swap }))
+            }
+            (&[first, second], Carrier::Inner(inner)) => {
+                let targets = [first, second];
+                if targets.contains(&inner.buffer()) {
+                    return Err(own_piece(inner.buffer()));
+                }
+                if first == second {
+                    return Ok(None);
+                }
+                let PairTurns { turns, found } = inner.pair(first, second).ok_or(missing)?;
+                Ok(Some(Action::Pair { orbit, letter, targets, turns, found }))
             }
             (&[first, second], Carrier::ThreeCycle(cycles)) => {
                 let targets = [first, second];

@@ -1,4 +1,5 @@
-//! How the puzzle is picked up: the hold that the conventions ask for, or on a 2x2 the one with the shortest memo.
+//! How the puzzle is picked up: the hold that the conventions ask for, or on even sizes the one with the shortest memo or with most
+//! centres right.
 
 use cube::{Orbit, Rotation, Size, State, Sticker};
 
@@ -11,6 +12,9 @@ pub enum HoldChoice {
     /// On even sizes, where no centre fixes it, the one of all 24 that leaves the shortest memo; ties by most pieces
     /// solved, then fewest cycle breaks, then fewest turns of the whole cube.
     Best,
+    /// On even sizes the one in which most centres are right already; ties as [`HoldChoice::Best`]. It is seen without tracing
+    /// (common practice, no source). Where there are no centres, as on a 2x2, the same as that.
+    MostCentres,
 }
 
 impl HoldChoice {

@@ -36,8 +36,8 @@ pub use least_time::cheapest_breaks;
 pub use letters::{LONGEST_LETTER, LONGEST_MEMO, Letters, LettersError, SEPARATORS, UnknownLetter, rows};
 pub use memo::{Memo, Tracing};
 pub use method::{
-    Carrier, Case, Costs, Cycles, Exchange, Group, Method, MethodError, Outfit, Parity, SliceLetter,
-    SliceSwap, letters_effect, letters_state, milliseconds,
+    Carrier, Case, Costs, Cycles, Exchange, Group, Inner, Method, MethodError, Outfit, PairTurns, Parity,
+    SliceLetter, SliceSwap, letters_effect, letters_state, milliseconds,
 };
 pub use nearest::nearest;
 pub use reason::{Chosen, End, Reason};

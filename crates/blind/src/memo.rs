@@ -4,7 +4,6 @@ use crate::conventions::{BreakChoice, Conventions, OrbitOrder, first_of_all};
 use crate::least_time::cheapest_breaks;
 use crate::method::{Costs, Exchange, Method, Parity};
 use crate::reason::Chosen;
-use crate::swap::Swap;
 use crate::trace::{Breaks, Trace};
 use cube::{NotProven, Orbit, OrbitMap, Perm, Size, State, Sticker};
 
@@ -31,8 +30,11 @@ pub struct Tracing {
 struct KindTracing {
     buffer: Sticker,
     breaks: Breaks,
-    /// The times of letters, where cycles are to begin so that the whole takes the least.
+    /// The times of letters, where cycles are to begin so that the whole takes the least. Of pieces that look alike also their
+    /// turns, where these are to be few.
     least: Option<Costs>,
+    /// Whether `least` counts turns.
+    by_turns: bool,
 }
 
 impl Tracing {
@@ -41,15 +43,18 @@ impl Tracing {
     pub fn new(conventions: &Conventions, method: Option<&Method>) -> Self {
         let kinds = OrbitMap::new(|orbit| {
             let kind = conventions.kind(orbit);
-            let by_setups = method.and_then(|method| method.swap(orbit)).map(Swap::costs);
+            let fewest = conventions.kind(orbit).breaks == BreakChoice::Fewest;
+            let by_setups = method.filter(|_| fewest).and_then(|method| method.setup_costs(orbit));
+            let by_turns = fewest && orbit.looks_alike();
             let least = match kind.breaks {
                 BreakChoice::Least => method.and_then(|method| method.costs(orbit)).cloned(),
+                BreakChoice::Fewest if by_turns => method.and_then(|method| method.turns_of_pairs(orbit)),
                 BreakChoice::First | BreakChoice::Fewest | BreakChoice::Preference(_) => None,
             };
-            KindTracing { buffer: kind.buffer, breaks: conventions.breaks(orbit, by_setups), least }
+            KindTracing { buffer: kind.buffer, breaks: conventions.breaks(orbit, by_setups), least, by_turns }
         });
         let exchange = method.and_then(|method| match method.parity_is() {
-            Parity::Exchange(exchange) => Some(*exchange),
+            Parity::Exchange { exchange, .. } => Some(*exchange),
             Parity::Nothing | Parity::Algorithm { .. } => None,
         });
         let corners_first = conventions.execution_order.is_before(Orbit::Corner, Orbit::Midge);
@@ -107,6 +112,7 @@ impl Tracing {
     pub fn chosen(&self, orbit: Orbit) -> Chosen {
         let kind = &self.kinds[orbit];
         match (&kind.least, &kind.breaks.cost) {
+            (Some(_), _) if kind.by_turns => Chosen::Fewest,
             (Some(_), _) => Chosen::Least,
             (None, Some(_)) if !orbit.looks_alike() => Chosen::Fewest,
             (None, _) => Chosen::First,
@@ -127,6 +133,10 @@ impl Tracing {
     /// [`NotProven`] when the letters do not solve the kind, which is a fault of the program.
     pub fn trace_as_seen(&self, orbit: Orbit, seen: &Perm, buffer: Sticker) -> Result<Trace, NotProven> {
         let kind = &self.kinds[orbit];
+        if orbit.looks_alike() {
+            let costs = kind.least.as_ref().filter(|_| buffer == kind.buffer);
+            return Trace::of_alike(orbit, seen, buffer, &kind.breaks.order, costs);
+        }
         match kind.least.as_ref().filter(|_| buffer == kind.buffer) {
             None => Trace::new(orbit, seen, buffer, &kind.breaks),
             Some(costs) => {

@@ -3,7 +3,7 @@
 
 use crate::conventions::{BreakChoice, Conventions};
 use crate::execution::{Action, ExecutionError, Solution, actions};
-use crate::holding::{Held, HoldChoice};
+use crate::holding::{Held, HoldChoice, solved_pieces};
 use crate::memo::{Memo, Tracing};
 use crate::method::{Method, MethodError, Outfit, letters_effect};
 use crate::reason::{Reason, reasons};
@@ -54,6 +54,9 @@ pub enum NoSolution {
     /// The conventions' methods do not fit together, or there is none for a kind.
     #[error(transparent)]
     Method(#[from] MethodError),
+    /// Centres stand behind other kinds in the order of execution, and a swap of these has turned them about on their faces.
+    #[error("centres are carried out before the swaps of other kinds turn them about")]
+    CentresLate,
     /// The method is fine, the memo was not carried out.
     #[error(transparent)]
     Execution(#[from] ExecutionError),
@@ -66,6 +69,8 @@ pub struct HoldOffer {
     pub held: Held,
     /// How many letters.
     pub letters: usize,
+    /// How many centres have the right colour already, the buffers' counted too.
+    pub centres: usize,
     /// How many pieces are right already, the buffers' not counted.
     pub solved: usize,
     /// How often a new cycle begins, pieces turned in their places not counted.
@@ -123,8 +128,8 @@ impl Solver {
 
     /// Picks a scrambled puzzle up.
     ///
-    /// [`HoldChoice::Best`] chooses among all 24 ways on sizes without fixed centres; on the others the centres decide, and it is
-    /// as [`HoldChoice::Conventions`].
+    /// [`HoldChoice::Best`] and [`HoldChoice::MostCentres`] choose among all 24 ways on sizes without fixed centres; on the others the
+    /// centres decide, and they are as [`HoldChoice::Conventions`].
     ///
     /// # Errors
     /// [`NotProven`], a fault of the program.
@@ -132,6 +137,11 @@ impl Solver {
         let best = match choice {
             HoldChoice::Conventions => None,
             HoldChoice::Best => self.offers(scrambled)?.into_iter().next().map(|offer| offer.held),
+            HoldChoice::MostCentres => {
+                // Of equals the first is taken, which has the shorter memo.
+                let most = self.offers(scrambled)?.into_iter().rev().max_by_key(|offer| offer.centres);
+                most.map(|offer| offer.held)
+            }
         };
         Ok(best.unwrap_or_else(|| Held::new(scrambled, self.conventions.holding)))
     }
@@ -155,6 +165,7 @@ impl Solver {
             let new = |cycle: &Cycle| !cycle.holds_buffer && cycle.pieces > 1;
             offers.push(HoldOffer {
                 letters: memo.letters(),
+                centres: solved_pieces(&held.state).iter().filter(|(orbit, _)| orbit.looks_alike()).count(),
                 solved: memo.parts().iter().map(|trace| trace.solved().len()).sum(),
                 breaks: memo.parts().iter().flat_map(Trace::cycles).filter(new).count(),
                 held,
@@ -214,7 +225,11 @@ impl Solver {
         let parity = actions.iter().any(|action| matches!(action, Action::Parity { .. }));
         let extra = if parity { method.parity_milliseconds() } else { 0 };
         let milliseconds = times.sum::<Option<u32>>().map(|sum| sum + extra);
-        Solution::new(state, actions, milliseconds).map_err(|error| ExecutionError::from(error).into())
+        Solution::new(state, actions, milliseconds).map_err(|error| {
+            let mut kinds = self.conventions.execution_order.of(self.size);
+            let late = kinds.find(|orbit| !orbit.looks_alike()).is_some() && kinds.any(Orbit::looks_alike);
+            if late { NoSolution::CentresLate } else { ExecutionError::from(error).into() }
+        })
     }
 
     /// Picks a scrambled puzzle up, traces it, and carries the letters out.

@@ -1,8 +1,9 @@
 //! Swaps: an algorithm that exchanges the buffer's piece with one other, and the set-up moves that bring every
 //! target there.
 
-use cube::{Algorithm, NotProven, Orbit, Rotation, Size, State, Sticker, Turn};
-use search::setup::{Setup, Setups, Wanted, setups, usual_turns};
+use crate::trace::is_right;
+use cube::{Algorithm, Block, NotProven, Orbit, Rotation, Size, Slice, State, Sticker, Turn};
+use search::setup::{Setup, Setups, Wanted, setups_where, usual_turns};
 use thiserror::Error;
 
 /// The longest set-up that is looked for. Three turns reach every target of the usual algorithms.
@@ -33,6 +34,9 @@ pub enum SwapError {
     /// It leaves the centres, and so the whole cube, turned.
     #[error("the algorithm leaves the cube turned")]
     TurnsTheCube,
+    /// It leaves centres of a kind on other faces.
+    #[error("the algorithm leaves {0}s on other faces")]
+    MovesCentres(Orbit),
     /// It claims to exchange the buffer with another sticker than it does.
     #[error("the algorithm exchanges the buffer with another sticker than the one named")]
     OtherTarget {
@@ -105,9 +109,15 @@ impl SwapEffect {
             return Err(SwapError::NotItsOwnInverse);
         }
         let target = perm.at(buffer);
-        let others = Orbit::of(size)
-            .iter()
-            .filter(|&&other| other != orbit)
+        let kinds = Orbit::of(size).iter();
+        // Centres that change places within their faces look as before, and nothing has to be kept from them.
+        if let Some(&moved) =
+            kinds.clone().find(|other| other.looks_alike() && !is_right(**other, effect.orbit(**other)))
+        {
+            return Err(SwapError::MovesCentres(moved));
+        }
+        let others = kinds
+            .filter(|&&other| other != orbit && !other.looks_alike())
             .flat_map(|&other| moved_pieces(&effect, other).into_iter().map(move |sticker| (other, sticker)))
             .collect();
         Ok(Self { orbit, algorithm, effect, buffer, target, others })
@@ -162,13 +172,25 @@ pub struct Swap {
     setups: Setups,
 }
 
+/// The turns that set-ups of a kind are made of. Where wings lie beside the edges, what turns more than a face or the middle layer
+/// only moves more of what is to stay.
+fn turns_for(size: Size, orbit: Orbit) -> Vec<Turn> {
+    let has_wings = Orbit::of(size).iter().any(|orbit| orbit.is_edge() && orbit.stickers_per_piece() == 1);
+    if !has_wings {
+        return usual_turns(size);
+    }
+    let slices = Slice::ALL.into_iter().flat_map(|slice| Turn::of(Block::Slice(slice)));
+    let slices = slices.filter(|turn| orbit == Orbit::Midge && turn.check(size).is_ok());
+    Turn::faces().chain(slices).collect()
+}
+
 impl Swap {
     /// Finds the set-up moves of a swap by search.
     ///
     /// # Errors
     /// [`NotProven`] when a set-up that was found does something else.
     pub fn new(effect: SwapEffect) -> Result<Self, NotProven> {
-        let turns = usual_turns(effect.size());
+        let turns = turns_for(effect.size(), effect.orbit);
         Self::with_turns(effect, &turns)
     }
 
@@ -177,6 +199,7 @@ impl Swap {
     /// # Errors
     /// [`NotProven`] when a set-up that was found does something else.
     pub fn with_turns(effect: SwapEffect, turns: &[Turn]) -> Result<Self, NotProven> {
+        let swap = effect.algorithm.flatten();
         let wanted = Wanted {
             size: effect.size(),
             orbit: effect.orbit,
@@ -184,8 +207,16 @@ impl Swap {
             leave: &effect.left_alone(),
             turns,
         };
-        let setups = setups(&wanted, LONGEST_SETUP)?;
-        Ok(Self { turns: effect.algorithm.flatten(), effect, setups })
+        let has_centres = Orbit::of(effect.size()).iter().any(|orbit| orbit.looks_alike());
+        // A set-up may bring centres of other faces to where the algorithm moves some about.
+        let leaves_centres = |setup: &[Turn]| {
+            let turns = [setup, swap.as_slice(), &cube::inverted(setup)].concat();
+            let state = State::solved(effect.size()).after(&turns);
+            let centres = Orbit::of(effect.size()).iter().filter(|orbit| orbit.looks_alike());
+            centres.into_iter().all(|&orbit| is_right(orbit, state.orbit(orbit)))
+        };
+        let setups = setups_where(&wanted, LONGEST_SETUP, &|setup| !has_centres || leaves_centres(setup))?;
+        Ok(Self { turns: swap, effect, setups })
     }
 
     /// What it does.

@@ -1,6 +1,7 @@
 //! The trace: from the buffer to the place where its piece belongs, and on, until every piece has been met.
 
 use crate::alike;
+use crate::method::Costs;
 use crate::step::{Role, Step};
 use cube::{Claim, NotProven, Orbit, Perm, Piece, Sticker};
 
@@ -10,7 +11,7 @@ pub struct Breaks {
     /// Stickers in the order in which they are tried; the first one whose piece is still unsolved begins the cycle.
     pub order: [Sticker; 24],
     /// What memorising a sticker costs; if given, each cycle begins where its letters together cost least, and
-    /// `order` decides only among equals and which cycle comes first. Pieces that look alike go by `order` alone.
+    /// `order` decides only among equals and which cycle comes first. Pieces that look alike go by `order` here.
     pub cost: Option<[u32; 24]>,
 }
 
@@ -126,12 +127,27 @@ impl Trace {
     /// # Errors
     /// [`NotProven`] when exchanging the pieces by the letters does not solve them, which is a fault of the program.
     pub fn new(orbit: Orbit, seen: &Perm, buffer: Sticker, breaks: &Breaks) -> Result<Self, NotProven> {
-        let mut trace = Self { orbit, buffer, seen: *seen, steps: [Step::NONE; MOST], length: 0 };
         if orbit.looks_alike() {
-            alike::trace(seen, buffer, &breaks.order, &mut |step| trace.push(step));
-        } else {
-            trace.walk(breaks);
+            return Self::of_alike(orbit, seen, buffer, &breaks.order, None);
         }
+        let mut trace = Self { orbit, buffer, seen: *seen, steps: [Step::NONE; MOST], length: 0 };
+        trace.walk(breaks);
+        trace.proven()
+    }
+
+    /// Traces pieces that look alike, with what pairs of letters cost where that chooses among places that do as well.
+    ///
+    /// # Errors
+    /// As [`Trace::new`].
+    pub(crate) fn of_alike(
+        orbit: Orbit,
+        seen: &Perm,
+        buffer: Sticker,
+        order: &[Sticker; 24],
+        costs: Option<&Costs>,
+    ) -> Result<Self, NotProven> {
+        let mut trace = Self { orbit, buffer, seen: *seen, steps: [Step::NONE; MOST], length: 0 };
+        alike::trace(seen, buffer, order, costs, &mut |step| trace.push(step));
         trace.proven()
     }
 

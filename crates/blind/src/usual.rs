@@ -3,7 +3,7 @@
 //!
 //! Source of the algorithms: common practice, no source.
 
-use cube::{Algorithm, Orbit, ParseError, Size, Sticker};
+use cube::{Algorithm, Layer, Orbit, ParseError, Size, Sticker};
 
 /// The methods there are, named for what they do.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -11,7 +11,7 @@ pub enum MethodName {
     /// One swap a letter.
     #[default]
     OneSwap,
-    /// Half turns of the middle slice, for edges.
+    /// Half turns of one layer between the faces: the middle slice for edges, an inner layer for wings and centres.
     SliceSwap,
     /// An algorithm for two letters.
     ThreeCycle,
@@ -20,6 +20,22 @@ pub enum MethodName {
 impl MethodName {
     /// All methods.
     pub const ALL: [Self; 3] = [Self::OneSwap, Self::SliceSwap, Self::ThreeCycle];
+
+    /// Whether it can carry out a kind. No layer between the faces has corners.
+    pub const fn carries_out(self, orbit: Orbit) -> bool {
+        match (self, orbit) {
+            (Self::SliceSwap, Orbit::Corner) => false,
+            (
+                Self::OneSwap | Self::SliceSwap | Self::ThreeCycle,
+                Orbit::Corner
+                | Orbit::Midge
+                | Orbit::Wing { .. }
+                | Orbit::XCentre { .. }
+                | Orbit::TCentre { .. }
+                | Orbit::Oblique(_),
+            ) => true,
+        }
+    }
 
     /// Its name in files.
     pub const fn name(self) -> &'static str {
@@ -67,6 +83,11 @@ const SLICE_SWAP_EDGE: Written = ("M2", "DF", "UB");
 const THREE_CYCLE_CORNER: Written = ("R U R' F' R U R' U' R' F R2 U' R' U'", "UFR", "UBR");
 const THREE_CYCLE_EDGE: Written = ("R U R' F' R U R' U' R' F R2 U' R' U'", "UF", "UR");
 
+/// Two wings exchange places; besides, centres change places within their faces, which nobody can see once they are solved.
+const SWAP_WINGS: Written = ("2R U2 2R U2 F2 2R F2 2L' U2 2L U2 2R2", "UBl", "FUl");
+/// The same for the wings of the third layer.
+const SWAP_WINGS_3: Written = ("3R U2 3R U2 F2 3R F2 3L' U2 3L U2 3R2", "UB3l", "FU3l");
+
 /// Targets in the slice, at the first letter of a pair. At the second letter the slice is half-turned, so that UF and DB
 /// have changed places; the method computes that.
 const IN_THE_SLICE: [(&str, &str); 4] = [
@@ -96,15 +117,22 @@ const fn written(method: MethodName, orbit: Orbit) -> Option<Written> {
         (MethodName::SliceSwap, Orbit::Midge) => Some(SLICE_SWAP_EDGE),
         (MethodName::ThreeCycle, Orbit::Corner) => Some(THREE_CYCLE_CORNER),
         (MethodName::ThreeCycle, Orbit::Midge) => Some(THREE_CYCLE_EDGE),
+        (MethodName::OneSwap | MethodName::SliceSwap | MethodName::ThreeCycle, Orbit::Wing { layer }) => {
+            Some(match layer {
+                Layer::Second => SWAP_WINGS,
+                Layer::Third => SWAP_WINGS_3,
+            })
+        }
         (MethodName::SliceSwap, Orbit::Corner)
         | (
             MethodName::OneSwap | MethodName::SliceSwap | MethodName::ThreeCycle,
-            Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_),
+            Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_),
         ) => None,
     }
 }
 
-/// The usual swap of a method for a kind, if the method has one for it.
+/// The usual swap of a method for a kind, if the method has one for it. Of wings it is what carries out a last letter in every
+/// method; centres need none, what they are carried out by is found by search.
 ///
 /// ```
 /// use blind::{MethodName, usual};
@@ -146,16 +174,18 @@ mod tests {
     #[test]
     fn swaps_exchange_what_they_claim() {
         for method in MethodName::ALL {
-            for orbit in [Orbit::Corner, Orbit::Midge] {
+            for orbit in Orbit::ALL {
                 let Some(usual) = usual(method, orbit) else { continue };
                 assert_eq!(
                     written(method, orbit).map(|(text, ..)| text),
                     Some(&*usual.algorithm.to_string())
                 );
-                if method == MethodName::SliceSwap {
+                if (method, orbit) == (MethodName::SliceSwap, Orbit::Midge) {
                     continue;
                 }
-                let on = usual.algorithm.on(Size::THREE).expect("face turns");
+                let size =
+                    Size::ALL.into_iter().find(|size| Orbit::of(*size).contains(&orbit)).expect("a size");
+                let on = usual.algorithm.on(size.max(Size::THREE)).expect("turns of the size");
                 let effect = SwapEffect::of(on, orbit, usual.buffer).expect("a swap");
                 assert_eq!(effect.target(), usual.target, "{method:?} {orbit}");
             }

@@ -190,7 +190,9 @@ fn exchanging_two_edges_makes_the_edges_even() {
             "[method]\ncorner = \"three-cycle\"\nedge = \"three-cycle\"\n[parity]\nby = \"exchange\"\n[memo]\nexecution = [{order}]"
         );
         let solver = able(Size::THREE, conventions(&text));
-        let Parity::Exchange(exchange) = solver.method().unwrap().parity_is() else { panic!("{text}") };
+        let Parity::Exchange { exchange, .. } = solver.method().unwrap().parity_is() else {
+            panic!("{text}")
+        };
         assert_eq!(exchange.edges, [edge("UR"), edge("UF")]);
         let mut odd = 0;
         for _ in 0..100 {

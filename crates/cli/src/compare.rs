@@ -126,7 +126,7 @@ fn conventions_of(
     }
     // With an algorithm for parity the half-turned slice has to be put right before the corners.
     if edges == MethodName::SliceSwap {
-        conventions.execution_order = OrbitOrder::new(&[Orbit::Midge, Orbit::Corner]);
+        conventions.execution_order = OrbitOrder::of_execution(&[Orbit::Midge, Orbit::Corner]);
     }
     for word in words {
         if word == "exchange" {

@@ -79,26 +79,23 @@ fn show(session: &Session, puzzle: &str, toml: bool, json: bool) -> Result<ExitC
             ("kinds", voice.kinds(orbit).into()),
             ("buffer", voice.lettered(orbit, kind.buffer, &kind.letters).into()),
             ("breaks", breaks.into()),
+            ("method", kind.method.name().into()),
         ];
         let line = if let Some(algorithm) = &kind.algorithm {
-            blanks
-                .extend([("method", kind.method.name().into()), ("algorithm", algorithm.to_string().into())]);
+            blanks.push(("algorithm", algorithm.to_string().into()));
             voice.say("conventions-kind", &blanks)
         } else {
-            voice.say("conventions-kind-traced", &blanks)
+            voice.say("conventions-kind-searched", &blanks)
         };
         writeln!(out, "{line}")?;
     }
     let order =
         |order: &OrbitOrder| order.of(size).map(|orbit| voice.kinds(orbit)).collect::<Vec<_>>().join(", ");
     let memo = ("memo", order(&conventions.memo_order).into());
-    let line = if Orbit::of(size).iter().all(|&orbit| conventions.kind(orbit).algorithm.is_some()) {
-        let parity = conventions.parity_algorithm.to_string();
-        writeln!(out, "{}", voice.say("conventions-parity", &[("algorithm", parity.into())]))?;
-        voice.say("conventions-order", &[memo, ("execution", order(&conventions.execution_order).into())])
-    } else {
-        voice.say("conventions-memo-order", &[memo])
-    };
+    let parity = conventions.parity_algorithm.to_string();
+    writeln!(out, "{}", voice.say("conventions-parity", &[("algorithm", parity.into())]))?;
+    let execution = ("execution", order(&conventions.execution_order).into());
+    let line = voice.say("conventions-order", &[memo, execution]);
     writeln!(out, "{line}")?;
     Ok(ExitCode::SUCCESS)
 }

@@ -249,6 +249,7 @@ impl From<Hold> for HoldChoice {
         match hold {
             Hold::Conventions => Self::Conventions,
             Hold::Best => Self::Best,
+            Hold::MostCentres => Self::MostCentres,
         }
     }
 }

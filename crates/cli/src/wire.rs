@@ -12,6 +12,45 @@ pub const VERSION: u32 = 1;
 /// the solution may be missing.
 pub const TRACE_VERSION: u32 = 2;
 
+/// All ways to pick up a puzzle without fixed centres, best first.
+#[derive(Debug, Serialize)]
+pub struct AllHolds {
+    /// The version of the output.
+    pub version: u32,
+    /// The size of the puzzle.
+    pub puzzle: u8,
+    /// The ways.
+    pub holdings: Vec<Offer>,
+}
+
+/// A way to pick the puzzle up.
+#[derive(Debug, Serialize)]
+pub struct Offer {
+    /// From the hold in which it was scrambled.
+    pub rotation: String,
+    /// The scrambling hold's colour that comes up.
+    pub up: String,
+    /// The one that comes to the front.
+    pub front: String,
+    /// Centres that are right already.
+    pub centres: usize,
+    /// Pieces that are right already, the buffers' not counted.
+    pub solved: usize,
+    /// Letters of the whole memo.
+    pub letters: usize,
+    /// Letters of each kind, in the order of the memo.
+    pub kinds: Vec<OfferedKind>,
+}
+
+/// Letters of a kind.
+#[derive(Debug, Serialize)]
+pub struct OfferedKind {
+    /// The kind.
+    pub kind: String,
+    /// How many.
+    pub letters: usize,
+}
+
 /// What `trace --json` prints.
 #[derive(Debug, Serialize)]
 pub struct Trace {

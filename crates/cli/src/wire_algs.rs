@@ -7,7 +7,7 @@ use serde::Serialize;
 pub struct Found {
     /// 1.
     pub version: u32,
-    /// `corner` or `edge`.
+    /// `corner`, `edge`, `wing`, `x-centre` and so on.
     pub kind: &'static str,
     /// `three-cycle`, `twist`, `flip`, `exchange` or `last-target`.
     pub effect: &'static str,
@@ -20,7 +20,7 @@ pub struct Found {
     /// Further stickers of the effect, as the edges of an exchange.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub further: Vec<String>,
-    /// The least length in the metric; null when there is none up to `searched`.
+    /// The least length in the metric, or of wings and centres the least that is known; null when there is none up to `searched`.
     pub shortest: Option<usize>,
     /// Whether all sequences shorter were searched.
     pub proven: bool,

@@ -372,3 +372,43 @@ fn ones_own_costs_hold_wherever_conventions_name_them() {
     fs::write(folder.path().join("costs.toml"), "[seconds]\nstarting = 1.0\n").unwrap();
     hoodwink().args(["trace", "R U F", "--conventions", file]).assert().code(2).stderr(contains("starting"));
 }
+
+/// Wings and centres: the shortest three-cycles, a sheet that is filled, and one that is accounted for.
+#[test]
+fn three_cycles_of_wings_and_centres_are_found_and_sheets_of_them_filled() {
+    let found = json(&[
+        "algs",
+        "find",
+        "--json",
+        "--quiet",
+        "--puzzle",
+        "4",
+        "--kind",
+        "wing",
+        "--longest",
+        "4",
+        "B D",
+        "--buffer",
+        "UFr",
+        "--moves",
+        "U,R,2L",
+    ]);
+    assert_eq!((found["kind"].as_str(), found["searched"].as_u64()), (Some("wing"), Some(4)));
+    refused(&["algs", "find", "--puzzle", "4", "--kind", "wing", "--longest", "12", "B D"], "up to 8 turns");
+    refused(
+        &["algs", "find", "--puzzle", "4", "--kind", "wing", "--metric", "half", "B D"],
+        "every turn counts one",
+    );
+    let folder = tempfile::tempdir().unwrap();
+    let sheet = folder.path().join("wings.csv");
+    fs::write(&sheet, "pair,algorithm\n").unwrap();
+    let filled = hoodwink()
+        .args(["algs", "fill", "--kind", "wing", "--buffer", "URb", sheet.to_str().unwrap()])
+        .assert()
+        .success();
+    let text = String::from_utf8(filled.get_output().stdout.clone()).unwrap();
+    assert_eq!(text.lines().filter(|line| line.contains("search")).count(), 23 * 22, "{text}");
+    fs::write(&sheet, text).unwrap();
+    let checked = json(&["algs", "check", "--json", sheet.to_str().unwrap()]);
+    assert_eq!(checked["right"].as_u64(), Some(23 * 22));
+}

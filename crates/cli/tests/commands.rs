@@ -105,8 +105,8 @@ fn conventions_are_shown_and_checked() {
         .args(["conventions", "show", "--puzzle", "4"])
         .assert()
         .success()
-        .stdout(contains("wings: buffer URb (B); memo only"))
-        .stdout(contains("Memorised in the order x-centres, wings, corners."))
+        .stdout(contains("wings: buffer URb (B), method three-cycle"))
+        .stdout(contains("carried out in the order x-centres, wings, corners."))
         .stdout(contains("edges").not());
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("mine.toml");

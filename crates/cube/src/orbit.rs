@@ -351,14 +351,29 @@ impl Orbit {
         self.names().get(sticker.index()).map_or("", |names| names.name.as_str())
     }
 
-    /// The sticker with a name; the letters after the first may come in any order. Full-width signs are read as plain ones.
+    /// The sticker with a name; the letters after the first may come in any order. Full-width signs are read as plain ones. A wing is
+    /// named by either of its two stickers.
     ///
     /// ```
-    /// use cube::Orbit;
+    /// use cube::{Layer, Orbit};
     /// assert_eq!(Orbit::Corner.sticker("URF"), Orbit::Corner.sticker("UFR"));
     /// assert_eq!(Orbit::Midge.sticker("UFR"), None);
+    /// let wing = Orbit::Wing { layer: Layer::Second };
+    /// assert_eq!(wing.sticker("FUr"), wing.sticker("UFr"));
     /// ```
     pub fn sticker(self, name: &str) -> Option<Sticker> {
+        self.sticker_named(name).or_else(|| {
+            // The second colour of a wing: its own face and the other one exchanged.
+            let Self::Wing { .. } = self else { return None };
+            let mut signs: Vec<char> = name.chars().map(crate::signs::plain_sign).collect();
+            Face::from_letter(*signs.first()?)?;
+            let other = signs.iter().skip(1).position(|&sign| Face::from_letter(sign).is_some())? + 1;
+            signs.swap(0, other);
+            self.sticker_named(&signs.into_iter().collect::<String>())
+        })
+    }
+
+    fn sticker_named(self, name: &str) -> Option<Sticker> {
         let mut letters = name.chars().map(crate::signs::plain_sign).peekable();
         let first = letters.next()?;
         let mut parts = Vec::new();
@@ -446,6 +461,22 @@ impl Orbit {
     /// All stickers of the piece, clockwise from this one.
     pub fn stickers_from(self, sticker: Sticker) -> impl Iterator<Item = Sticker> {
         (0..self.stickers_per_piece()).map(move |steps| self.turned(sticker, steps))
+    }
+
+    /// Of a wing, the wing that lies on the same edge of the cube; any other piece itself. A wing has one sticker left of the middle of its
+    /// edge, seen with the edge at the top of its face, by which it is named, and one on the other face, right of the middle: that
+    /// stands where the other wing's left one would, had the edge been turned over.
+    ///
+    /// ```
+    /// use cube::{Layer, Orbit};
+    /// let wing = Orbit::Wing { layer: Layer::Second };
+    /// assert_eq!(wing.name(wing.across(wing.sticker("UFr").unwrap())), "FUl");
+    /// ```
+    #[must_use]
+    pub fn across(self, sticker: Sticker) -> Sticker {
+        let Self::Wing { .. } = self else { return sticker };
+        let &[own, other] = self.faces(sticker) else { return sticker };
+        Sticker::all().find(|&wing| self.faces(wing) == [other, own]).unwrap_or(sticker)
     }
 
     /// The faces that the piece of a sticker shows: the sticker's own, then the others in the order U D F B R L.

@@ -1,6 +1,6 @@
 //! Conventions files: whatever is written in one, the answer is conventions or a mistake with its place.
 
-use blind::{Conventions, Letters, OrbitOrder};
+use blind::{Conventions, Letters, OrbitOrder, kind_name, kind_named};
 use cube::{LowerCase, Orbit, Sticker};
 use formats::DocumentError;
 use formats::conventions::{Problem, from_json, read, to_json, write};
@@ -84,10 +84,19 @@ execution = ["edge", "corner"]
 #[test]
 fn samples_of_every_version_read() {
     let oldest = read(include_str!("../samples/conventions/v0.toml")).unwrap();
-    let newest = read(include_str!("../samples/conventions/v1.toml")).unwrap();
+    let first = read(include_str!("../samples/conventions/v1.toml")).unwrap();
     let inside = from_json(include_str!("../samples/conventions/v1.json")).unwrap();
-    assert_eq!(oldest, newest);
-    assert_eq!(newest, inside);
+    assert_eq!(oldest, first);
+    assert_eq!(first, inside);
+    let mut newest = read(include_str!("../samples/conventions/v2.toml")).unwrap();
+    assert_eq!(newest, from_json(include_str!("../samples/conventions/v2.json")).unwrap());
+    // What version 2 says besides.
+    for orbit in Orbit::ALL.into_iter().filter(|orbit| orbit.stickers_per_piece() == 1) {
+        let (kind, usual) = (newest.kind(orbit).clone(), first.kind(orbit).clone());
+        assert_ne!(kind, usual, "{orbit}");
+        *newest.kind_mut(orbit) = usual;
+    }
+    assert_eq!(newest, first);
     // They are not the usual ones, in any key that a file of version 0 has.
     assert_ne!(newest, Conventions::default());
     assert_eq!(newest.colour_held(cube::Face::F).name, "pink");
@@ -95,11 +104,11 @@ fn samples_of_every_version_read() {
 
 #[test]
 fn a_newer_version_is_refused_with_its_place() {
-    let error = read("# mine\nversion = 2\n[new]\nkey = 1\n").unwrap_err();
+    let error = read("# mine\nversion = 3\n[new]\nkey = 1\n").unwrap_err();
     assert_eq!(error.line, 2, "{error}");
     let newer = |problem: &Problem| matches!(problem, Problem::Document(DocumentError::NewerVersion { .. }));
     assert!(newer(&error.problem), "{error}");
-    let inside = to_json(&Conventions::default()).replace("\"version\":1", "\"version\":2");
+    let inside = to_json(&Conventions::default()).replace("\"version\":2", "\"version\":3");
     assert!(newer(&from_json(&inside).unwrap_err().problem));
     let other = to_json(&Conventions::default()).replace("\"conventions\"", "\"sheet\"");
     assert!(matches!(
@@ -123,4 +132,33 @@ fn every_kind_and_letters_of_several_signs_are_written_and_read() {
     conventions.lower_case = LowerCase::Inner;
     assert_eq!(read(&write(&conventions)).unwrap(), conventions);
     assert_eq!(from_json(&to_json(&conventions)).unwrap(), conventions);
+}
+
+/// Until version 1 nothing but corners and edges was carried out: where the other kinds stood in the order was no wish of anybody's.
+#[test]
+fn an_order_of_an_older_version_says_nothing_of_other_kinds() {
+    let text = "version = 1\n[memo]\nexecution = [\"edge\", \"corner\", \"x-centre\", \"wing\"]\n";
+    let older = read(text).unwrap().execution_order;
+    assert_eq!(older, OrbitOrder::of_execution(&[Orbit::Midge, Orbit::Corner]));
+    let newer = read(&text.replace("= 1", "= 2")).unwrap().execution_order;
+    let last: Vec<&str> = newer.all().skip(6).map(kind_name).collect();
+    assert_eq!(last, ["edge", "corner", "x-centre", "wing"]);
+}
+
+#[test]
+fn a_wing_is_named_by_either_of_its_stickers() {
+    let wing = kind_named("wing").unwrap();
+    let left = read("").unwrap();
+    let right = read("[named-by]\nwing = \"right\"\n").unwrap();
+    let of = |conventions: &Conventions, name: &str| {
+        let kind = conventions.kind(wing);
+        kind.letters.of(wing.sticker(name).unwrap()).to_owned()
+    };
+    // B is on U, at the side of R: of the two there the left one is nearer to B.
+    assert_eq!((of(&left, "URb"), of(&right, "URf")), ("B".to_owned(), "B".to_owned()));
+    assert_eq!(of(&right, "URf"), of(&right, "RUf"));
+    assert_eq!(read(&write(&right)).unwrap(), right);
+    let rows = "[named-by]\nwing = \"right\"\n[letters.wing]\nU = \"abcd\"\nL = \"efgh\"\nF = \"ijkl\"\nR = \"mnop\"\nB = \"qrst\"\nD = \"uvwx\"\n";
+    assert_eq!(of(&read(rows).unwrap(), "URf"), "b");
+    assert!(read("[named-by]\ncorner = \"right\"\n").is_err());
 }

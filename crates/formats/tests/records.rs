@@ -3,7 +3,7 @@
 use formats::records::{VERSION, in_letter_order, migrated};
 use formats::{Document, DocumentError, conventions};
 use proptest::prelude::*;
-use serde_json::Value;
+use serde_json::{Map, Value};
 
 /// The samples of each record, oldest first; they must read for ever.
 const SAMPLES: [(Document, [&str; 2]); 3] = [
@@ -19,13 +19,26 @@ fn json(text: &str) -> Value {
     serde_json::from_str(text).unwrap()
 }
 
+/// The same with conventions that stand in it as they are written now: these have a version of their own.
+fn settled(value: Value) -> Value {
+    match value {
+        Value::Object(object) => {
+            object.into_iter().map(|(key, value)| (key, settled(value))).collect::<Map<_, _>>().into()
+        }
+        Value::Array(list) => list.into_iter().map(settled).collect(),
+        Value::String(text) => conventions::from_json(&text)
+            .map_or(Value::String(text), |read| conventions::to_json(&read).into()),
+        other => other,
+    }
+}
+
 #[test]
 fn samples_of_every_version_become_the_newest() {
     for (record, samples) in SAMPLES {
         assert_eq!(samples.len(), VERSION.0 as usize + 1);
-        let newest = json(samples[samples.len() - 1]);
+        let newest = settled(json(samples[samples.len() - 1]));
         for sample in samples {
-            assert_eq!(json(&migrated(record, sample).unwrap()), newest, "{record}");
+            assert_eq!(settled(json(&migrated(record, sample).unwrap())), newest, "{record}");
         }
     }
 }

@@ -2,14 +2,16 @@
 //!
 //! `S A S'` does to the pieces that `S` brings what `A` does. So from the three-cycles `[R U R', D]` and their mirror
 //! images every three-cycle of corners is a few set-up moves away, and it is already written as people understand
-//! it. All cases are reached by one search from the bases outwards (E. W. Dijkstra, "A Note on Two Problems in Connexion
-//! with Graphs", 1959). These are not the shortest algorithms; for those see [`crate::cycle`].
+//! it. Only the cases that are asked for are searched, each outwards until no base can be reached with less (E. W. Dijkstra, "A
+//! Note on Two Problems in Connexion with Graphs", 1959). These are not the shortest algorithms; for those see [`crate::cycle`].
 
+use crate::commutators::{commutators, layers};
 use crate::ease::alone;
-use cube::{Algorithm, Amount, Axis, Block, Orbit, Rotation, Size, Slice, State, Sticker, Turn};
-use rustc_hash::FxHashMap;
+use cube::{Algorithm, Axis, Block, Orbit, OrbitMap, Rotation, Size, Slice, State, Sticker, Turn};
+use rustc_hash::{FxHashMap, FxHashSet};
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
+use std::sync::{OnceLock, PoisonError, RwLock};
 
 /// What the algorithms do.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
@@ -29,30 +31,48 @@ type Key = [u8; 4];
 
 const UNUSED: u8 = u8::MAX;
 
-/// How a case was reached.
-#[derive(Clone, Copy)]
-enum Step {
-    /// By a base.
-    Base(u32),
-    /// By one more set-up move before another case.
-    Turn(Turn, Key),
+/// A base for the cube held so, perhaps backwards, and what it costs.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+struct Base {
+    cost: u32,
+    number: u32,
+    held: Rotation,
+    backwards: bool,
 }
 
-/// An algorithm for each case of a sort.
+/// An algorithm for each case of a sort, found when it is asked for.
 ///
 /// ```
 /// use cube::{Orbit, Size, State};
 /// use search::conjugate::{Conjugates, Sort};
 /// let cycles = Conjugates::new(Size::THREE, Sort::ThreeCycle(Orbit::Corner));
 /// // All of them: 8 · 7 · 6 / 3 ways to choose three corners in a ring, each with 3 · 3 ways to turn them.
-/// assert_eq!(cycles.len(), 8 * 7 * 6 / 3 * 9);
+/// assert_eq!(cycles.count(), 8 * 7 * 6 / 3 * 9);
 /// ```
 pub struct Conjugates {
     size: Size,
     sort: Sort,
-    bases: Vec<Algorithm>,
-    found: FxHashMap<Key, (u32, Step)>,
+    written: Vec<Algorithm>,
+    bases: FxHashMap<Key, Base>,
+    set_ups: Vec<SetUp>,
+    /// What the cheapest base costs.
+    least: u32,
+    /// What was found for cases that were asked for.
+    kept: RwLock<FxHashMap<Key, Found>>,
 }
+
+/// The set-up moves of a case and the base after them; none where none leads there.
+type Found = Option<(Vec<Turn>, Base)>;
+
+/// A set-up move with its undoing as a state, and what it costs to make and to undo.
+struct SetUp {
+    turn: Turn,
+    undone: State,
+    cost: u32,
+}
+
+/// How a case is come to in a search: what it costs so far, and the set-up move that was last and the case before it.
+type Way = (u32, Option<(Turn, Key)>);
 
 /// The bases of each sort, for a cube in one position; mirrors, rotations and inverses are added. Common practice, no
 /// source; what each does is computed, and what is no base is passed over.
@@ -71,13 +91,17 @@ fn written(sort: Sort) -> Vec<String> {
                 }
             }
         }
-        Sort::ThreeCycle(_) => {
+        Sort::ThreeCycle(Orbit::Corner) => {
             for b in amounts {
                 for c in amounts {
                     texts.push(format!("[R U{b} R', D{c}]"));
                 }
             }
         }
+        // Those of wings and centres are found by search.
+        Sort::ThreeCycle(
+            Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_),
+        ) => {}
         Sort::TwistPair => {
             texts.push("R U R' U R U2 R' L' U' L U' L' U2 L".to_owned());
             texts.extend(amounts.map(|b| format!("[R' D R D' R' D R, U{b}]")));
@@ -100,62 +124,94 @@ fn written(sort: Sort) -> Vec<String> {
     texts
 }
 
-/// The algorithms that the bases give in all 48 positions and backwards.
-fn bases(size: Size, sort: Sort) -> Vec<Algorithm> {
-    let mut all = Vec::new();
-    for algorithm in written(sort).iter().filter_map(|text| Algorithm::parse(text, size).ok()) {
-        for rotation in Rotation::all() {
-            let turned = algorithm.rotated(rotation);
-            for seen in [turned.mirrored(Axis::X), turned] {
-                all.push(seen.inverse());
-                all.push(seen);
-            }
-        }
+/// Algorithms for a cube in one position and what each does; those that are no case of the sort are passed over.
+fn in_one_position(size: Size, sort: Sort) -> Vec<(Algorithm, Key)> {
+    if let Sort::ThreeCycle(orbit) = sort
+        && orbit.stickers_per_piece() == 1
+    {
+        let found = commutators(size, orbit).into_iter();
+        return found
+            .filter_map(|found| {
+                let [a, b, c] = found.ring.map(|sticker| sticker.index() as u8);
+                Some((found.algorithm(size)?, canonical(sort, [a, b, c, UNUSED])))
+            })
+            .collect();
     }
-    all
+    written(sort)
+        .iter()
+        .filter_map(|text| Algorithm::parse(text, size).ok())
+        .flat_map(|algorithm| [algorithm.mirrored(Axis::X), algorithm])
+        .filter_map(|algorithm| {
+            let key = key(sort, &State::solved(size).after(&algorithm.flatten()))?;
+            Some((algorithm, key))
+        })
+        .collect()
 }
 
-fn cost(turn: Turn) -> u32 {
-    alone(turn)
+/// The turns that set-ups are made of.
+fn set_ups(size: Size, sort: Sort) -> Vec<Turn> {
+    match sort {
+        Sort::ThreeCycle(Orbit::Corner) | Sort::TwistPair | Sort::FlipPair | Sort::TwoSwaps => {
+            Turn::faces().collect()
+        }
+        Sort::ThreeCycle(Orbit::Midge) => {
+            let slices = Slice::ALL.into_iter().flat_map(|slice| Turn::of(Block::Slice(slice)));
+            Turn::faces().chain(slices.filter(|_| size.is_odd())).collect()
+        }
+        Sort::ThreeCycle(
+            orbit @ (Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_)),
+        ) => layers(size, orbit),
+    }
 }
 
 impl Conjugates {
-    /// Finds an algorithm for every case of a sort that the size has.
+    /// The three-cycles of a kind on a size, made once and kept.
+    ///
+    /// ```
+    /// use cube::{Orbit, Size};
+    /// use search::conjugate::Conjugates;
+    /// let four = Size::new(4).unwrap();
+    /// // Of 24 wings, each in one way only: 24 · 23 · 22 / 3.
+    /// assert_eq!(Conjugates::three_cycles(four, Orbit::of(four)[1]).count(), 4048);
+    /// ```
+    pub fn three_cycles(size: Size, orbit: Orbit) -> &'static Self {
+        static KEPT: [OnceLock<OrbitMap<OnceLock<Conjugates>>>; Size::ALL.len()] =
+            [const { OnceLock::new() }; Size::ALL.len()];
+        let place = Size::ALL.iter().position(|&other| other == size).unwrap_or(0);
+        let of_size = KEPT[place].get_or_init(|| OrbitMap::new(|_| OnceLock::new()));
+        of_size[orbit].get_or_init(|| Self::new(size, Sort::ThreeCycle(orbit)))
+    }
+
+    /// The bases of a sort on a size, in all positions.
     pub fn new(size: Size, sort: Sort) -> Self {
-        let bases = bases(size, sort);
-        let mut found: FxHashMap<Key, (u32, Step)> = FxHashMap::default();
-        let mut open = BinaryHeap::new();
-        for (number, base) in bases.iter().enumerate() {
-            let turns = base.flatten();
-            let Some(key) = key(sort, &State::solved(size).after(&turns)) else { continue };
-            let sum: u32 = turns.iter().map(|&turn| cost(turn)).sum();
-            if found.get(&key).is_none_or(|&(known, _)| sum < known) {
-                found.insert(key, (sum, Step::Base(number as u32)));
-                open.push(Reverse((sum, key)));
-            }
-        }
-        let with_slices = size.is_odd() && sort == Sort::ThreeCycle(Orbit::Midge);
-        let slices = Slice::ALL
-            .into_iter()
-            .flat_map(|slice| Amount::ALL.map(|amount| Turn::new(Block::Slice(slice), amount)));
-        let set_ups: Vec<(Turn, State)> = Turn::faces()
-            .chain(slices.filter(|_| with_slices))
-            .map(|turn| (turn, State::solved(size).after(&[turn])))
-            .collect();
-        while let Some(Reverse((sum, at))) = open.pop() {
-            if found.get(&at).is_none_or(|&(known, _)| known < sum) {
-                continue;
-            }
-            for (turn, state) in &set_ups {
-                let next = canonical(sort, moved(sort, at, state));
-                let sum = sum + 2 * cost(*turn);
-                if found.get(&next).is_none_or(|&(known, _)| sum < known) {
-                    found.insert(next, (sum, Step::Turn(*turn, at)));
-                    open.push(Reverse((sum, next)));
+        let positions: Vec<(Rotation, State)> =
+            Rotation::all().map(|rotation| (rotation, State::held(size, rotation).inverse())).collect();
+        let mut bases: FxHashMap<Key, Base> = FxHashMap::default();
+        let mut written = Vec::new();
+        for (algorithm, key) in in_one_position(size, sort) {
+            let cost: u32 = algorithm.flatten().iter().map(|&turn| alone(turn)).sum();
+            let number = written.len() as u32;
+            written.push(algorithm);
+            for (held, places) in &positions {
+                for backwards in [false, true] {
+                    let key = if backwards { undone(sort, key) } else { key };
+                    let key = canonical(sort, moved(sort, key, places));
+                    let base = Base { cost, number, held: *held, backwards };
+                    let known = bases.entry(key).or_insert(base);
+                    if cost < known.cost {
+                        *known = base;
+                    }
                 }
             }
         }
-        Self { size, sort, bases, found }
+        let set_up = |turn: Turn| SetUp {
+            turn,
+            undone: State::solved(size).after(&[turn.inverse()]),
+            cost: 2 * alone(turn),
+        };
+        let least = bases.values().map(|base| base.cost).min().unwrap_or(0);
+        let set_ups = set_ups(size, sort).into_iter().map(set_up).collect();
+        Self { size, sort, written, bases, set_ups, least, kept: RwLock::default() }
     }
 
     /// What the algorithms do.
@@ -163,14 +219,19 @@ impl Conjugates {
         self.sort
     }
 
-    /// How many cases have an algorithm.
-    pub fn len(&self) -> usize {
-        self.found.len()
-    }
-
-    /// Whether the size has no case of the sort.
-    pub fn is_empty(&self) -> bool {
-        self.found.is_empty()
+    /// How many cases have an algorithm: those that set-up moves lead to from the bases.
+    pub fn count(&self) -> usize {
+        let mut reached: FxHashSet<Key> = self.bases.keys().copied().collect();
+        let mut open: Vec<Key> = reached.iter().copied().collect();
+        while let Some(key) = open.pop() {
+            for set_up in &self.set_ups {
+                let next = canonical(self.sort, moved(self.sort, key, &set_up.undone));
+                if reached.insert(next) {
+                    open.push(next);
+                }
+            }
+        }
+        reached.len()
     }
 
     /// An algorithm that leads from the solved cube to a state, written as a conjugate; it was applied before it is
@@ -187,16 +248,11 @@ impl Conjugates {
     /// assert_eq!(cycles.leading_to(&State::solved(Size::THREE).after(&turns)), None);
     /// ```
     pub fn leading_to(&self, state: &State) -> Option<Algorithm> {
-        let mut set_up = Vec::new();
-        let mut at = key(self.sort, state)?;
-        let base = loop {
-            match self.found.get(&at)?.1 {
-                Step::Base(number) => break self.bases.get(number as usize)?.clone(),
-                Step::Turn(turn, next) => {
-                    set_up.push(turn);
-                    at = next;
-                }
-            }
+        let (set_up, base) = self.found(key(self.sort, state)?)?;
+        let base = if base.backwards {
+            self.written.get(base.number as usize)?.rotated(base.held).inverse()
+        } else {
+            self.written.get(base.number as usize)?.rotated(base.held)
         };
         let set_up = cube::simplified(&set_up);
         let algorithm = if set_up.is_empty() {
@@ -205,6 +261,55 @@ impl Conjugates {
             Algorithm::conjugate(Algorithm::from_turns(self.size, &set_up).ok()?, base)?
         };
         (State::solved(self.size).after(&algorithm.flatten()) == *state).then_some(algorithm)
+    }
+
+    /// The same, searched once.
+    fn found(&self, wanted: Key) -> Found {
+        // Nothing is done while it is locked that could leave it in the midst of something.
+        let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner).get(&wanted).cloned();
+        kept.unwrap_or_else(|| {
+            let found = self.cheapest(wanted);
+            self.kept.write().unwrap_or_else(PoisonError::into_inner).insert(wanted, found.clone());
+            found
+        })
+    }
+
+    /// The set-up moves before the base that together cost least.
+    fn cheapest(&self, wanted: Key) -> Found {
+        let mut ways: FxHashMap<Key, Way> = FxHashMap::default();
+        ways.insert(wanted, (0, None));
+        let mut open = BinaryHeap::from([Reverse((0u32, wanted))]);
+        let mut best: Option<(u32, Key, Base)> = None;
+        while let Some(Reverse((sum, at))) = open.pop() {
+            if best.is_some_and(|(known, ..)| known <= sum + self.least) {
+                break;
+            }
+            if ways.get(&at).is_some_and(|&(known, _)| known < sum) {
+                continue;
+            }
+            if let Some(&base) = self.bases.get(&at)
+                && best.is_none_or(|(known, ..)| sum + base.cost < known)
+            {
+                best = Some((sum + base.cost, at, base));
+            }
+            for set_up in &self.set_ups {
+                // `S A S'` does this case where `A` does the one that `S` brings it to.
+                let before = canonical(self.sort, moved(self.sort, at, &set_up.undone));
+                let sum = sum + set_up.cost;
+                if ways.get(&before).is_none_or(|&(known, _)| sum < known) {
+                    ways.insert(before, (sum, Some((set_up.turn, at))));
+                    open.push(Reverse((sum, before)));
+                }
+            }
+        }
+        let (_, mut at, base) = best?;
+        let mut turns = Vec::new();
+        while let Some(&(_, Some((turn, after)))) = ways.get(&at) {
+            turns.push(turn);
+            at = after;
+        }
+        turns.reverse();
+        Some((turns, base))
     }
 }
 
@@ -231,6 +336,16 @@ fn moved(sort: Sort, key: Key, turn: &State) -> Key {
         }
     }
     next
+}
+
+/// The key of the case that the same turns made backwards solve.
+const fn undone(sort: Sort, key: Key) -> Key {
+    let [a, b, c, d] = key;
+    match sort {
+        Sort::ThreeCycle(_) => [a, c, b, d],
+        Sort::TwistPair => [b, a, c, d],
+        Sort::FlipPair | Sort::TwoSwaps => key,
+    }
 }
 
 /// One key for all ways to name a case.
@@ -355,12 +470,12 @@ mod tests {
     /// By counting: unordered pairs, ordered where the two differ.
     #[test]
     fn every_case_of_every_sort_is_reached() {
-        assert_eq!(all(Size::TWO, Sort::ThreeCycle(Orbit::Corner)).len(), 112 * 9);
-        assert_eq!(all(Size::THREE, Sort::ThreeCycle(Orbit::Midge)).len(), 12 * 11 * 10 / 3 * 4);
-        assert_eq!(all(Size::THREE, Sort::TwistPair).len(), 8 * 7);
-        assert_eq!(all(Size::THREE, Sort::FlipPair).len(), 12 * 11 / 2);
-        assert_eq!(all(Size::THREE, Sort::TwoSwaps).len(), 8 * 7 / 2 * 3 * (12 * 11 / 2 * 2));
-        assert!(all(Size::TWO, Sort::FlipPair).is_empty());
+        assert_eq!(all(Size::TWO, Sort::ThreeCycle(Orbit::Corner)).count(), 112 * 9);
+        assert_eq!(all(Size::THREE, Sort::ThreeCycle(Orbit::Midge)).count(), 12 * 11 * 10 / 3 * 4);
+        assert_eq!(all(Size::THREE, Sort::TwistPair).count(), 8 * 7);
+        assert_eq!(all(Size::THREE, Sort::FlipPair).count(), 12 * 11 / 2);
+        assert_eq!(all(Size::THREE, Sort::TwoSwaps).count(), 8 * 7 / 2 * 3 * (12 * 11 / 2 * 2));
+        assert!(all(Size::TWO, Sort::FlipPair).count() == 0);
     }
 
     #[test]

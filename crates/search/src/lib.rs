@@ -14,12 +14,14 @@
 //! assert!(drawn.state().after(&solution).is_solved());
 //! ```
 
+pub mod commutators;
 pub mod conjugate;
 pub mod cycle;
 pub mod ease;
 pub mod factor;
 mod least_squares;
 pub mod random;
+pub mod rings;
 pub mod scramble;
 pub mod setup;
 mod solve;

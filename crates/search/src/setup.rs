@@ -99,6 +99,18 @@ struct Pushes<'a> {
 /// assert_eq!(display_turns(found.of(corner("RUB"))[0].turns()).to_string(), "R' F");
 /// ```
 pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Result<Setups, NotProven> {
+    setups_where(wanted, longest, &|_| true)
+}
+
+/// As [`setups`], only such sequences of which something more is true.
+///
+/// # Errors
+/// As there.
+pub fn setups_where(
+    wanted: &Wanted<'_>,
+    longest: usize,
+    accept: &dyn Fn(&[Turn]) -> bool,
+) -> Result<Setups, NotProven> {
     let pushes: Vec<Pushes<'_>> = wanted.turns.iter().map(|&turn| Pushes::of(turn, wanted)).collect();
     let mut found: Vec<Vec<Setup>> = vec![Vec::new(); Sticker::COUNT];
     let mut words = vec![vec![Word {
@@ -120,7 +132,7 @@ pub fn setups(wanted: &Wanted<'_>, longest: usize) -> Result<Setups, NotProven> 
             words.push(longer);
         }
         let done: Vec<bool> = found.iter().map(|list| !list.is_empty()).collect();
-        join(wanted, &words[front], &words[back], &done, &mut found)?;
+        join(wanted, &words[front], &words[back], accept, &done, &mut found)?;
         // A piece that must stay cannot be brought anywhere else.
         if (0..Sticker::COUNT).all(|at| !found[at].is_empty() || buffer_pieces.contains(&at)) {
             break;
@@ -178,6 +190,7 @@ fn join(
     wanted: &Wanted<'_>,
     front: &[Word],
     back: &[Word],
+    accept: &dyn Fn(&[Turn]) -> bool,
     done: &[bool],
     found: &mut [Vec<Setup>],
 ) -> Result<(), NotProven> {
@@ -200,7 +213,9 @@ fn join(
             }
             let mut turns = first.turns.clone();
             turns.extend(cube::inverted(&second.turns));
-            found[from].push(Setup::new(wanted, from, turns)?);
+            if accept(&turns) {
+                found[from].push(Setup::new(wanted, from, turns)?);
+            }
         }
     }
     Ok(())

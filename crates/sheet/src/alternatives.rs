@@ -1,7 +1,7 @@
 //! All algorithms that are known for one case, the easiest first.
 
 use super::fill::searched;
-use super::{CycleCase, Known, Origin, SIZE, Sheet, Verdict};
+use super::{CycleCase, Known, Origin, Sheet, Verdict, size_of};
 use blind::{letters_state, milliseconds};
 use cube::{Algorithm, Axis, Rotation, State};
 use search::conjugate::Conjugates;
@@ -31,12 +31,13 @@ impl Sheet {
     /// ```
     pub fn alternatives(&self, case: CycleCase, search: &Conjugates, model: &Model) -> Vec<Known> {
         let CycleCase { orbit, buffer, first, second } = case;
-        let Some(wanted) = letters_state(SIZE, orbit, buffer, &[first, second]) else { return Vec::new() };
+        let size = size_of(orbit);
+        let Some(wanted) = letters_state(size, orbit, buffer, &[first, second]) else { return Vec::new() };
         let undone = wanted.inverse();
         let mut found: Vec<Known> = Vec::new();
         let mut offer = |algorithm: Algorithm, origin: Origin| {
             let turns = algorithm.flatten();
-            if State::solved(SIZE).after(&turns) != wanted {
+            if State::solved(size).after(&turns) != wanted {
                 return;
             }
             match found.iter_mut().find(|known| known.algorithm.flatten() == turns) {
@@ -49,16 +50,16 @@ impl Sheet {
             }
         };
         let held: Vec<(Rotation, State)> =
-            Rotation::all().map(|rotation| (rotation, State::solved(SIZE).after(rotation.turns()))).collect();
+            Rotation::all().map(|rotation| (rotation, State::solved(size).after(rotation.turns()))).collect();
         let of_kind = |case: CycleCase| case.orbit == orbit;
         for row in self.rows().iter().filter(|row| row.case.is_some_and(of_kind)) {
-            let Ok(written) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
+            let Ok(written) = Algorithm::parse(&row.algorithm, size) else { continue };
             if row.verdict() != Verdict::Right {
                 continue;
             }
             for mirror in [false, true] {
                 let seen = if mirror { written.mirrored(Axis::X) } else { written.clone() };
-                let does = State::solved(SIZE).after(&seen.flatten());
+                let does = State::solved(size).after(&seen.flatten());
                 for (rotation, hold) in &held {
                     // What it does for a cube held another way is known from what it does, without making it again.
                     let there = hold.inverse().then(&does).then(hold);

@@ -1,6 +1,6 @@
 //! Changing sheets: putting two together, taking an algorithm in, taking one out.
 
-use super::{CycleCase, Layout, Origin, Row, SIZE, Sheet};
+use super::{CycleCase, Layout, Origin, Row, SIZE, Sheet, size_of};
 use cube::{Algorithm, Orbit, Sticker, Turn};
 use std::collections::HashSet;
 
@@ -22,7 +22,8 @@ impl Row {
 
     /// The turns of its algorithm; none where it has none or it cannot be read.
     fn turns(&self) -> Option<Vec<Turn>> {
-        Algorithm::parse(&self.algorithm, SIZE).ok().map(|read| read.flatten())
+        let size = self.case.map_or(SIZE, |case| size_of(case.orbit));
+        Algorithm::parse(&self.algorithm, size).ok().map(|read| read.flatten())
     }
 }
 

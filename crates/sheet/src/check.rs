@@ -1,6 +1,6 @@
 //! What every row of a sheet really does.
 
-use super::{CycleCase, Row, SIZE, Sheet};
+use super::{CycleCase, Row, SIZE, Sheet, size_of};
 use blind::moved_pieces;
 use cube::{Algorithm, Orbit, OrbitMap, ParseError, Rotation, State, Sticker, plain_sign};
 
@@ -152,10 +152,11 @@ pub fn verdict_of(case: CycleCase, algorithm: &str) -> Verdict {
     if is_empty(algorithm) {
         return Verdict::Empty;
     }
-    match Algorithm::parse(algorithm, SIZE) {
+    let size = size_of(case.orbit);
+    match Algorithm::parse(algorithm, size) {
         Err(error) => Verdict::Unreadable(error),
         Ok(read) if read.len() > MOST_TURNS => Verdict::TooLong(read.len()),
-        Ok(read) => verdict(case, &State::solved(SIZE).after(&read.flatten())),
+        Ok(read) => verdict(case, &State::solved(size).after(&read.flatten())),
     }
 }
 
@@ -186,13 +187,13 @@ fn verdict(case: CycleCase, state: &State) -> Verdict {
     if state.is_solved() && core == Rotation::NONE {
         return Verdict::DoesNothing;
     }
-    for &orbit in Orbit::of(SIZE).iter().filter(|&&orbit| orbit != case.orbit) {
+    for &orbit in Orbit::of(state.size()).iter().filter(|&&orbit| orbit != case.orbit) {
         if let Some(pieces) = ring(state, orbit, None) {
             return Verdict::OtherKind(orbit, pieces);
         }
     }
     let held = state.after(core.inverse().turns());
-    let moved = Orbit::of(SIZE)
+    let moved = Orbit::of(state.size())
         .iter()
         .flat_map(|&orbit| moved_pieces(&held, orbit).into_iter().map(move |sticker| (orbit, sticker)))
         .collect();

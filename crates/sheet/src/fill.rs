@@ -1,10 +1,10 @@
 //! Filling the gaps of a sheet.
 
 use super::check::ring;
-use super::{CycleCase, Origin, Row, SIZE, Sheet, Verdict};
+use super::{CycleCase, Origin, Row, Sheet, Verdict, size_of};
 use blind::{letters_state, milliseconds};
 use cube::{Algorithm, Axis, Orbit, Rotation, State, Sticker, display_turns, simplified};
-use search::conjugate::{Conjugates, Sort};
+use search::conjugate::Conjugates;
 use search::ease::Model;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -35,12 +35,13 @@ const MOST_OF_CASE: usize = 16;
 fn easiest(sheet: &Sheet, orbit: Orbit, model: &Model) -> Vec<(Algorithm, Origin)> {
     let mut written: BTreeSet<(CycleCase, &str)> = BTreeSet::new();
     let mut of_case: BTreeMap<CycleCase, Vec<(u32, Algorithm, Origin)>> = BTreeMap::new();
+    let size = size_of(orbit);
     for row in sheet.rows() {
         let Some(case) = row.case.filter(|case| case.orbit == orbit) else { continue };
         if !written.insert((case, row.algorithm.as_str())) || row.verdict() != Verdict::Right {
             continue;
         }
-        let Ok(algorithm) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
+        let Ok(algorithm) = Algorithm::parse(&row.algorithm, size) else { continue };
         let time = milliseconds(model, &simplified(&algorithm.flatten()));
         let kept = of_case.entry(case).or_default();
         let at = kept.partition_point(|(other, ..)| *other <= time);
@@ -62,7 +63,7 @@ pub(super) fn known(
 ) -> BTreeMap<CycleCase, BTreeMap<Origin, Known>> {
     let mut all: BTreeMap<CycleCase, BTreeMap<Origin, Known>> = BTreeMap::new();
     let mut offer = |algorithm: &Algorithm, origin: Origin| {
-        let state = State::solved(SIZE).after(&algorithm.flatten());
+        let state = State::solved(size_of(orbit)).after(&algorithm.flatten());
         let Some([from, first, second]) = ring(&state, orbit, Some(buffer)) else { return };
         if from != buffer {
             return;
@@ -96,7 +97,7 @@ pub(super) fn known(
 
 /// An algorithm found by search for a case.
 pub(super) fn searched(case: CycleCase, search: &Conjugates, model: &Model) -> Option<Known> {
-    let wanted = letters_state(SIZE, case.orbit, case.buffer, &[case.first, case.second])?;
+    let wanted = letters_state(size_of(case.orbit), case.orbit, case.buffer, &[case.first, case.second])?;
     let algorithm = search.leading_to(&wanted)?;
     let milliseconds = milliseconds(model, &simplified(&algorithm.flatten()));
     Some(Known { algorithm, origin: Origin::Search, milliseconds })
@@ -125,7 +126,7 @@ impl Sheet {
     /// ```
     pub fn fill(&self, orbit: Orbit, buffer: Sticker, model: &Model) -> Filled {
         let known = known(self, orbit, buffer, model);
-        let mut search = None;
+        let search = Conjugates::three_cycles(size_of(orbit), orbit);
         let mut rows = self.rows().to_vec();
         let mut by_origin = BTreeMap::new();
         for case in CycleCase::all(orbit, buffer) {
@@ -134,10 +135,9 @@ impl Sheet {
             if own {
                 continue;
             }
-            let found = there.and_then(|origins| origins.values().next().cloned()).or_else(|| {
-                let search = search.get_or_insert_with(|| Conjugates::new(SIZE, Sort::ThreeCycle(orbit)));
-                searched(case, search, model)
-            });
+            let found = there
+                .and_then(|origins| origins.values().next().cloned())
+                .or_else(|| searched(case, search, model));
             let Some(found) = found else { continue };
             *by_origin.entry(found.origin).or_insert(0) += 1;
             rows.push(Row::made(case, written(&found.algorithm), found.origin));

@@ -137,9 +137,10 @@ impl Sheet {
     /// Its algorithms that can be read and have no more than [`MOST_TURNS`] turns, with their cases. Whether they are right is for whoever uses them to find out.
     pub fn algorithms(&self) -> Vec<CycleAlgorithm> {
         let read = |row: &Row| {
-            let algorithm = Algorithm::parse(&row.algorithm, SIZE).ok()?;
+            let case = row.case?;
+            let algorithm = Algorithm::parse(&row.algorithm, size_of(case.orbit)).ok()?;
             (algorithm.len() <= MOST_TURNS).then_some(())?;
-            Some(CycleAlgorithm { case: row.case?, algorithm })
+            Some(CycleAlgorithm { case, algorithm })
         };
         self.rows.iter().filter_map(read).collect()
     }
@@ -167,10 +168,24 @@ impl Sheet {
     }
 }
 
-/// The cube that sheets are for.
+/// The cube that sheets of corners and edges are for.
 pub const SIZE: Size = Size::THREE;
 
-/// The kinds of piece that sheets are for.
+/// The cube that sheets of a kind are for: of corners and edges the 3x3, of others the smallest that has such pieces. Algorithms of
+/// single layers do the same on bigger ones.
+///
+/// ```
+/// use cube::{Orbit, Size};
+/// let four = Size::new(4).unwrap();
+/// assert_eq!(sheet::size_of(Orbit::Corner), Size::THREE);
+/// assert_eq!(sheet::size_of(Orbit::of(four)[1]), four);
+/// ```
+pub fn size_of(orbit: Orbit) -> Size {
+    let has = |size: &Size| *size >= SIZE && Orbit::of(*size).contains(&orbit);
+    Size::ALL.into_iter().find(has).unwrap_or(SIZE)
+}
+
+/// The kinds of piece that sheets without a name of their kind are taken for.
 pub fn kinds() -> &'static [Orbit] {
     Orbit::of(SIZE)
 }

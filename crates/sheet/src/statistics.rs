@@ -1,10 +1,10 @@
 //! How far a sheet goes and how good it is.
 
 use super::fill::{known, searched};
-use super::{CycleCase, Known, Origin, SIZE, Sheet, Verdict};
+use super::{CycleCase, Known, Origin, Sheet, Verdict, size_of};
 use blind::milliseconds;
 use cube::{Algorithm, Orbit, Sticker, count};
-use search::conjugate::{Conjugates, Sort};
+use search::conjugate::Conjugates;
 use search::ease::Model;
 use std::collections::BTreeMap;
 
@@ -25,7 +25,7 @@ pub struct Slow {
 /// Statistics of a sheet for one buffer.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Statistics {
-    /// How many cases there are: 378 of corners, 440 of edges.
+    /// How many cases there are: 378 of corners, 440 of edges, 506 of wings and centres.
     pub cases: usize,
     /// How many have a right algorithm.
     pub covered: usize,
@@ -56,7 +56,7 @@ impl Sheet {
             if row.verdict() != Verdict::Right {
                 continue;
             }
-            let Ok(read) = Algorithm::parse(&row.algorithm, SIZE) else { continue };
+            let Ok(read) = Algorithm::parse(&row.algorithm, size_of(orbit)) else { continue };
             *by_origin.entry(row.origin).or_insert(0) += 1;
             let turns = cube::simplified(&read.flatten());
             let found = (milliseconds(model, &turns), count(&turns).slice);
@@ -94,12 +94,12 @@ impl Sheet {
             return Vec::new();
         }
         let known = known(self, orbit, buffer, model);
-        let search = Conjugates::new(SIZE, Sort::ThreeCycle(orbit));
+        let search = Conjugates::three_cycles(size_of(orbit), orbit);
         let mut slow = Vec::new();
         for (&case, &(time, _)) in own {
             let derived = known.get(&case).into_iter().flat_map(BTreeMap::values).cloned();
             let Some(best) =
-                derived.chain(searched(case, &search, model)).min_by_key(|known| known.milliseconds)
+                derived.chain(searched(case, search, model)).min_by_key(|known| known.milliseconds)
             else {
                 continue;
             };

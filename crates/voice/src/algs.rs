@@ -6,6 +6,7 @@ use cube::{Orbit, Sticker, display_turns};
 use formats::sheet::{MOST_CELLS, MOST_TAKEN, Remark, SheetError};
 use search::cycle::{EffectError, FindError, TurnSetError};
 use search::ease::{Estimate, FitError, Hand, Regrip};
+use search::rings::{MOST_SEQUENCES, RingsError};
 use sheet::{CycleCase, MOST_TURNS, Origin, Pattern, Report, Row, Sheet, Verdict};
 use std::collections::BTreeMap;
 
@@ -303,6 +304,25 @@ impl Voice {
                     _ => said,
                 }
             }
+        }
+    }
+
+    /// Why three-cycles of wings or centres were not searched.
+    pub fn rings_error(&self, error: &RingsError) -> String {
+        match error {
+            RingsError::SeveralStickers(_) => self.word("find-rings-several"),
+            RingsError::NoSuchOrbit { orbit, size } => self.say(
+                "kind-not-there",
+                &[("size", size.to_string().into()), ("kinds", self.kinds(*orbit).into())],
+            ),
+            RingsError::NoSuchTurn(no) => self.turn_set_error(&TurnSetError::NoSuchTurn(*no)),
+            RingsError::NoInverse(lonely) => self.turn_set_error(&TurnSetError::NoInverse(*lonely)),
+            RingsError::NoTurns => self.word("find-rings-no-turns"),
+            RingsError::TooMany { length, count } => self.say(
+                "find-rings-many",
+                &[("length", (*length).into()), ("count", (*count).into()), ("most", MOST_SEQUENCES.into())],
+            ),
+            RingsError::Stopped => self.word("find-stopped"),
         }
     }
 

@@ -2,7 +2,7 @@
 
 use crate::Voice;
 use crate::check::capital;
-use blind::{Action, Carrier, Conventions, HoldChoice, Memo, Solver};
+use blind::{Action, Carrier, Conventions, HoldChoice, Memo, MethodName, Solver};
 use cube::{Face, Orbit, Rotation, Size, Sticker};
 use diagnosis::{Slip, Stage};
 
@@ -66,6 +66,7 @@ impl Voice {
         self.word(match choice {
             _ if size.is_odd() => "bench-hold-centres",
             HoldChoice::Best => "bench-hold-best",
+            HoldChoice::MostCentres => "bench-hold-most-centres",
             HoldChoice::Conventions => "bench-hold-conventions",
         })
     }
@@ -99,6 +100,12 @@ impl Voice {
                 ),
                 Some(Carrier::SliceSwap(_)) => self.word("bench-from-slice"),
                 Some(Carrier::ThreeCycle(_)) => cycles(),
+                Some(Carrier::Inner(inner)) => match inner.method() {
+                    MethodName::ThreeCycle => cycles(),
+                    MethodName::OneSwap | MethodName::SliceSwap => {
+                        self.say("bench-from-inner", &[("kinds", self.kinds(orbit).into())])
+                    }
+                },
             };
             if !sentences.contains(&sentence) {
                 sentences.push(sentence);

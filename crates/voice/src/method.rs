@@ -31,6 +31,9 @@ impl Voice {
             ),
             SwapError::NotItsOwnInverse => self.word("swap-not-its-own-inverse"),
             SwapError::TurnsTheCube => self.word("swap-turns-the-cube"),
+            SwapError::MovesCentres(moved) => {
+                self.say("swap-moves-centres", &[("kinds", self.kinds(*moved).into())])
+            }
             SwapError::OtherTarget { named, actual } => self.say(
                 "swap-other-target",
                 &[("named", name(*named).into()), ("actual", name(*actual).into())],
@@ -56,6 +59,9 @@ impl Voice {
                     "method-parity-does-not-fit",
                     &[("wanted", names(wanted).into()), ("moved", names(moved).into())],
                 )
+            }
+            MethodError::BetweenCornersAndEdges(orbit) => {
+                self.say("method-between-corners-and-edges", &[("kinds", self.kinds(*orbit).into())])
             }
             MethodError::SliceNotFirst => self.word("method-slice-not-first"),
             MethodError::NotForKind(orbit) => {
@@ -95,6 +101,7 @@ impl Voice {
     pub fn no_solution(&self, why: &NoSolution) -> String {
         match why {
             NoSolution::Method(error) => self.method_error(error),
+            NoSolution::CentresLate => self.word("execution-centres-late"),
             NoSolution::Execution(error) => self.execution_error(error),
         }
     }

@@ -2,7 +2,7 @@
 
 use crate::Voice;
 use crate::puzzle::sort;
-use blind::{BufferIs, Chosen, Conventions, End, Memo, Reason, Solver, Trace};
+use blind::{BufferIs, Chosen, Conventions, End, Memo, Method, Reason, Solver, Trace};
 use cube::{Face, Orbit, Sticker};
 use fluent_bundle::FluentValue;
 
@@ -221,14 +221,20 @@ impl Voice {
             })
             .collect();
         let counts = self.list(&counts);
+        let inner = memo.parts().iter().any(|trace| trace.orbit().stickers_per_piece() == 1);
+        if memo.letters() == 0 && (inner || solver.method().is_err()) {
+            return self.word("letters-none");
+        }
         let Ok(method) = solver.method() else {
-            if memo.letters() == 0 {
-                return self.word("letters-none");
-            }
             let all =
                 self.say("letters-all", &[("letters", memo.letters().into()), ("counts", counts.into())]);
             return format!("{all} {}", self.parity_of_kinds(memo));
         };
+        if inner {
+            let all =
+                self.say("letters-all", &[("letters", memo.letters().into()), ("counts", counts.into())]);
+            return format!("{all} {}{}", self.parity_of_kinds(memo), self.odd_counts(memo, method));
+        }
         if let Some([first, second]) = memo.exchanged() {
             let name = |sticker| Orbit::Midge.name(sticker);
             return self.say(
@@ -243,6 +249,32 @@ impl Voice {
             (true, false) => "parity-odd-nothing",
         };
         self.say(message, &[("counts", counts.into())])
+    }
+
+    /// What odd numbers of letters mean on bigger puzzles, kind by kind.
+    fn odd_counts(&self, memo: &Memo, method: &Method) -> String {
+        let odd = |wanted: &dyn Fn(Orbit) -> bool| -> Vec<Orbit> {
+            let parts = memo.parts().iter().filter(|trace| trace.is_odd());
+            parts.map(Trace::orbit).filter(|&orbit| wanted(orbit)).collect()
+        };
+        let mut said = String::new();
+        let tell = |message: &str, kinds: &[Orbit]| {
+            let told = || format!(" {}", self.say(message, &[("kinds", self.kinds_listed(kinds).into())]));
+            if kinds.is_empty() { String::new() } else { told() }
+        };
+        if let Some([first, second]) = memo.exchanged() {
+            let name = |sticker| Orbit::Midge.name(sticker);
+            let blanks = [("first", name(first).into()), ("second", name(second).into())];
+            said.push(' ');
+            said += &self.say("odd-corners-exchange", &blanks);
+        } else if method.parity().is_some() {
+            said += &tell("odd-corners", &odd(&|orbit| orbit.stickers_per_piece() > 1));
+        }
+        for (message, alike) in [("odd-wings", false), ("odd-centres", true)] {
+            let kinds = odd(&|orbit| orbit.stickers_per_piece() == 1 && orbit.looks_alike() == alike);
+            said += &tell(message, &kinds);
+        }
+        said
     }
 
     /// Which kinds have an odd number of letters: a parity where pieces are told apart, only odd where they look alike.

@@ -1,6 +1,6 @@
 //! The sentences, read as a coach would read them.
 
-use blind::{Conventions, HoldChoice, Letters, Solver};
+use blind::{Conventions, HoldChoice, Letters, MethodError, MethodName, NoSolution, Solver};
 use cube::Face::{B, F, R, U};
 use cube::{Algorithm, Claim, Facelets, NotProven, Orbit, Size, State};
 use std::fmt::Write;
@@ -105,8 +105,13 @@ fn what_cannot_be_given_is_said() {
         for claim in claims {
             let _ = writeln!(text, "{}", voice.not_proven(NotProven { claim }));
         }
-        let none = Solver::new(Size::new(4).unwrap(), Conventions::default()).method().unwrap_err().clone();
-        let _ = writeln!(text, "{}", voice.no_solution(&none.into()));
+        let mut slice = Conventions::default();
+        slice.kind_mut(Orbit::Corner).method = MethodName::SliceSwap;
+        let none = Solver::new(Size::THREE, slice).method().unwrap_err().clone();
+        let between = MethodError::BetweenCornersAndEdges(wing);
+        for error in [none.into(), between.into(), NoSolution::CentresLate] {
+            let _ = writeln!(text, "{}", voice.no_solution(&error));
+        }
     }
     insta::assert_snapshot!(text);
 }

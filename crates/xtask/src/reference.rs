@@ -10,12 +10,20 @@ use std::path::Path;
 const FROM_PYTHON: &[(&str, &[&str])] = &[
     (
         "reference/make.py",
-        &["generators.txt", "orders.txt", "parities.txt", "scrambles.txt", "sequences.txt"],
+        &[
+            "generators.txt",
+            "orbits.txt",
+            "orders.txt",
+            "parities.txt",
+            "plans.txt",
+            "scrambles.txt",
+            "sequences.txt",
+        ],
     ),
     ("reference/statistics.py", &["statistics.txt"]),
 ];
-/// What `reference/orders.g` prints.
-const FROM_GAP: &str = "orders_gap.txt";
+/// What the scripts for GAP print, each with its script.
+const FROM_GAP: &[(&str, &str)] = &[("orders_gap.txt", "orders.g"), ("orbits_gap.txt", "orbits.g")];
 
 /// Makes the vectors and compares them, or with `write` puts them in place of the committed ones.
 ///
@@ -35,7 +43,7 @@ pub fn run(write: bool) -> Result<()> {
             // No folder of compiled Python beside the scripts.
             make.env("PYTHONDONTWRITEBYTECODE", "1");
             show(make)?;
-            names.extend(*writes);
+            names.extend(writes.iter().copied());
         }
     } else {
         println!(
@@ -43,8 +51,11 @@ pub fn run(write: bool) -> Result<()> {
         );
     }
     if install::gap_available() {
-        fs::write(made.join(FROM_GAP), gap_orders(&made)?).context("the orders of GAP could not be kept")?;
-        names.push(FROM_GAP);
+        for (name, script) in FROM_GAP {
+            fs::write(made.join(name), gap(&made, script)?)
+                .with_context(|| format!("{name} of GAP could not be kept"))?;
+            names.push(*name);
+        }
     } else {
         println!("left out: the orders by GAP, which is not installed (Debian: gap-core)");
     }
@@ -69,11 +80,11 @@ pub fn run(write: bool) -> Result<()> {
     Ok(())
 }
 
-/// Runs GAP on both sets of tables.
-fn gap_orders(made: &Path) -> Result<String> {
-    let script = made.join("orders-input.g");
+/// Runs a script of GAP on both sets of tables.
+fn gap(made: &Path, reads: &str) -> Result<String> {
+    let script = made.join(format!("input-{reads}"));
     let tables = r#"TABLES := [["standard", "reference/generators.txt"], ["ours", "reference/ours/move_tables.txt"]];"#;
-    fs::write(&script, format!("{tables}\nRead(\"reference/orders.g\");\n"))
+    fs::write(&script, format!("{tables}\nRead(\"reference/{reads}\");\n"))
         .context("the input of GAP could not be written")?;
     output(command(
         "gap",

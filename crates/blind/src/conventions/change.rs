@@ -170,7 +170,7 @@ impl MethodName {
     /// assert!(MethodName::of(Orbit::Corner).all(|method| method != MethodName::SliceSwap));
     /// ```
     pub fn of(orbit: Orbit) -> impl Iterator<Item = Self> {
-        Self::ALL.into_iter().filter(move |&method| usual(method, orbit).is_some())
+        Self::ALL.into_iter().filter(move |&method| method.carries_out(orbit))
     }
 }
 
@@ -282,11 +282,15 @@ impl Changed {
     }
 
     fn take_method(&mut self, orbit: Orbit, method: MethodName) -> Result<(), ChangeError> {
-        let usual = usual(method, orbit).ok_or(ChangeError::NotForKind { orbit, method })?;
+        if !method.carries_out(orbit) {
+            return Err(ChangeError::NotForKind { orbit, method });
+        }
+        let usual = usual(method, orbit);
         let kind = self.conventions.kind_mut(orbit);
         let before = (kind.buffer, kind.method);
         let slice = [before.1, method].contains(&MethodName::SliceSwap);
-        if slice && before.1 != method {
+        // Wings and centres keep their buffer, to which every method is held.
+        if let Some(usual) = usual.filter(|_| orbit == Orbit::Midge && slice && before.1 != method) {
             kind.buffer = usual.buffer;
             // Half turns of the slice need no further swap; what was there is kept for another method.
             if method != MethodName::SliceSwap {
@@ -303,10 +307,12 @@ impl Changed {
         }
         // A half-turned slice has to be put right before an algorithm for parity, so its letters come first.
         let order = &mut self.conventions.execution_order;
-        let late = order.all().next() != Some(orbit);
+        let late = orbit == Orbit::Midge && order.is_before(Orbit::Corner, orbit);
         if method == MethodName::SliceSwap && self.conventions.parity == ParityChoice::Algorithm && late {
-            let others: Vec<Orbit> = order.all().collect();
-            *order = OrbitOrder::new(&[&[orbit], others.as_slice()].concat());
+            let mut kinds: Vec<Orbit> = order.all().filter(|&other| other != orbit).collect();
+            let corner = kinds.iter().position(|&other| other == Orbit::Corner).unwrap_or(0);
+            kinds.insert(corner, orbit);
+            *order = OrbitOrder::new(&kinds);
             self.consequences.push(Consequence::CarriedOutFirst(orbit));
         }
         self.fits(orbit)

@@ -44,15 +44,20 @@ impl Conventions {
     /// ```
     pub fn algorithm_fits(&self, orbit: Orbit) -> Result<(), Misfit> {
         let kind = self.kind(orbit);
-        // Half turns of the slice need no further swap.
-        let Some(algorithm) = kind.algorithm.as_ref().filter(|_| kind.method != MethodName::SliceSwap) else {
+        // Half turns of the slice need no further swap of edges.
+        let half_turns = orbit == Orbit::Midge && kind.method == MethodName::SliceSwap;
+        let Some(algorithm) = kind.algorithm.as_ref().filter(|_| !half_turns) else {
             return Ok(());
         };
         let size = checked_on(orbit);
         let algorithm = algorithm.on(size).map_err(|error| Misfit::NotOnSize { size, error })?;
         match SwapEffect::of(algorithm, orbit, kind.buffer) {
-            // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
-            Err(SwapError::BufferNotMoved { .. }) if kind.method == MethodName::ThreeCycle => Ok(()),
+            // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits, that of wings always.
+            Err(SwapError::BufferNotMoved { .. })
+                if kind.method == MethodName::ThreeCycle || orbit.stickers_per_piece() == 1 =>
+            {
+                Ok(())
+            }
             Err(error) => Err(error.into()),
             Ok(_) => Ok(()),
         }

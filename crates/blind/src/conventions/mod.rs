@@ -91,6 +91,9 @@ impl ParityChoice {
 pub struct KindConventions {
     /// A letter for each sticker.
     pub letters: Letters,
+    /// Of wings, which of the two stickers names them where letters go by place: the one left of the middle of its edge, seen with
+    /// the edge at the top of its face, or the one right of it. Other kinds have no choice.
+    pub named_by: Hand,
     /// The sticker from which the trace begins.
     pub buffer: Sticker,
     /// Where cycles are broken into.
@@ -145,19 +148,30 @@ static DEFAULT: LazyLock<Conventions> = LazyLock::new(|| {
         colours: ["white", "orange", "green", "red", "blue", "yellow"].map(colour),
         holding: Rotation::NONE,
         kinds: OrbitMap::new(|orbit| {
-            let swap = usual(MethodName::OneSwap, orbit);
+            // Wings and centres two letters at a time (common practice, no source).
+            let method = match orbit {
+                Orbit::Corner | Orbit::Midge => MethodName::OneSwap,
+                Orbit::Wing { .. } | Orbit::XCentre { .. } | Orbit::TCentre { .. } | Orbit::Oblique(_) => {
+                    MethodName::ThreeCycle
+                }
+            };
+            let swap = usual(method, orbit);
             KindConventions {
                 letters: Letters::default(),
-                buffer: swap.as_ref().map_or_else(|| usual_buffer(orbit), |swap| swap.buffer),
+                named_by: Hand::Left,
+                buffer: match &swap {
+                    Some(swap) if method == MethodName::OneSwap => swap.buffer,
+                    Some(_) | None => usual_buffer(orbit),
+                },
                 breaks: BreakChoice::First,
-                method: MethodName::OneSwap,
+                method,
                 algorithm: swap.map(|swap| swap.algorithm),
                 sheet: None,
                 turned: Turned::default(),
             }
         }),
         memo_order: OrbitOrder::default(),
-        execution_order: OrbitOrder::new(&[Orbit::Corner, Orbit::Midge]),
+        execution_order: OrbitOrder::of_execution(&[Orbit::Corner, Orbit::Midge]),
         lower_case: LowerCase::default(),
         ease: None,
         pairs: true,
@@ -179,8 +193,23 @@ fn usual_buffer(orbit: Orbit) -> Sticker {
         .unwrap_or_else(|| unreachable!("there are 24 stickers"))
 }
 
+impl KindConventions {
+    /// Letters by the places of the stickers that name the pieces, and back: where wings are named by their right stickers, those of
+    /// the two wings of an edge are exchanged.
+    #[must_use]
+    pub fn by_place<T: Clone>(&self, orbit: Orbit, letters: &[T]) -> Vec<T> {
+        match self.named_by {
+            Hand::Left => letters.to_vec(),
+            Hand::Right => Sticker::all()
+                .filter_map(|sticker| letters.get(orbit.across(sticker).index()).cloned())
+                .collect(),
+        }
+    }
+}
+
 impl Default for Conventions {
-    /// White up, green front; the standard order of letters, buffers LUB and UR, one-swap for both kinds.
+    /// White up, green front; the standard order of letters; one-swap for corners and edges, with the buffers LUB and UR, three-cycles for
+    /// wings and centres; carried out from inside out.
     fn default() -> Self {
         DEFAULT.clone()
     }

@@ -40,6 +40,25 @@ impl OrbitOrder {
         Self(OrbitMap::new(|orbit| order.next().unwrap_or(orbit)))
     }
 
+    /// An order of execution: kinds that are named in this order, before them the wings and centres that are not, after them corners
+    /// and edges that are not. Swaps of corners, edges and wings turn centres about on their faces, which nobody can see once these are
+    /// solved.
+    ///
+    /// ```
+    /// use blind::OrbitOrder;
+    /// use cube::{Orbit, Size};
+    /// let order = OrbitOrder::of_execution(&[Orbit::Midge, Orbit::Corner]);
+    /// let five: Vec<String> = order.of(Size::new(5).unwrap()).map(|orbit| orbit.to_string()).collect();
+    /// assert_eq!(five, ["t-centre", "x-centre", "wing", "midge", "corner"]);
+    /// ```
+    pub fn of_execution(named: &[Orbit]) -> Self {
+        let inner = |orbit: &Orbit| orbit.stickers_per_piece() == 1;
+        let before: Vec<Orbit> =
+            Self::default().all().filter(|orbit| inner(orbit) && !named.contains(orbit)).collect();
+        let usual = [Orbit::Corner, Orbit::Midge];
+        Self::new(&[before.as_slice(), named, &usual].concat())
+    }
+
     /// All kinds in this order.
     pub fn all(&self) -> impl Iterator<Item = Orbit> + '_ {
         self.0.iter().map(|(_, &orbit)| orbit)

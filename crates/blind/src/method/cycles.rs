@@ -93,15 +93,16 @@ impl Case {
 }
 
 /// Letters of one kind that are to be carried out by one algorithm.
-struct Letters<'a> {
-    size: Size,
-    orbit: Orbit,
-    buffer: Sticker,
-    targets: &'a [Sticker],
+pub(super) struct Letters<'a> {
+    pub(super) size: Size,
+    pub(super) orbit: Orbit,
+    pub(super) buffer: Sticker,
+    pub(super) targets: &'a [Sticker],
 }
 
 impl Letters<'_> {
-    fn wanted(&self) -> Option<State> {
+    /// What their algorithm leads to from the solved puzzle.
+    pub(super) fn wanted(&self) -> Option<State> {
         letters_state(self.size, self.orbit, self.buffer, self.targets)
     }
 }
@@ -167,14 +168,12 @@ impl Cycles {
 
     fn find_missing(&mut self, model: &Model) -> Result<(), MethodError> {
         let orbit = self.orbit;
-        let mut search = None;
+        let search = Conjugates::three_cycles(self.size, orbit);
         for first in self.others() {
             for second in self.others().filter(|&second| !orbit.same_piece(first, second)) {
                 if self.cases[first.index() * 24 + second.index()].is_some() {
                     continue;
                 }
-                let search =
-                    search.get_or_insert_with(|| Conjugates::new(self.size, Sort::ThreeCycle(orbit)));
                 let case = self.searched(search, &[first, second], model)?.ok_or(MethodError::NoCase {
                     orbit,
                     first,

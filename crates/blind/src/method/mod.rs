@@ -1,25 +1,24 @@
 //! Methods: what carries out the letters of each kind, and what is done about parity.
 
 mod cycles;
+mod inner;
 mod pairing;
+mod parity;
 mod slice;
 
 pub use cycles::{Case, Cycles, letters_effect, letters_state};
+pub use inner::{Inner, PairTurns};
 pub(crate) use pairing::NONE;
 pub use pairing::{Costs, Group};
 pub use slice::{SliceLetter, SliceSwap};
 
-use crate::conventions::{BreakChoice, Conventions, ParityChoice};
+use crate::conventions::{BreakChoice, Conventions, OrbitOrder};
 use crate::cycle_case::CycleAlgorithm;
 use crate::kind::kind_name;
 use crate::swap::{Swap, SwapEffect, SwapError};
-use crate::usual::{MethodName, usual, usual_parity};
-use cube::{
-    Algorithm, NoSuchTurn, NotProven, Orbit, OrbitMap, Perm, Rotation, Size, State, Sticker, Turn, inverted,
-};
-use search::conjugate::{Conjugates, Sort};
+use crate::usual::MethodName;
+use cube::{Algorithm, NoSuchTurn, NotProven, Orbit, OrbitMap, Perm, Size, State, Sticker, Turn};
 use search::ease::Model;
-use search::solve3::{Limit, solve};
 use thiserror::Error;
 
 /// Why a method cannot be used on a puzzle.
@@ -59,12 +58,15 @@ pub enum MethodError {
         /// What the algorithm moves instead.
         moved: Vec<(Orbit, Sticker)>,
     },
+    /// Between the two kinds for which one parity algorithm puts something right another is carried out.
+    #[error("{}s may not be carried out between corners and edges", kind_name(*.0))]
+    BetweenCornersAndEdges(Orbit),
     /// Slice-swap leaves the slice half-turned after an odd number of letters, which no algorithm between the kinds puts right
     /// beforehand.
     #[error("with a parity algorithm, slice-swap edges are carried out first")]
     SliceNotFirst,
-    /// Slice-swap is for edges.
-    #[error("slice-swap is a method for edges, not for {}s", kind_name(*.0))]
+    /// No layer between the faces has pieces of the kind, so none can be half-turned for them.
+    #[error("slice-swap is no method for {}s", kind_name(*.0))]
     NotForKind(Orbit),
     /// The parity algorithm cannot be made on this size.
     #[error("the parity algorithm cannot be made on a {size}: {error}")]
@@ -106,9 +108,11 @@ pub enum Carrier {
     /// One swap a letter.
     OneSwap(Box<Swap>),
     /// Half turns of the middle slice.
-    SliceSwap(SliceSwap),
+    SliceSwap(Box<SliceSwap>),
     /// An algorithm for two letters.
     ThreeCycle(Box<Cycles>),
+    /// Of wings and centres, any of the methods.
+    Inner(Box<Inner>),
 }
 
 /// What is done when the number of letters is odd.
@@ -124,7 +128,12 @@ pub enum Parity {
         found: bool,
     },
     /// Two edges are taken for each other in the trace, since the last corner letter exchanges them.
-    Exchange(Exchange),
+    Exchange {
+        /// The two edges.
+        exchange: Exchange,
+        /// Where wings lie beside them, what exchanges those back once the corners are done.
+        wings: Option<Algorithm>,
+    },
 }
 
 /// What a method is made with beside the conventions.
@@ -170,14 +179,11 @@ impl Method {
     /// [`MethodError`] when an algorithm does not do what it has to.
     pub fn with(size: Size, conventions: &Conventions, outfit: &Outfit<'_>) -> Result<Self, MethodError> {
         let orbits = Orbit::of(size);
-        let covered = |orbit: Orbit| usual(MethodName::OneSwap, orbit).is_some();
-        if let Some(&orbit) = orbits.iter().find(|&&orbit| !covered(orbit)) {
-            return Err(MethodError::NotCovered { size, orbit });
-        }
         let timed = outfit.timed
             || orbits.iter().any(|&orbit| {
                 let kind = conventions.kind(orbit);
-                kind.method == MethodName::ThreeCycle || kind.breaks == BreakChoice::Least
+                let cycles = kind.method == MethodName::ThreeCycle && orbit.stickers_per_piece() > 1;
+                cycles || kind.breaks == BreakChoice::Least
             });
         let built_in;
         let model = match outfit.model {
@@ -192,12 +198,23 @@ impl Method {
         for &orbit in orbits {
             carriers[orbit] = Some(Self::carrier_of(size, orbit, conventions, outfit, model)?);
         }
-        let parity = Self::parity_of(size, &carriers, conventions)?;
+        let parity = parity::of(size, &carriers, conventions)?;
         let timed_by = model.filter(|_| timed);
-        let costs = OrbitMap::new(|orbit| Some(Costs::of(orbit, carriers[orbit].as_ref()?, timed_by?)));
+        // Of wings and centres every pair would have to be searched, so their times are made only where they are asked for.
+        let wanted = |orbit: Orbit| {
+            orbit.stickers_per_piece() > 1
+                || outfit.timed
+                || conventions.kind(orbit).breaks == BreakChoice::Least
+        };
+        let costs = OrbitMap::new(|orbit| {
+            Some(Costs::of(orbit, carriers[orbit].as_ref()?, timed_by.filter(|_| wanted(orbit))?))
+        });
         let parity_milliseconds = match (&parity, timed_by) {
-            (Parity::Algorithm { algorithm, .. }, Some(model)) => milliseconds(model, &algorithm.flatten()),
-            _ => 0,
+            (
+                Parity::Algorithm { algorithm, .. } | Parity::Exchange { wings: Some(algorithm), .. },
+                Some(model),
+            ) => milliseconds(model, &algorithm.flatten()),
+            (Parity::Algorithm { .. } | Parity::Exchange { .. } | Parity::Nothing, _) => 0,
         };
         Ok(Self { size, carriers, parity, costs, parity_milliseconds })
     }
@@ -210,23 +227,34 @@ impl Method {
         model: Option<&Model>,
     ) -> Result<Carrier, MethodError> {
         let kind = conventions.kind(orbit);
-        if kind.method == MethodName::SliceSwap {
-            if orbit != Orbit::Midge {
-                return Err(MethodError::NotForKind(orbit));
-            }
-            return Ok(Carrier::SliceSwap(SliceSwap::new(size, kind.buffer)?));
+        if !kind.method.carries_out(orbit) {
+            return Err(MethodError::NotForKind(orbit));
+        }
+        if kind.method == MethodName::SliceSwap && orbit == Orbit::Midge {
+            return Ok(Carrier::SliceSwap(Box::new(SliceSwap::new(size, kind.buffer)?)));
+        }
+        if orbit.looks_alike() {
+            let inner = Inner::new(size, orbit, kind.buffer, kind.method, None, outfit.algorithms)?;
+            return Ok(Carrier::Inner(Box::new(inner)));
         }
         let algorithm = kind.algorithm.as_ref().ok_or(MethodError::NotCovered { size, orbit })?;
         let algorithm =
             algorithm.on(size).map_err(|error| MethodError::CannotBeMade { orbit, size, error })?;
+        let is_wing = orbit.stickers_per_piece() == 1;
         let effect = match SwapEffect::of(algorithm, orbit, kind.buffer) {
-            // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits.
-            Err(SwapError::BufferNotMoved { instead, .. }) if kind.method == MethodName::ThreeCycle => {
+            // Three-cycles are chosen by their buffer; the swap for a last letter is held so that it fits, that of wings always.
+            Err(SwapError::BufferNotMoved { instead, .. })
+                if kind.method == MethodName::ThreeCycle || is_wing =>
+            {
                 SwapEffect::of(*instead, orbit, kind.buffer)
             }
             effect => effect,
         }
         .map_err(|error| MethodError::NoSwap { orbit, error })?;
+        if is_wing {
+            let inner = Inner::new(size, orbit, kind.buffer, kind.method, Some(&effect), outfit.algorithms)?;
+            return Ok(Carrier::Inner(Box::new(inner)));
+        }
         let swap = Swap::new(effect)?;
         let of_buffer = |sticker| orbit.piece(sticker) == orbit.piece(kind.buffer);
         let missing = Sticker::all().find(|&target| !of_buffer(target) && swap.setups(target).is_empty());
@@ -246,73 +274,6 @@ impl Method {
         })
     }
 
-    fn parity_of(
-        size: Size,
-        carriers: &OrbitMap<Option<Carrier>>,
-        conventions: &Conventions,
-    ) -> Result<Parity, MethodError> {
-        let orbits = Orbit::of(size);
-        if conventions.parity == ParityChoice::Exchange && orbits.contains(&Orbit::Midge) {
-            let effect = carriers[Orbit::Corner].as_ref().and_then(Carrier::swap).map(Swap::effect);
-            let exchange = effect.and_then(|effect| Exchange::of(effect.effect()));
-            return exchange.map(Parity::Exchange).ok_or(MethodError::NoExchange);
-        }
-        let order: Vec<(Orbit, &Carrier)> = conventions
-            .execution_order
-            .of(size)
-            .filter_map(|orbit| Some((orbit, carriers[orbit].as_ref()?)))
-            .collect();
-        if order.iter().skip(1).any(|(_, carrier)| matches!(carrier, Carrier::SliceSwap(_))) {
-            return Err(MethodError::SliceNotFirst);
-        }
-        // The algorithm undoes what the first kind leaves, and does beforehand what undoes the second.
-        let mut core = Rotation::NONE;
-        let mut perms = vec![Perm::IDENTITY; orbits.len()];
-        for (orbit, carrier) in order {
-            for (perm, &other) in perms.iter_mut().zip(orbits) {
-                *perm = perm.then(&carrier.left_over(orbit, other).inverse());
-            }
-            if let Carrier::SliceSwap(slice) = carrier {
-                core = core.then(slice.left_over().1.inverse());
-            }
-        }
-        // Every swap is odd in each kind it touches, so the sum of both is always reachable.
-        let wanted = State::from_orbits(size, core, &perms).unwrap_or(State::solved(size));
-        if wanted.is_solved() && core == Rotation::NONE {
-            return Ok(Parity::Nothing);
-        }
-        Self::parity_algorithm(size, &wanted, conventions)
-    }
-
-    fn parity_algorithm(
-        size: Size,
-        wanted: &State,
-        conventions: &Conventions,
-    ) -> Result<Parity, MethodError> {
-        let does = |algorithm: &Algorithm| State::solved(size).after(&algorithm.flatten());
-        let own = conventions
-            .parity_algorithm
-            .on(size)
-            .map_err(|error| MethodError::ParityCannotBeMade { size, error })?;
-        if does(&own) == *wanted {
-            return Ok(Parity::Algorithm { algorithm: own, found: false });
-        }
-        let not_fitting =
-            || MethodError::ParityDoesNotFit { wanted: all_moved(wanted), moved: all_moved(&does(&own)) };
-        let known = usual_parity();
-        if !known.contains(&conventions.parity_algorithm) {
-            return Err(not_fitting());
-        }
-        let read = known.iter().filter_map(|known| known.on(size).ok());
-        if let Some(algorithm) = read.into_iter().find(|algorithm| does(algorithm) == *wanted) {
-            return Ok(Parity::Algorithm { algorithm, found: false });
-        }
-        let found =
-            Conjugates::new(size, Sort::TwoSwaps).leading_to(wanted).or_else(|| by_two_phases(wanted));
-        let algorithm = found.filter(|algorithm| does(algorithm) == *wanted).ok_or_else(not_fitting)?;
-        Ok(Parity::Algorithm { algorithm, found: true })
-    }
-
     /// The size of the puzzle.
     pub const fn size(&self) -> Size {
         self.size
@@ -328,18 +289,49 @@ impl Method {
         self.carrier(orbit).and_then(Carrier::swap)
     }
 
-    /// The algorithm that is made once between the kinds when the number of letters is odd; none where nothing is left exchanged or
-    /// two edges are exchanged in the trace instead.
+    /// How many turns pairs of letters of wings or centres take.
+    pub(crate) fn turns_of_pairs(&self, orbit: Orbit) -> Option<Costs> {
+        match self.carrier(orbit)? {
+            Carrier::Inner(inner) => Some(Costs::of_inner(inner, |turns| turns.len() as u32)),
+            Carrier::OneSwap(_) | Carrier::SliceSwap(_) | Carrier::ThreeCycle(_) => None,
+        }
+    }
+
+    /// How many turns the letters of a kind take to be set up, or of wings and centres to be carried out, for choosing where to begin
+    /// cycles.
+    pub fn setup_costs(&self, orbit: Orbit) -> Option<[u32; 24]> {
+        match self.carrier(orbit)? {
+            Carrier::OneSwap(swap) => Some(swap.costs()),
+            Carrier::ThreeCycle(cycles) => Some(cycles.last().costs()),
+            Carrier::SliceSwap(_) => None,
+            Carrier::Inner(inner) => Some(inner.costs()),
+        }
+    }
+
+    /// The algorithm that is made once when the number of letters of corners, or of corners and edges, is odd: after the first of them
+    /// that is carried out. None where nothing is left exchanged or two edges are exchanged in the trace instead.
     pub const fn parity(&self) -> Option<&Algorithm> {
         match &self.parity {
             Parity::Algorithm { algorithm, .. } => Some(algorithm),
-            Parity::Nothing | Parity::Exchange(_) => None,
+            Parity::Exchange { wings, .. } => wings.as_ref(),
+            Parity::Nothing => None,
         }
     }
 
     /// What is done when the number of letters is odd.
     pub const fn parity_is(&self) -> &Parity {
         &self.parity
+    }
+
+    /// The kind after which the parity algorithm is made, and whose number of letters asks for it.
+    pub fn parity_after(&self, order: &OrbitOrder) -> Orbit {
+        match &self.parity {
+            Parity::Exchange { .. } => Orbit::Corner,
+            Parity::Nothing | Parity::Algorithm { .. } => {
+                let mut kinds = order.of(self.size).filter(|orbit| orbit.stickers_per_piece() > 1);
+                kinds.next().unwrap_or(Orbit::Corner)
+            }
+        }
     }
 
     /// The estimated time of the parity algorithm in thousandths of a second.
@@ -386,56 +378,23 @@ impl Exchange {
     }
 }
 
-fn all_moved(state: &State) -> Vec<(Orbit, Sticker)> {
-    Orbit::of(state.size())
-        .iter()
-        .flat_map(|&orbit| {
-            crate::swap::moved_pieces(state, orbit).into_iter().map(move |sticker| (orbit, sticker))
-        })
-        .collect()
-}
-
-/// Any short algorithm that leads to a state, by the search for states; slices first where centres move.
-fn by_two_phases(wanted: &State) -> Option<Algorithm> {
-    let size = wanted.size();
-    let slices = ["", "M2", "E2", "S2", "M", "M'", "E", "E'", "S", "S'"];
-    let read = slices.into_iter().filter_map(|text| Algorithm::parse(text, size).ok());
-    let first = read
-        .map(|read| read.flatten())
-        .find(|turns| State::solved(size).after(turns).core() == wanted.core())?;
-    let rest = State::solved(size).after(&first).inverse().then(wanted);
-    let turns = [first, inverted(&solve(&rest, Limit::LOOSE).ok()?)].concat();
-    Algorithm::from_turns(size, &turns).ok()
-}
-
 impl Carrier {
     /// Its swap, if it has one.
     pub const fn swap(&self) -> Option<&Swap> {
         match self {
             Self::OneSwap(swap) => Some(swap),
             Self::ThreeCycle(cycles) => Some(cycles.last()),
-            Self::SliceSwap(_) => None,
+            Self::SliceSwap(_) | Self::Inner(_) => None,
         }
     }
 
     /// The name of the method.
     pub const fn name(&self) -> MethodName {
         match self {
+            Self::Inner(inner) => inner.method(),
             Self::OneSwap(_) => MethodName::OneSwap,
             Self::SliceSwap(_) => MethodName::SliceSwap,
             Self::ThreeCycle(_) => MethodName::ThreeCycle,
-        }
-    }
-
-    /// What an odd number of its letters leaves behind in a kind, beside what the letters themselves do.
-    fn left_over(&self, own: Orbit, orbit: Orbit) -> Perm {
-        match self {
-            Self::OneSwap(_) | Self::ThreeCycle(_) => match self.swap() {
-                Some(swap) if own != orbit => *swap.effect().effect().orbit(orbit),
-                _ => Perm::IDENTITY,
-            },
-            Self::SliceSwap(slice) if own == orbit => *slice.left_over().0,
-            Self::SliceSwap(_) => Perm::IDENTITY,
         }
     }
 }

@@ -1,7 +1,8 @@
 //! What letters take to be carried out, and how they go together into algorithms.
 
-use super::{Carrier, milliseconds};
-use cube::{Orbit, Sticker, inverted};
+use super::{Carrier, Inner, milliseconds};
+use crate::usual::MethodName;
+use cube::{Orbit, Sticker, Turn, inverted};
 use search::ease::Model;
 
 /// The cost of what cannot be done.
@@ -64,9 +65,12 @@ impl Costs {
     pub fn of(orbit: Orbit, carrier: &Carrier, model: &Model) -> Self {
         let mut costs =
             Self { orbit, pair: vec![NONE; 576], last: [NONE; 24], joint: Vec::new(), in_pairs: false };
+        if let Carrier::Inner(inner) = carrier {
+            return Self::of_inner(inner, |turns| milliseconds(model, turns));
+        }
         let mut second = [NONE; 24];
         for target in Sticker::all() {
-            let time = |turns: &[cube::Turn]| milliseconds(model, turns);
+            let time = |turns: &[Turn]| milliseconds(model, turns);
             if let Carrier::SliceSwap(slice) = carrier {
                 let letter =
                     |at_second| slice.letter(target, at_second).map_or(NONE, |made| time(&made.turns()));
@@ -102,6 +106,27 @@ impl Costs {
             }
         }
         costs
+    }
+
+    /// What the letters of wings or centres take, measured by their turns.
+    pub(super) fn of_inner(inner: &Inner, measure: impl Fn(&[Turn]) -> u32) -> Self {
+        let letter = |target: Sticker, second: bool| {
+            inner.letter(target, second).map_or(NONE, |letter| measure(&letter.turns()))
+        };
+        let each = [false, true]
+            .map(|second| Sticker::all().map(|target| letter(target, second)).collect::<Vec<u32>>());
+        let in_pairs = inner.method() == MethodName::ThreeCycle;
+        let pair = |first: Sticker, second: Sticker| {
+            if in_pairs {
+                let none = if first == second { 0 } else { NONE };
+                inner.pair(first, second).map_or(none, |pair| measure(&pair.turns))
+            } else {
+                let [firsts, seconds] = &each;
+                firsts[first.index()].saturating_add(seconds[second.index()])
+            }
+        };
+        let last = |target: Sticker| inner.last(target).map_or(NONE, |letter| measure(&letter.turns()));
+        Self { in_pairs, ..Self::in_pairs(inner.orbit(), pair, last) }
     }
 
     /// Two letters, the first at the first place of a pair.

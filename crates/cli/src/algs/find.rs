@@ -21,12 +21,15 @@ const LONGEST: usize = 10;
 /// The same where only the shortest are wanted: every three-cycle of corners is there with face turns.
 const LONGEST_OF_SHORTEST: usize = 12;
 
+/// The turns where none are asked for.
+const FACES: &str = "U,D,R,L,F,B";
+
 /// What a search is made with.
-struct Search<'a> {
-    session: &'a Session,
-    options: &'a FindOptions,
-    size: Size,
-    model: Model,
+pub(super) struct Search<'a> {
+    pub(super) session: &'a Session,
+    pub(super) options: &'a FindOptions,
+    pub(super) size: Size,
+    pub(super) model: Model,
 }
 
 /// Runs the command.
@@ -34,6 +37,10 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
     let size = session.size(&options.puzzle)?;
     let model = model(session, options.ease.as_deref())?;
     let search = Search { session, options, size, model };
+    let orbit = session.kind(&options.kind, size)?;
+    if orbit.stickers_per_piece() == 1 {
+        return super::rings::run(&search, orbit);
+    }
     let effects = search.effects()?;
     let memory = search.memory()?;
     let failed = |error| Failure::input(session.voice.find_error(&error));
@@ -94,7 +101,7 @@ pub fn run(session: &Session, options: &FindOptions) -> Result<ExitCode, Failure
 }
 
 impl Search<'_> {
-    fn target(&self, orbit: Orbit, text: &str) -> Result<Sticker, Failure> {
+    pub(super) fn target(&self, orbit: Orbit, text: &str) -> Result<Sticker, Failure> {
         self.session.sticker(text.trim(), orbit, &self.session.conventions.kind(orbit).letters)
     }
 
@@ -179,23 +186,29 @@ impl Search<'_> {
         if options.all {
             return Effect::all_three_cycles(size, orbit, buffer).map_err(failed);
         }
-        let text = options.targets.join(" ");
-        if text.trim().is_empty() {
-            return Err(Failure::input(voice.word("find-one-or-all")));
-        }
-        // Two letters, perhaps written together, or two stickers by name.
-        let [first, second] = match session.conventions.kind(orbit).letters.read(&text).as_deref() {
-            Ok(&[first, second]) => [first, second],
-            Ok(_) | Err(_) => self.targets(&text, [orbit; 2])?,
-        };
+        let [first, second] = self.two_targets(orbit)?;
         Ok(vec![Effect::three_cycle(size, orbit, buffer, first, second).map_err(failed)?])
+    }
+
+    /// The two targets of the case: letters, perhaps written together, or stickers by name.
+    pub(super) fn two_targets(&self, orbit: Orbit) -> Result<[Sticker; 2], Failure> {
+        let text = self.options.targets.join(" ");
+        if text.trim().is_empty() {
+            return Err(Failure::input(self.session.voice.word("find-one-or-all")));
+        }
+        match self.session.conventions.kind(orbit).letters.read(&text).as_deref() {
+            Ok(&[first, second]) => Ok([first, second]),
+            Ok(_) | Err(_) => self.targets(&text, [orbit; 2]),
+        }
     }
 
     /// The turns, and how they are counted.
     fn turns(&self) -> Result<TurnSet, Failure> {
         let voice = &self.session.voice;
         let failed = |error| Failure::input(voice.turn_set_error(&error));
-        let any_metric = TurnSet::parse(self.size, &self.options.moves, Metric::Execution).map_err(failed)?;
+        let any_metric =
+            TurnSet::parse(self.size, self.options.moves.as_deref().unwrap_or(FACES), Metric::Execution)
+                .map_err(failed)?;
         let metric = match self.options.metric.as_deref() {
             Some("half") => Metric::HalfTurn,
             Some("quarter") => Metric::QuarterTurn,
@@ -331,7 +344,7 @@ fn words(text: &str) -> Vec<&str> {
     text.split([',', ' ', '-']).map(str::trim).filter(|word| !word.is_empty()).collect()
 }
 
-fn rounded(seconds: f64) -> f64 {
+pub(super) fn rounded(seconds: f64) -> f64 {
     (seconds * 1000.0).round() / 1000.0
 }
 

@@ -2,6 +2,7 @@
 
 mod find;
 mod fit;
+mod rings;
 mod sheets;
 
 use crate::arguments::AlgsAction;

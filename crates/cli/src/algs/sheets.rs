@@ -15,8 +15,8 @@ use std::path::Path;
 use std::process::ExitCode;
 use voice::excerpt;
 
-/// Sheets have three-cycles of the 3x3 so far.
-const SIZE: Size = Size::THREE;
+/// The largest size, which has every kind that a sheet may be for.
+const LARGEST: Size = Size::ALL[Size::ALL.len() - 1];
 
 fn read(session: &Session, options: &SheetOptions) -> Result<Sheet, Failure> {
     taken_in(session, options).map(|taken| taken.sheet)
@@ -26,7 +26,7 @@ fn taken_in(session: &Session, options: &SheetOptions) -> Result<TakenIn, Failur
     let text = session.read_table(&options.file)?;
     let mut reading = sheet::Reading::new(&session.conventions);
     if let Some(kind) = &options.kind {
-        reading.kind = Some(session.kind(kind, SIZE)?);
+        reading.kind = Some(session.kind(kind, LARGEST)?);
     }
     reading.buffer.clone_from(&options.buffer);
     reading.rows_first = options.first.map(|side| side == Side::Left);
@@ -38,7 +38,7 @@ fn taken_in(session: &Session, options: &SheetOptions) -> Result<TakenIn, Failur
 fn subject(session: &Session, options: &SheetOptions, sheet: &Sheet) -> Result<(Orbit, Sticker), Failure> {
     let mut found = sheet.buffers();
     if let Some(kind) = &options.kind {
-        let orbit = session.kind(kind, SIZE)?;
+        let orbit = session.kind(kind, LARGEST)?;
         found.retain(|&(other, _)| other == orbit);
         if let Some(text) = &options.buffer {
             let buffer = session.sticker(text, orbit, &session.conventions.kind(orbit).letters)?;

@@ -76,7 +76,7 @@ pub struct SheetOptions {
     /// The sheet (CSV, semicolons or tabs), or - for standard input
     #[arg(value_name = "SHEET")]
     pub file: PathBuf,
-    /// The kind of piece, where the sheet does not tell: corner or edge
+    /// The kind of piece, where the sheet does not tell: corner or edge, or one of wings or centres as wing or x-centre
     #[arg(long, short, value_name = "KIND")]
     pub kind: Option<String>,
     /// The buffer, where the sheet does not tell; otherwise that of your conventions
@@ -125,10 +125,10 @@ pub struct FindOptions {
     /// The case: two targets, by letter or sticker, as UBR RDF
     #[arg(value_name = "TARGETS", conflicts_with = "all")]
     pub targets: Vec<String>,
-    /// The puzzle: 2 or 3
+    /// The puzzle: 2 or 3, for wings and centres also 4 to 7
     #[arg(long, short, default_value = "3", value_name = "SIZE")]
     pub puzzle: String,
-    /// The kind of piece: corner or edge
+    /// The kind of piece: corner or edge, or one of wings or centres as wing or x-centre
     #[arg(long, short, value_name = "KIND", default_value = "corner")]
     pub kind: String,
     /// The buffer; otherwise that of your conventions
@@ -149,9 +149,10 @@ pub struct FindOptions {
     /// The last corner target while another corner is twisted, and two edges exchanged: UBR,DFR,UF,UR
     #[arg(long, value_name = "PIECES", conflicts_with_all = ["targets", "all", "twist", "flip", "exchange"])]
     pub last: Option<String>,
-    /// The turns to search with, as U,D,R,L,F,B or R,U,M or Rw,U
-    #[arg(long, short, value_name = "TURNS", default_value = "U,D,R,L,F,B")]
-    pub moves: String,
+    /// The turns to search with, as U,D,R,L,F,B or R,U,M or Rw,U; without it the faces, for wings and centres every single layer that
+    /// moves them
+    #[arg(long, short, value_name = "TURNS")]
+    pub moves: Option<String>,
     /// How turns are counted: half, quarter, slice or execution; otherwise as the turns suggest
     #[arg(long, value_name = "METRIC")]
     pub metric: Option<String>,
@@ -159,7 +160,7 @@ pub struct FindOptions {
     #[arg(long, conflicts_with = "by")]
     pub shortest: bool,
     /// The greatest length to search; without it 12 with --shortest, which every three-cycle of corners keeps within,
-    /// and 10 otherwise
+    /// and 10 otherwise; of wings and centres 8, which is the most
     #[arg(long, short, value_name = "NUMBER", allow_negative_numbers = true, value_parser = whole::<usize>(1, u64::MAX))]
     pub longest: Option<usize>,
     /// In which order

@@ -130,6 +130,8 @@ pub enum Hold {
     Conventions,
     /// On a puzzle without fixed centres, as the 2x2: the one of all 24 that leaves the shortest memo
     Best,
+    /// On a puzzle without fixed centres, as the 4x4: the one of all 24 in which most centres are right already
+    MostCentres,
 }
 
 /// A memo as it was written.

@@ -13,6 +13,9 @@ pub struct TraceOptions {
     /// How to pick the puzzle up
     #[arg(long, value_enum, value_name = "CHOICE", default_value = "conventions")]
     pub hold: Hold,
+    /// All 24 ways to pick up a puzzle without fixed centres, best first: how, centres right, pieces solved, letters of each kind
+    #[arg(long, conflicts_with_all = ["batch", "short"])]
+    pub holdings: bool,
     /// Only the memo, without reasons and solution; of a batch letters, parity and holding, which is much faster
     #[arg(long, conflicts_with = "json")]
     pub short: bool,

@@ -39,6 +39,9 @@ pub fn run(session: &Session, options: &ScrambleOptions) -> Result<ExitCode, Fai
     if options.question.lessons {
         return list_lessons(session, size, options.json);
     }
+    if options.hold == Hold::MostCentres {
+        return Err(Failure::input(session.voice.word("scramble-hold-most-centres")));
+    }
     if options.hold == Hold::Best && size.is_odd() {
         let said = session.voice.say("hold-best-odd", &[("size", size.to_string().into())]);
         return Err(Failure::input(said));

@@ -1,15 +1,13 @@
 //! `hoodwink trace`: the memo, its reasons and a solution.
 
 mod batch;
+mod holdings;
 
 use crate::arguments::{Hold, TraceOptions};
 use crate::failure::Failure;
 use crate::input::{Puzzle, Session};
 use crate::{pictures, wire};
-use blind::{
-    Action, BufferIs, Carrier, Held, HoldChoice, Memo, MethodError, NoSolution, Solution, Solver, kind_name,
-    solved_pieces,
-};
+use blind::{Action, BufferIs, Carrier, Held, HoldChoice, Memo, Solution, Solver, kind_name, solved_pieces};
 use cube::{Face, Orbit, Rotation, Sticker, Turn, display_turns};
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -25,7 +23,7 @@ pub struct Traced {
 /// Runs the command.
 pub fn run(session: &Session, options: &TraceOptions) -> Result<ExitCode, Failure> {
     let size = session.size(&options.state.puzzle)?;
-    if options.hold == Hold::Best && size.is_odd() {
+    if (options.hold != Hold::Conventions || options.holdings) && size.is_odd() {
         return Err(Failure::input(session.voice.say("hold-best-odd", &[("size", size.to_string().into())])));
     }
     let choice = options.hold.into();
@@ -34,6 +32,9 @@ pub fn run(session: &Session, options: &TraceOptions) -> Result<ExitCode, Failur
     }
     let puzzle = session.puzzle(&options.state)?;
     let solver = session.solver(size)?;
+    if options.holdings {
+        return holdings::run(session, &solver, &puzzle, options);
+    }
     let traced = traced(session, &solver, &puzzle, choice)?;
     let mut out = io::stdout().lock();
     if options.json {
@@ -58,9 +59,6 @@ pub fn traced(
         solver.solve(&puzzle.state, choice).map_err(|fault| Failure::input(voice.not_proven(fault)))?;
     let solution = match solve.solution {
         Ok(solution) => Ok(solution),
-        Err(NoSolution::Method(MethodError::NotCovered { size, .. })) => {
-            Err(voice.say("solution-later", &[("size", size.to_string().into())]))
-        }
         Err(why) => return Err(Failure::input(voice.no_solution(&why))),
     };
     Ok(Traced { held: solve.held, memo: solve.memo, solution })
@@ -122,7 +120,14 @@ fn solution_lines(session: &Session, solver: &Solver, traced: &Traced, solution:
     });
     let mut lines =
         vec![voice.word(if swaps_only { "solution-heading" } else { "solution-heading-methods" })];
+    let by_kind = Orbit::of(solver.size()).iter().any(|orbit| orbit.stickers_per_piece() == 1);
+    let mut kind = None;
     for action in solution.actions() {
+        // The many letters of a bigger puzzle stand under their kinds.
+        if let Some((orbit, ..)) = action.letters().filter(|(orbit, ..)| by_kind && kind != Some(*orbit)) {
+            kind = Some(orbit);
+            lines.push(format!(" {}", voice.kinds(orbit)));
+        }
         lines.push(action_line(session, solver, action));
     }
     lines.push(String::new());
@@ -155,7 +160,8 @@ fn action_line(session: &Session, solver: &Solver, action: &Action) -> String {
         Action::Letter { orbit, target, setup, swap, undo, .. } => {
             let letters = &session.conventions.kind(*orbit).letters;
             let name = format!("{}  {:<3}", letters.of(*target), orbit.name(*target));
-            let one_swap = session.conventions.kind(*orbit).method != blind::MethodName::SliceSwap;
+            let one_swap = orbit.stickers_per_piece() > 1
+                && session.conventions.kind(*orbit).method != blind::MethodName::SliceSwap;
             let named = session.voice.say("step-swap", &[("kind", session.voice.kind(*orbit).into())]);
             let swap = if one_swap { named } else { display_turns(swap).to_string() };
             if setup.is_empty() {

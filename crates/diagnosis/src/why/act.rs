@@ -1,7 +1,7 @@
 //! What is carried out as one: a letter, a pair of letters, the parity algorithm.
 
 use crate::slip::{ActionStep, Part};
-use blind::{Action, Carrier, Group as Letters, Method};
+use blind::{Action, Carrier, Group as Letters, Method, MethodName};
 use cube::{Element, Group, Orbit, Sticker, Turn, simplified};
 use rustc_hash::FxHashMap;
 use std::cell::RefCell;
@@ -10,8 +10,8 @@ use std::rc::Rc;
 /// What is carried out as one, wherever it stands.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
 pub(crate) enum Act {
-    /// A letter; at the second place of a pair where that makes a difference.
-    Letter { orbit: Orbit, target: Sticker, second: bool },
+    /// A letter; at the second place of a pair where that makes a difference, and alone at the end where that does.
+    Letter { orbit: Orbit, target: Sticker, second: bool, alone: bool },
     /// Two letters.
     Pair { orbit: Orbit, targets: [Sticker; 2] },
     /// Four letters that turn two pieces in their places.
@@ -56,21 +56,27 @@ pub(crate) struct Laid {
 #[derive(Debug)]
 pub(crate) struct Acts<'a> {
     method: &'a Method,
-    group: &'static Group,
+    /// None for the sizes whose elements are not packed; then no act has one.
+    group: Option<&'static Group>,
     laid: RefCell<FxHashMap<Act, Rc<Laid>>>,
 }
 
 impl<'a> Acts<'a> {
-    pub(crate) fn new(method: &'a Method, group: &'static Group) -> Self {
+    pub(crate) fn new(method: &'a Method, group: Option<&'static Group>) -> Self {
         Self { method, group, laid: RefCell::default() }
     }
 
     /// The acts that carry out letters of a kind, each with the number of its first letter.
     pub(crate) fn of(&self, orbit: Orbit, letters: &[Sticker]) -> Vec<(Act, usize)> {
-        let by_place = matches!(self.method.carrier(orbit), Some(Carrier::SliceSwap(_)));
+        let (by_place, inner) = match self.method.carrier(orbit) {
+            Some(Carrier::SliceSwap(_)) => (true, false),
+            Some(Carrier::Inner(inner)) => (inner.method() != MethodName::ThreeCycle, true),
+            Some(Carrier::OneSwap(_) | Carrier::ThreeCycle(_)) | None => (false, false),
+        };
         let act = |group: Letters| match group {
             Letters::One(at) => {
-                Some((Act::Letter { orbit, target: letters[at], second: by_place && at % 2 == 1 }, at))
+                let alone = inner && at + 1 == letters.len() && at % 2 == 0;
+                Some((Act::Letter { orbit, target: letters[at], second: by_place && at % 2 == 1, alone }, at))
             }
             // The same letter twice does nothing.
             Letters::Pair(at) if letters[at] == letters[at + 1] => None,
@@ -89,7 +95,7 @@ impl<'a> Acts<'a> {
             return Rc::clone(known);
         }
         let mut laid = self.lay(act);
-        laid.element = Some(self.group.turns(&laid.turns));
+        laid.element = self.group.map(|group| group.turns(&laid.turns));
         let laid = Rc::new(laid);
         self.laid.borrow_mut().insert(act, Rc::clone(&laid));
         laid
@@ -114,8 +120,9 @@ impl<'a> Acts<'a> {
             self.method.action(orbit, letters, group).ok().flatten()
         };
         match act {
-            Act::Letter { orbit, target, second } => {
-                match action(orbit, &[target; 2], Letters::One(usize::from(second))) {
+            Act::Letter { orbit, target, second, alone } => {
+                let letters = if alone { &[target][..] } else { &[target; 2] };
+                match action(orbit, letters, Letters::One(usize::from(second))) {
                     Some(Action::Letter { setup, swap, undo, .. }) => in_parts(&[setup, swap, undo]),
                     _ => Laid::default(),
                 }
@@ -149,7 +156,9 @@ impl<'a> Acts<'a> {
     ) -> Laid {
         let Some(action) = action else { return Laid::default() };
         let turns = action.turns();
-        let Some(Carrier::ThreeCycle(cycles)) = self.method.carrier(orbit) else { return Laid::default() };
+        let Some(Carrier::ThreeCycle(cycles)) = self.method.carrier(orbit) else {
+            return in_parts(&[Vec::new(), turns, Vec::new()]);
+        };
         let parts = case(cycles).and_then(|case| case.algorithm().conjugated()).map(|(set_up, body)| {
             let undo = set_up.inverse();
             [set_up, body, undo].map(|part| simplified(&part.flatten()))

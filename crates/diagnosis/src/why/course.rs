@@ -11,6 +11,8 @@ use cube::{Element, Group, Orbit, Rotation, Sticker, Turn};
 pub(crate) struct Recalled {
     pub(crate) kinds: Vec<(Orbit, Vec<Sticker>)>,
     pub(crate) parity: bool,
+    /// The kind after which the parity algorithm is made, whose number of letters asks for it.
+    pub(crate) parity_after: Orbit,
 }
 
 /// An act on the tape.
@@ -79,13 +81,13 @@ impl Course {
         let mut spans = Vec::new();
         let mut kinds = Vec::new();
         let mut parity_at = None;
-        for (number, (orbit, letters)) in recalled.kinds.iter().enumerate() {
+        for (orbit, letters) in &recalled.kinds {
             let (first, begin) = (spans.len(), tape.len());
             for (act, letter) in acts.of(*orbit, letters) {
                 spans.push(Span::lay(&mut tape, act, letter, acts));
             }
             kinds.push(Stretch { orbit: *orbit, spans: first..spans.len(), tape: begin..tape.len() });
-            if number == 0 && acts.have_parity() {
+            if *orbit == recalled.parity_after && acts.have_parity() {
                 parity_at = Some(tape.len());
                 if recalled.parity {
                     spans.push(Span::lay(&mut tape, Act::Parity, 0, acts));
@@ -147,7 +149,7 @@ impl Carried {
     }
 }
 
-/// The letters of a memo in the order of execution, with the parity algorithm where the first kind is odd.
+/// The letters of a memo in the order of execution, with the parity algorithm where the kind that asks for it is odd.
 pub(crate) fn recalled(
     memo: &[(Orbit, Vec<Sticker>)],
     conventions: &Conventions,
@@ -158,7 +160,7 @@ pub(crate) fn recalled(
         .all()
         .filter_map(|orbit| memo.iter().find(|(other, _)| *other == orbit).cloned())
         .collect();
-    let parity =
-        method.parity().is_some() && kinds.first().is_some_and(|(_, letters)| letters.len() % 2 == 1);
-    Recalled { kinds, parity }
+    let parity_after = method.parity_after(&conventions.execution_order);
+    let odd = kinds.iter().any(|(orbit, letters)| *orbit == parity_after && letters.len() % 2 == 1);
+    Recalled { kinds, parity: method.parity().is_some() && odd, parity_after }
 }

@@ -31,7 +31,7 @@ impl<'a> Craft<'a> {
         conventions: &'a Conventions,
         method: &'a Method,
         catalogue: &'a Catalogue,
-        group: &'static Group,
+        group: Option<&'static Group>,
     ) -> Self {
         let rotations = Rotation::all().filter(|&rotation| rotation != Rotation::NONE).collect();
         let (acts, size) = (Acts::new(method, group), method.size());
@@ -39,7 +39,9 @@ impl<'a> Craft<'a> {
         let mut craft = Self { conventions, catalogue, acts, size, algorithms, rotations, mistaken };
         let letters = Orbit::of(size).iter().flat_map(|&orbit| {
             let targets: Vec<Sticker> = craft.targets(orbit).collect();
-            targets.into_iter().map(move |target| Act::Letter { orbit, target, second: false })
+            // Of wings and centres every letter has an algorithm of its own, and none is made for another.
+            let few = targets.into_iter().filter(move |_| orbit.stickers_per_piece() > 1);
+            few.map(move |target| Act::Letter { orbit, target, second: false, alone: false })
         });
         let mut algorithms: Vec<Vec<Turn>> = Vec::new();
         for act in letters.chain([Act::Parity]) {
@@ -92,7 +94,7 @@ impl<'a> Craft<'a> {
 
     /// The set-up of a target that is carried out by itself.
     pub(crate) fn setup(&self, orbit: Orbit, target: Sticker) -> Vec<Turn> {
-        let laid = self.acts.laid(Act::Letter { orbit, target, second: false });
+        let laid = self.acts.laid(Act::Letter { orbit, target, second: false, alone: false });
         laid.turns[..laid.ends[0]].to_vec()
     }
 

@@ -19,11 +19,13 @@
 //! - *story*: one way in which it may have happened: a candidate, two or three, or two of which the second is possible only
 //!   after the first: in letters that it brought in (`search.rs`), in what it made instead (`within.rs`), or since both
 //!   decide about parity (`traced.rs`); three in `deep.rs`. What was seen in part (`observed.rs`, `glimpse.rs`) is met
-//!   by `partial.rs`; what turning cannot have left lacks a piece (`missing.rs`) or was done by hand (`by_hand.rs`), as `verdict.rs` decides.
+//!   by `partial.rs`; on bigger sizes, where pieces look alike, slips are met from both ends on what can be seen
+//!   (`coloured.rs`); what turning cannot have left lacks a piece (`missing.rs`) or was done by hand (`by_hand.rs`), as `verdict.rs` decides.
 //! - *group*: stories whose slips act alike, one by one; the best is told (`told.rs`), the others are its variants.
 
 mod act;
 mod by_hand;
+mod coloured;
 mod course;
 mod craft;
 mod deep;
@@ -191,8 +193,9 @@ pub enum WhyError {
     /// The memo cannot be carried out.
     #[error(transparent)]
     Execution(#[from] ExecutionError),
-    /// The pieces of the size are too many, or look alike: what slips do is not told apart there.
-    #[error("attempts are explained on the 2x2 and the 3x3, not on a {0}")]
+    /// On bigger sizes an attempt is explained by all stickers as they came out, not by some pieces and not by hands that took the puzzle
+    /// apart.
+    #[error("on a {0} all stickers have to be known")]
     Size(Size),
     /// The puzzle was seen in another size: pieces that the planned one does not have are of the smallest that has them.
     #[error("the attempt was on a {planned}, what was seen is a {seen}")]
@@ -241,7 +244,7 @@ fn held_alike(a: &State, b: &State) -> Option<Rotation> {
 /// `progress` is called with the share of the work that is done and says whether to go on.
 ///
 /// # Errors
-/// [`WhyError`] for an outcome of another size, or one that turning cannot lead to.
+/// [`WhyError`] for an outcome of another size, or one that turning cannot lead to; on bigger sizes for one that is not known whole.
 ///
 /// ```
 /// use blind::{Conventions, Solver};
@@ -266,9 +269,12 @@ pub fn why(
     inquiry: &Inquiry<'_>,
     progress: &mut dyn FnMut(f64) -> bool,
 ) -> Result<Diagnosis, WhyError> {
+    let size = plan.solver.size();
+    if Group::of(size).is_none() {
+        return coloured::why(plan, observed, inquiry, progress);
+    }
     let setting = Setting::new(plan, inquiry.catalogue)?;
     let (group, planned) = (setting.group, &setting.planned);
-    let size = plan.solver.size();
     if let Some(orbit) = observed.foreign_kind(size) {
         let has = |size: &Size| Orbit::of(*size).contains(&orbit);
         let seen = Size::ALL.into_iter().find(has).unwrap_or(size);
@@ -308,7 +314,7 @@ struct Setting<'a> {
 impl<'a> Setting<'a> {
     fn new(plan: &'a Plan<'_>, catalogue: &'a Catalogue) -> Result<Self, WhyError> {
         let group = Group::of(plan.solver.size()).ok_or(WhyError::Size(plan.solver.size()))?;
-        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue, group);
+        let craft = Craft::new(plan.solver.conventions(), plan.method, catalogue, Some(group));
         let course = plan.course(&craft.acts);
         let planned = plan.start().after(&course.tape);
         Ok(Self { group, course, craft, planned })

@@ -264,7 +264,8 @@ fn second_letter_slips(
             made.then(line.from(old.end))
         };
         if one_by_one {
-            let act = |&target: &Sticker| Act::Letter { orbit: first.orbit, target, second: false };
+            let act =
+                |&target: &Sticker| Act::Letter { orbit: first.orbit, target, second: false, alone: false };
             emit(retake, &effect(range, &mut retake.taken.iter().map(act)));
             return;
         }

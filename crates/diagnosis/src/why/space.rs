@@ -110,25 +110,32 @@ pub(crate) struct Space<'a> {
     scale: [f64; SlipKind::ALL.len()],
 }
 
+/// The single slips of an attempt with what they replace on the tape, not yet sorted by what they do.
+pub(crate) struct Gathered<'a> {
+    craft: &'a Craft<'a>,
+    course: &'a Course,
+    pub(crate) candidates: Vec<Candidate>,
+    letter_slips: Vec<(LetterSlip, u32)>,
+    scale: [f64; SlipKind::ALL.len()],
+}
+
 impl<'a> Space<'a> {
     pub(crate) fn new(setting: &'a Setting<'a>, plan: &Plan<'_>) -> Self {
         let Setting { group, course, craft, .. } = setting;
         let group = *group;
         let carried = Carried::new(&course.tape, group);
+        let Gathered { candidates, letter_slips, scale, .. } = Gathered::new(course, craft, plan);
         let mut space = Self {
             group,
             craft,
             course,
             carried,
-            candidates: Vec::new(),
+            candidates,
             classes: Classes::default(),
-            letter_slips: Vec::new(),
+            letter_slips,
             locals: RefCell::default(),
-            scale: [0.0; SlipKind::ALL.len()],
+            scale,
         };
-        space.gather(plan);
-        space.weigh();
-        space.merge_the_same();
         for at in 0..space.candidates.len() {
             if space.candidates[at].weight <= 0.0 {
                 continue;
@@ -140,6 +147,89 @@ impl<'a> Space<'a> {
             }
         }
         space
+    }
+
+    pub(crate) fn scale(&self, kind: SlipKind) -> f64 {
+        self.scale[kind.index()]
+    }
+
+    /// By what some edits change the outcome, carried to the end.
+    pub(crate) fn effect(&self, edits: &[Edit], carried: &Carried) -> Element {
+        let one = |edit: &Edit| {
+            let before = &carried.before[edit.range.start];
+            let after = &carried.after[edit.range.end];
+            match &edit.made {
+                Made::Nothing => before.then(after),
+                Made::One(turn) => before.then(self.group.turn(*turn)).then(after),
+                Made::Many(turns) => {
+                    turns.iter().fold(*before, |so_far, &turn| so_far.then(self.group.turn(turn))).then(after)
+                }
+            }
+        };
+        match edits {
+            [only] => one(only),
+            _ => edits.iter().fold(Element::IDENTITY, |so_far, edit| so_far.then(&one(edit))),
+        }
+    }
+
+    /// The slips of the hands within an act, wherever it stands.
+    pub(crate) fn local(&self, act: Act) -> Rc<Local> {
+        if let Some(known) = self.locals.borrow().get(&act) {
+            return Rc::clone(known);
+        }
+        let made = Rc::new(self.make_local(act));
+        self.locals.borrow_mut().insert(act, Rc::clone(&made));
+        made
+    }
+
+    fn make_local(&self, act: Act) -> Local {
+        let mut local = Local::default();
+        self.each_local(act, &mut |candidate, element| {
+            let at = *local.exact.entry(self.group.key(&element)).or_insert_with(|| {
+                local.all.push((element, Vec::new()));
+                local.all.len() as u32 - 1
+            });
+            local.all[at as usize].1.push(local.weights.len() as u32);
+            local.weights.push(candidate.2);
+        });
+        local
+    }
+
+    /// A slip of the hands within an act by its number, on a tape of its own.
+    pub(crate) fn local_candidate(&self, act: Act, number: u32) -> Option<Candidate> {
+        let (mut found, mut at) = (None, 0);
+        self.each_local(act, &mut |(slip, edit, weight), _| {
+            if at == number {
+                found = Some(Candidate { slip, edits: vec![edit], weight });
+            }
+            at += 1;
+        });
+        found
+    }
+
+    /// Calls for each slip of the hands within an act with its weight, and with what it changes at the end of the act.
+    fn each_local(&self, act: Act, call: &mut dyn FnMut((Slip, Edit, f64), Element)) {
+        let mut tape: Vec<Turn> = Vec::new();
+        let span = Span::lay(&mut tape, act, 0, &self.craft.acts);
+        let carried = Carried::new(&tape, self.group);
+        hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
+            let weight = share * self.scale(slip.kind);
+            if weight > 0.0 {
+                let element = self.effect(std::slice::from_ref(&edit), &carried);
+                call((slip, edit, weight), element);
+            }
+        });
+    }
+}
+
+impl<'a> Gathered<'a> {
+    pub(crate) fn new(course: &'a Course, craft: &'a Craft<'a>, plan: &Plan<'_>) -> Self {
+        let (candidates, letter_slips) = (Vec::new(), Vec::new());
+        let mut slips = Self { craft, course, candidates, letter_slips, scale: [0.0; SlipKind::ALL.len()] };
+        slips.gather(plan);
+        slips.weigh();
+        slips.merge_the_same();
+        slips
     }
 
     fn gather(&mut self, plan: &Plan<'_>) {
@@ -241,78 +331,6 @@ impl<'a> Space<'a> {
         for candidate in &mut self.candidates {
             candidate.weight *= self.scale[candidate.slip.kind.index()];
         }
-    }
-
-    pub(crate) fn scale(&self, kind: SlipKind) -> f64 {
-        self.scale[kind.index()]
-    }
-
-    /// By what some edits change the outcome, carried to the end.
-    pub(crate) fn effect(&self, edits: &[Edit], carried: &Carried) -> Element {
-        let one = |edit: &Edit| {
-            let before = &carried.before[edit.range.start];
-            let after = &carried.after[edit.range.end];
-            match &edit.made {
-                Made::Nothing => before.then(after),
-                Made::One(turn) => before.then(self.group.turn(*turn)).then(after),
-                Made::Many(turns) => {
-                    turns.iter().fold(*before, |so_far, &turn| so_far.then(self.group.turn(turn))).then(after)
-                }
-            }
-        };
-        match edits {
-            [only] => one(only),
-            _ => edits.iter().fold(Element::IDENTITY, |so_far, edit| so_far.then(&one(edit))),
-        }
-    }
-
-    /// The slips of the hands within an act, wherever it stands.
-    pub(crate) fn local(&self, act: Act) -> Rc<Local> {
-        if let Some(known) = self.locals.borrow().get(&act) {
-            return Rc::clone(known);
-        }
-        let made = Rc::new(self.make_local(act));
-        self.locals.borrow_mut().insert(act, Rc::clone(&made));
-        made
-    }
-
-    fn make_local(&self, act: Act) -> Local {
-        let mut local = Local::default();
-        self.each_local(act, &mut |candidate, element| {
-            let at = *local.exact.entry(self.group.key(&element)).or_insert_with(|| {
-                local.all.push((element, Vec::new()));
-                local.all.len() as u32 - 1
-            });
-            local.all[at as usize].1.push(local.weights.len() as u32);
-            local.weights.push(candidate.2);
-        });
-        local
-    }
-
-    /// A slip of the hands within an act by its number, on a tape of its own.
-    pub(crate) fn local_candidate(&self, act: Act, number: u32) -> Option<Candidate> {
-        let (mut found, mut at) = (None, 0);
-        self.each_local(act, &mut |(slip, edit, weight), _| {
-            if at == number {
-                found = Some(Candidate { slip, edits: vec![edit], weight });
-            }
-            at += 1;
-        });
-        found
-    }
-
-    /// Calls for each slip of the hands within an act with its weight, and with what it changes at the end of the act.
-    fn each_local(&self, act: Act, call: &mut dyn FnMut((Slip, Edit, f64), Element)) {
-        let mut tape: Vec<Turn> = Vec::new();
-        let span = Span::lay(&mut tape, act, 0, &self.craft.acts);
-        let carried = Carried::new(&tape, self.group);
-        hands::execution(&tape, &span, self.craft, &mut |slip, edit, share| {
-            let weight = share * self.scale(slip.kind);
-            if weight > 0.0 {
-                let element = self.effect(std::slice::from_ref(&edit), &carried);
-                call((slip, edit, weight), element);
-            }
-        });
     }
 }
 

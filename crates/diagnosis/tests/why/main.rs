@@ -5,7 +5,7 @@
 mod pupil;
 mod told;
 
-use blind::{Conventions, ExecutionError, MethodError, Solver};
+use blind::{Conventions, ExecutionError, MethodError, MethodName, Solver};
 use cube::{Algorithm, Facelets, Orbit, Rotation, Size, State, Turn};
 use diagnosis::{
     Answer, Ask, Begun, ByHand, Catalogue, Change, Depth, Diagnosis, Explanation, Inquiry, Observed, Plan,
@@ -283,13 +283,10 @@ fn plans_that_cannot_be_carried_out_are_refused() {
     let own_piece = ExecutionError::OwnPiece { orbit: Orbit::Corner, target };
     let letters = vec![(Orbit::Corner, vec![target])];
     assert_eq!(Plan::new(begun(), Some(letters), &solver).unwrap_err(), WhyError::Execution(own_piece));
-    let size = Size::new(5).unwrap();
-    let big = Solver::new(size, Conventions::default());
-    let scrambled = Begun::Scramble(turns("R Uw F", size));
-    assert!(matches!(
-        Plan::new(scrambled, None, &big).unwrap_err(),
-        WhyError::Method(MethodError::NotCovered { size: of, .. }) if of == size
-    ));
+    let mut no_method = Conventions::default();
+    no_method.kind_mut(Orbit::Corner).method = MethodName::SliceSwap;
+    let refused = Plan::new(begun(), None, &Solver::new(Size::THREE, no_method)).unwrap_err();
+    assert_eq!(refused, WhyError::Method(MethodError::NotForKind(Orbit::Corner)));
 }
 
 #[test]

@@ -44,6 +44,7 @@ pub fn from_json(text: &str) -> Result<Conventions, ConventionsError> {
     for (key, value) in &content {
         table.insert(key, item_of(value));
     }
+    table.insert("version", toml_edit::value(i64::from(version.0)));
     read_table(&reader, &table)
 }
 

@@ -7,12 +7,22 @@ use blind::{
     BreakChoice, COLOUR_NAMES, Colour, Conventions, KindConventions, Letters, LettersError, MethodName,
     Misfit, OrbitOrder, ParityChoice, Turned, kind_name, kind_named, nearest, sizeless, usual,
 };
-use cube::{Face, LowerCase, Orbit, OrbitMap, Rotation, Sticker};
+use cube::{Face, Hand, LowerCase, Orbit, OrbitMap, Rotation, Sticker};
 use toml_edit::{Document, Item, TableLike, Value};
 
-/// Kinds that can be carried out: those for which there is a usual algorithm.
-fn carried_out() -> impl Iterator<Item = Orbit> {
+/// Kinds with an algorithm of their own; those of centres are found by search.
+fn with_algorithm() -> impl Iterator<Item = Orbit> {
     Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some())
+}
+
+/// Kinds whose pieces can be turned in their places.
+fn turned_in_place() -> impl Iterator<Item = Orbit> {
+    Orbit::ALL.into_iter().filter(|orbit| orbit.stickers_per_piece() > 1)
+}
+
+/// Kinds that have two stickers of which one names the piece.
+fn wings() -> impl Iterator<Item = Orbit> {
+    Orbit::ALL.into_iter().filter(|orbit| orbit.is_edge() && orbit.stickers_per_piece() == 1)
 }
 
 /// Reads a conventions file (TOML); what it does not say is as in [`Conventions::default`]. A file without a version is
@@ -127,10 +137,11 @@ impl Reader<'_> {
     }
 
     fn root(&self, table: &dyn TableLike, conventions: &mut Conventions) -> Result<(), ConventionsError> {
-        const KEYS: [&str; 14] = [
+        const KEYS: [&str; 15] = [
             "version",
             "colours",
             "holding",
+            "named-by",
             "letters",
             "buffer",
             "method",
@@ -144,13 +155,15 @@ impl Reader<'_> {
             "notation",
         ];
         let all_names = Orbit::ALL.map(kind_name);
-        let carried_out: Vec<&str> = carried_out().map(kind_name).collect();
+        let turned: Vec<&str> = turned_in_place().map(kind_name).collect();
+        let wings: Vec<&str> = wings().map(kind_name).collect();
+        let mut version = Version(0);
         // A newer version may have keys that mean nothing here, so it is looked at first.
         if let Some(value) = table.get("version") {
             let number = value.as_integer().and_then(|number| u32::try_from(number).ok());
             let wrong = Problem::WrongSort { key: "version".to_owned(), needs: Wants::Whole };
-            let found = Version(number.ok_or_else(|| self.at(value.span(), wrong))?);
-            readable(Kind::Conventions, found, VERSION)
+            version = Version(number.ok_or_else(|| self.at(value.span(), wrong))?);
+            readable(Kind::Conventions, version, VERSION)
                 .map_err(|error| self.at(value.span(), error.into()))?;
         }
         let entries = self.entries(table, &KEYS)?;
@@ -164,16 +177,17 @@ impl Reader<'_> {
         let mut spans: OrbitMap<Span> = OrbitMap::default();
         for (key, names, read) in [
             (
-                "letters",
-                &all_names[..],
-                Self::letters as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _,
+                "named-by",
+                &wings[..],
+                Self::named_by as fn(&Self, Orbit, &Entry<'_>, &mut KindConventions) -> _,
             ),
+            ("letters", &all_names, Self::letters),
             // A method brings its usual buffer and algorithm, which the entries after it may change.
-            ("method", &carried_out, Self::method),
+            ("method", &all_names, Self::method),
             ("buffer", &all_names, Self::buffer),
             ("breaks", &all_names, Self::breaks),
-            ("sheet", &carried_out, Self::sheet),
-            ("turned", &carried_out, Self::turned),
+            ("sheet", &all_names, Self::sheet),
+            ("turned", &turned, Self::turned),
         ] {
             let Some(entry) = find(key) else { continue };
             for inner in self.table(entry, names)? {
@@ -191,7 +205,7 @@ impl Reader<'_> {
             }
         }
         if let Some(entry) = find("algorithm") {
-            let names: Vec<&str> = carried_out.iter().copied().chain(["parity"]).collect();
+            let names: Vec<&str> = with_algorithm().map(kind_name).chain(["parity"]).collect();
             for inner in self.table(entry, &names)? {
                 // The place inside the text is given on top of where the text begins.
                 let algorithm = sizeless(inner.text(self)?)
@@ -214,7 +228,7 @@ impl Reader<'_> {
             }
         }
         if let Some(entry) = find("memo") {
-            self.memo(entry, conventions)?;
+            self.memo(entry, version, conventions)?;
         }
         if let Some(entry) = find("parity") {
             for inner in self.table(entry, &["by"])? {
@@ -338,6 +352,19 @@ impl Reader<'_> {
         Ok(())
     }
 
+    fn named_by(
+        &self,
+        orbit: Orbit,
+        entry: &Entry<'_>,
+        kind: &mut KindConventions,
+    ) -> Result<(), ConventionsError> {
+        kind.named_by = [Hand::Left, Hand::Right][self.word(entry, &["left", "right"])?];
+        let letters: Vec<String> = kind.letters.all().map(str::to_owned).collect();
+        // The usual letters go by place.
+        kind.letters = Letters::new(&kind.by_place(orbit, &letters)).unwrap_or(kind.letters.clone());
+        Ok(())
+    }
+
     fn letters(
         &self,
         orbit: Orbit,
@@ -347,6 +374,7 @@ impl Reader<'_> {
         let problem =
             |error: LettersError, span: &Span| self.at(span.clone(), Problem::Letters { orbit, error });
         if let Some(letters) = self.row_of_letters(entry)? {
+            let letters = if letters.len() == 24 { kind.by_place(orbit, &letters) } else { letters };
             kind.letters = Letters::new(&letters).map_err(|error| problem(error, &entry.span))?;
             return Ok(());
         }
@@ -365,7 +393,11 @@ impl Reader<'_> {
                 }
                 let stickers = Sticker::all().filter(|sticker| sticker.face() == face);
                 for (sticker, letter) in stickers.zip(letters) {
-                    given[sticker.index()] = Some(letter);
+                    let named = match kind.named_by {
+                        Hand::Left => sticker,
+                        Hand::Right => orbit.across(sticker),
+                    };
+                    given[named.index()] = Some(letter);
                 }
                 continue;
             }
@@ -444,11 +476,7 @@ impl Reader<'_> {
         entry: &Entry<'_>,
         kind: &mut KindConventions,
     ) -> Result<(), ConventionsError> {
-        // Half turns of a slice carry out edges only.
-        let known: Vec<MethodName> = MethodName::ALL
-            .into_iter()
-            .filter(|&method| orbit == Orbit::Midge || method != MethodName::SliceSwap)
-            .collect();
+        let known: Vec<MethodName> = MethodName::of(orbit).collect();
         let names: Vec<&str> = known.iter().map(|method| method.name()).collect();
         let word = entry.text(self)?;
         if !names.contains(&word) && MethodName::ALL.iter().any(|method| method.name() == word) {
@@ -458,7 +486,8 @@ impl Reader<'_> {
             );
         }
         kind.method = known[self.word(entry, &names)?];
-        if let Some(usual) = usual(kind.method, orbit) {
+        // Wings and centres have the same buffer with every method, which is held to it.
+        if let Some(usual) = usual(kind.method, orbit).filter(|_| orbit.stickers_per_piece() > 1) {
             kind.buffer = usual.buffer;
             // Half turns of the slice need no further swap; what was there is kept for another method.
             if kind.method != MethodName::SliceSwap {
@@ -512,22 +541,34 @@ impl Reader<'_> {
         Ok(())
     }
 
-    fn memo(&self, entry: &Entry<'_>, conventions: &mut Conventions) -> Result<(), ConventionsError> {
+    fn memo(
+        &self,
+        entry: &Entry<'_>,
+        version: Version,
+        conventions: &mut Conventions,
+    ) -> Result<(), ConventionsError> {
         for inner in self.table(entry, &["pairs", "order", "execution"])? {
             match inner.key {
                 "pairs" => {
                     conventions.pairs =
                         inner.value.as_bool().ok_or_else(|| inner.wrong_sort(self, Wants::YesNo))?;
                 }
-                "order" => conventions.memo_order = self.kinds(&inner)?,
-                _ => conventions.execution_order = self.kinds(&inner)?,
+                "order" => conventions.memo_order = OrbitOrder::new(&self.kinds(&inner)?),
+                _ => {
+                    let mut kinds = self.kinds(&inner)?;
+                    // When these were written out, nothing but corners and edges was carried out.
+                    if version == Version(1) {
+                        kinds.retain(|orbit| orbit.stickers_per_piece() > 1);
+                    }
+                    conventions.execution_order = OrbitOrder::of_execution(&kinds);
+                }
             }
         }
         Ok(())
     }
 
-    /// An order of kinds; those that are not named come after in the usual order.
-    fn kinds(&self, entry: &Entry<'_>) -> Result<OrbitOrder, ConventionsError> {
+    /// Some kinds, each once.
+    fn kinds(&self, entry: &Entry<'_>) -> Result<Vec<Orbit>, ConventionsError> {
         let known = Orbit::ALL.map(kind_name);
         let mut kinds = Vec::new();
         for (word, span) in entry.texts(self, Wants::List)? {
@@ -541,7 +582,7 @@ impl Reader<'_> {
             }
             kinds.push(orbit);
         }
-        Ok(OrbitOrder::new(&kinds))
+        Ok(kinds)
     }
 }
 

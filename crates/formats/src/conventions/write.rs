@@ -2,8 +2,8 @@
 
 use super::VERSION;
 use crate::toml::{list, quoted};
-use blind::{BreakChoice, COLOUR_NAMES, Conventions, MethodName, OrbitOrder, kind_name, usual};
-use cube::{Face, Orbit};
+use blind::{BreakChoice, COLOUR_NAMES, Conventions, OrbitOrder, kind_name};
+use cube::{Face, Hand, Orbit};
 use std::fmt::Write;
 
 /// The whole conventions as a TOML file, every key written out.
@@ -22,8 +22,6 @@ pub fn write(conventions: &Conventions) -> String {
 }
 
 fn write_to(conventions: &Conventions, out: &mut String) -> std::fmt::Result {
-    let carried_out: Vec<Orbit> =
-        Orbit::ALL.into_iter().filter(|&orbit| usual(MethodName::OneSwap, orbit).is_some()).collect();
     writeln!(out, "version = {VERSION}\n\n# Colours of the faces while a scramble is made.\n[colours]")?;
     for face in Face::ALL {
         let colour = conventions.colour(face);
@@ -43,15 +41,23 @@ fn write_to(conventions: &Conventions, out: &mut String) -> std::fmt::Result {
     writeln!(out, "front = {}", quoted(&conventions.colour_held(Face::F).name))?;
     writeln!(
         out,
+        "\n# Which of a wing's two stickers has its letter: the one \"left\" of the middle of its edge, seen with the edge on top, or \"right\".\n[named-by]"
+    )?;
+    for orbit in Orbit::ALL.into_iter().filter(|orbit| orbit.is_edge() && orbit.stickers_per_piece() == 1) {
+        let hand = match conventions.kind(orbit).named_by {
+            Hand::Left => "left",
+            Hand::Right => "right",
+        };
+        writeln!(out, "{} = {}", kind_name(orbit), quoted(hand))?;
+    }
+    writeln!(
+        out,
         "\n# Faces U L F R B D, on each clockwise from the upper left (edges: from the top).\n[letters]"
     )?;
     for orbit in Orbit::ALL {
-        let letters = &conventions.kind(orbit).letters;
-        let written = if letters.are_single() {
-            quoted(&letters.all().collect::<String>())
-        } else {
-            list(letters.all())
-        };
+        let kind = conventions.kind(orbit);
+        let letters = kind.by_place(orbit, &kind.letters.all().collect::<Vec<_>>());
+        let written = if kind.letters.are_single() { quoted(&letters.concat()) } else { list(letters) };
         writeln!(out, "{} = {written}", kind_name(orbit))?;
     }
     writeln!(out, "\n[buffer]")?;
@@ -59,25 +65,25 @@ fn write_to(conventions: &Conventions, out: &mut String) -> std::fmt::Result {
         writeln!(out, "{} = {}", kind_name(orbit), quoted(orbit.name(conventions.kind(orbit).buffer)))?;
     }
     writeln!(out, "\n[method]")?;
-    for &orbit in &carried_out {
+    for orbit in Orbit::ALL {
         writeln!(out, "{} = {}", kind_name(orbit), quoted(conventions.kind(orbit).method.name()))?;
     }
     writeln!(out, "\n[algorithm]")?;
-    for &orbit in &carried_out {
-        let algorithm =
-            conventions.kind(orbit).algorithm.as_ref().map(ToString::to_string).unwrap_or_default();
-        writeln!(out, "{} = {}", kind_name(orbit), quoted(&algorithm))?;
+    for orbit in Orbit::ALL {
+        if let Some(algorithm) = &conventions.kind(orbit).algorithm {
+            writeln!(out, "{} = {}", kind_name(orbit), quoted(&algorithm.to_string()))?;
+        }
     }
     writeln!(out, "parity = {}", quoted(&conventions.parity_algorithm.to_string()))?;
     writeln!(out, "\n# Sheets of three-cycles.\n[sheet]")?;
-    for &orbit in &carried_out {
+    for orbit in Orbit::ALL {
         let place = conventions.kind(orbit).sheet.as_deref().unwrap_or_default();
         writeln!(out, "{} = {}", kind_name(orbit), quoted(place))?;
     }
     writeln!(out, "\n# Your own times of turning, as `hoodwink algs fit --out` writes them.\n[ease]")?;
     writeln!(out, "costs = {}", quoted(conventions.ease.as_deref().unwrap_or_default()))?;
     writeln!(out, "\n# Turned pieces by an \"algorithm\" or by \"cycles\".\n[turned]")?;
-    for &orbit in &carried_out {
+    for orbit in Orbit::ALL.into_iter().filter(|orbit| orbit.stickers_per_piece() > 1) {
         writeln!(out, "{} = {}", kind_name(orbit), quoted(conventions.kind(orbit).turned.name()))?;
     }
     writeln!(

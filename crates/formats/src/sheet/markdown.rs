@@ -1,11 +1,8 @@
 //! Sheets as Markdown tables.
 
 use blind::Conventions;
-use cube::{Algorithm, Orbit, Size, Sticker, count, simplified};
+use cube::{Algorithm, Orbit, Sticker, count, simplified};
 use sheet::{MOST_TURNS, Row, Sheet, Verdict};
-
-/// The size whose notation the algorithms of a sheet are in.
-const SIZE: Size = Size::THREE;
 
 /// The algorithms of a buffer as a Markdown table: the right ones in the order of the letters, and behind them those that are not
 /// right, each marked with what it does. The names of the columns (letters, targets, algorithm, moves, notes, what it does) are given,
@@ -30,7 +27,9 @@ pub fn to_markdown(
                 [letters.spell(&[case.first, case.second]), targets]
             },
         );
-        let moves = Algorithm::parse(&row.algorithm, SIZE).ok().filter(|read| read.len() <= MOST_TURNS);
+        let moves = Algorithm::parse(&row.algorithm, sheet::size_of(orbit))
+            .ok()
+            .filter(|read| read.len() <= MOST_TURNS);
         let moves = moves.map_or(0, |read| count(&simplified(&read.flatten())).slice);
         let [spelled, targets] = names;
         out += &line([spelled, targets, row.algorithm.clone(), moves.to_string(), row.notes.clone(), said]);

@@ -170,7 +170,7 @@ impl<'a> Reading<'a> {
     /// The kind by a word such as `corners`, in English or German.
     pub(super) fn kind_by_word(word: &str) -> Option<Orbit> {
         let word = word.trim().to_lowercase();
-        let named = |word: &str| kind_named(word).filter(|orbit| Orbit::of(SIZE).contains(orbit));
+        let named = |word: &str| kind_named(word);
         named(&word).or_else(|| named(word.trim_end_matches('s'))).or(match word.as_str() {
             "ecke" | "ecken" => Some(Orbit::Corner),
             "kante" | "kanten" => Some(Orbit::Midge),

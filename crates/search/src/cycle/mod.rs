@@ -20,8 +20,8 @@
 //! assert_eq!(cube::display_turns(&found[0].algorithms[0]).to_string(), "R' D' R U R' D R U'");
 //! ```
 //!
-//! The sizes are searched whose elements fit a key ([`cube::Group`]), 2 and 3. Larger ones would need a wider key for wings
-//! and centres; effects, turn sets, classes and the search itself are written over orbits and would serve them.
+//! The sizes are searched whose elements fit a key ([`cube::Group`]), 2 and 3. Three-cycles of wings and centres, of which bigger ones
+//! have more, are searched by [`crate::rings`].
 
 mod effect;
 mod find;

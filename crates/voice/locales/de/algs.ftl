@@ -103,6 +103,13 @@ find-easiest = { $count ->
     [one] Der erste hat die kürzeste geschätzte Zeit von allen.
    *[other] Die ersten { $count } haben die kürzesten geschätzten Zeiten von allen.
 }
+find-line-unproven = { $case }: { $shortest } Züge; mit { $searched } oder weniger geht es nicht, bewiesen, vielleicht aber mit einer Zahl dazwischen
+find-rings-made = { $sequences } Zugfolgen bis { $length } Züge
+find-rings-metric = Bei Wings und Centern zählt jeder Zug eins, gleich welche Schichten er dreht: --metric slice.
+find-rings-longest = Bei Wings und Centern werden Zugfolgen bis { $most } Züge gesucht: --longest { $most } oder weniger.
+find-rings-several = Ecken und Kanten werden mit allen ihren Stickern gesucht, auf dem 2x2 und dem 3x3.
+find-rings-many = Mit diesen Zügen gibt es { $count } Zugfolgen von { $length } Zügen, zu viele zum Suchen; höchstens { $most } werden gemacht. Nimm weniger Züge (--moves) oder ein kleineres --longest.
+find-rings-no-turns = Es gibt keinen Zug, mit dem gesucht werden könnte; Drehungen des ganzen Puzzles zählen nicht.
 find-none = { $case }: keiner bis { $searched } Züge, bewiesen
 find-more = und { $count } weitere
 turns-empty = Es gibt keine Züge, mit denen gesucht werden könnte.
@@ -126,7 +133,8 @@ fit-errors = Fehler { $error } s bei diesen Zeiten, { $heldout } s bei zurückge
 fit-never = kommt nicht vor; bleibt
 
 method-slice-not-first = Mit einem Paritätsalgorithmus müssen Kanten mit slice-swap zuerst ausgeführt werden: schreib execution = ["edge", "corner"] unter [memo] oder by = "exchange" unter [parity].
-method-not-for-kind = Slice-swap ist eine Methode für Kanten, nicht für { $kinds }.
+method-not-for-kind = In keiner Schicht zwischen den Seiten liegen { $kinds }, also ist slice-swap keine Methode für sie.
+method-between-corners-and-edges = Wo es Ecken und Kanten gibt, werden die { $kinds } vor oder nach beiden ausgeführt, nicht dazwischen: ändere execution unter [memo].
 method-no-exchange = Dein Eckenalgorithmus vertauscht keine zwei Kanten, also können im Verfolgen keine vertauscht werden; wähle parity by = "algorithm".
 method-no-case = Es gibt keinen Algorithmus für { $first } { $second }.
 

@@ -15,6 +15,7 @@ bench-moves = { $moves ->
 }
 bench-hold = { $up } oben, { $front } vorn
 bench-hold-best = Von allen 24 Arten, ihn zu halten, hat diese das kürzeste Memo.
+bench-hold-most-centres = Von allen 24 Arten, es zu halten, sind bei dieser die meisten Center schon richtig.
 bench-hold-conventions = Deine Festlegungen sagen, ihn so zu halten.
 bench-hold-centres = Die Mitten und deine Festlegungen sagen, wie man ihn hält.
 
@@ -37,6 +38,7 @@ bench-from-sheet = Dreierzyklen kommen aus deiner Tabelle mit Algorithmen{ $foun
    *[other] ; was ihr fehlt, wurde gesucht und gefunden.
 }
 bench-from-search = Dreierzyklen wurden gesucht und gefunden; eine eigene Tabelle ginge vor.
+bench-from-inner = { $kinds }: Für jeden Buchstaben werden die Züge für dieses Memo gesucht und angewandt, bevor sie gezeigt werden.
 bench-from-parity = Der Paritätsalgorithmus aus deinen Festlegungen: { $moves }
 
 bench-unsolved = Ungelöst: { $pieces }

@@ -4,9 +4,15 @@ label-scramble = Scramble
 label-stickers = Sticker
 reasons-heading = Warum, für die { $kinds }:
 solution-heading = Ausgeführt (Setup, Tausch, Setup zurück):
-solution-later = Wie man das auf einem { $size } ausführt, kommt später. Das Memo ist geprüft: Buchstabe für Buchstabe wurden die Steine getauscht, und alle sind richtig.
 step-swap = { $kind }-Tausch
 
+holdings-up = Oben
+holdings-front = Vorn
+holdings-moves = Drehung
+holdings-centres = Center richtig
+holdings-solved = Gelöst
+holdings-letters = Buchstaben
+scramble-hold-most-centres = --hold most-centres ist für das Verfolgen; Scrambles werden für deine Konventionen gezogen oder für --hold best.
 hold-shorter = Anders gehalten hat das Memo nur { $letters ->
     [one] 1 Buchstaben
    *[other] { $letters } Buchstaben
@@ -69,14 +75,13 @@ conventions-ease = die Kosten der Züge, die sie nennt, { $what }
 conventions-holding = Gehalten zum Lösen: { $up } oben, { $front } vorn.
 conventions-kind = { $kinds }: Puffer { $buffer }, Methode { $method }, { $algorithm }
     Neue Zyklen beginnen { $breaks }.
-conventions-kind-traced = { $kinds }: Puffer { $buffer }; nur Memo, noch keine Methode.
+conventions-kind-searched = { $kinds }: Puffer { $buffer }, Methode { $method }, Algorithmen durch Suche gefunden
     Neue Zyklen beginnen { $breaks }.
 breaks-first = beim ersten ungelösten Buchstaben
 breaks-fewest = wo die Buchstaben die wenigsten Setup-Züge brauchen
 breaks-least = so, dass das Ganze die geringste geschätzte Zeit braucht
 breaks-preference = beim ersten ungelösten von { $list }
 conventions-parity = Parität: { $algorithm }
-conventions-memo-order = Gemerkt in der Reihenfolge { $memo }.
 conventions-order = Gemerkt in der Reihenfolge { $memo }; ausgeführt in der Reihenfolge { $execution }.
 usage-unknown-option = Eine Option „{ $text }“ gibt es hier nicht.
 usage-too-much = „{ $text }“ ist ein Wort zu viel; was Leerzeichen enthält, steht in Anführungszeichen.

@@ -78,6 +78,7 @@ swap-not-a-swap = Der Algorithmus tauscht nicht einfach zwei { $kinds }; er bewe
 swap-buffer-not-moved = Der Algorithmus bewegt den Puffer { $buffer } nicht: er tauscht { $first } und { $second }. Wähle einen Puffer auf einem davon, oder diesen Algorithmus: { $instead }
 swap-not-its-own-inverse = Zweimal gemacht hebt sich der Algorithmus nicht auf; gerade und ungerade würden nicht reichen, um zu wissen, was übrig ist.
 swap-turns-the-cube = Der Algorithmus lässt das ganze Puzzle gedreht zurück.
+swap-moves-centres = Der Algorithmus lässt { $kinds } auf anderen Seiten zurück.
 swap-other-target = Der Algorithmus tauscht den Puffer mit { $actual }, nicht mit { $named }.
 
 method-cannot-be-made = Der Algorithmus ({ $kind }) geht auf einem { $size } nicht: { $what }
@@ -86,6 +87,7 @@ method-parity-does-not-fit = Der Paritätsalgorithmus passt nicht zu deinen Taus
 method-parity-cannot-be-made = Der Paritätsalgorithmus geht auf einem { $size } nicht: { $what }
 method-not-covered = Für die { $kinds } eines { $size } gibt es noch keine Methode, sie auszuführen.
 execution-kind-missing = Die Methode hat keinen Algorithmus für die { $kinds }.
+execution-centres-late = In deiner Folge ausgeführt löst das den Würfel nicht: eine ungerade Zahl von Ecken- oder Wingbuchstaben dreht Center auf ihren Seiten umher; schreib in execution unter [memo], dass die Center zuerst kommen.
 execution-own-piece = { $target } liegt auf dem Stein des Puffers und kann kein Ziel sein.
 not-proven = Auf dem Puzzle versucht, tat { $claim ->
     [solution] die Lösung

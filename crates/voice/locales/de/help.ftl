@@ -101,15 +101,17 @@ help-any-others = Die Buchstaben einer anderen Art von Teilen, wie wing=KDVA ode
 help-any-hold = Wie das Puzzle aufgenommen wird
 help-any-hold-conventions = Wie deine Konventionen sagen
 help-any-hold-best = Bei einem Puzzle ohne feste Mitten wie dem 2x2: so von allen 24, dass das Memo am kürzesten ist
+help-any-hold-most-centres = Bei einem Puzzle ohne feste Mitten wie dem 4x4: so von allen 24, dass die meisten Center schon richtig sind
 help-any-ease = Kosten, die algs fit geschrieben hat
 help-any-out = Wohin geschrieben wird; sonst auf die Standardausgabe
 help-any-file = Die Tabelle (CSV, Semikolons oder Tabulatoren), oder - für die Standardeingabe
-help-any-kind = Die Art der Teile, wo die Tabelle sie nicht sagt: corner oder edge
+help-any-kind = Die Art der Teile, wo die Tabelle sie nicht sagt: corner oder edge, oder eine von Wings oder Centern wie wing oder x-centre
 help-any-buffer = Der Puffer, wo die Tabelle ihn nicht sagt; sonst der deiner Konventionen
 help-any-first = Wo das erste Ziel eines Gitters steht, wo es die Algorithmen nicht verraten
 help-any-first-left = Links in einer Zeile
 help-any-first-top = Oben über einer Spalte
 
+help-hoodwink-trace-holdings = Alle 24 Arten, ein Puzzle ohne feste Mitten aufzunehmen, die beste zuerst: wie, richtige Center, gelöste Steine, Buchstaben jeder Art
 help-hoodwink-trace-short = Nur das Memo, ohne Gründe und Lösung; bei einem Stapel Buchstaben, Parität und Haltung, was viel schneller geht
 help-hoodwink-trace-batch = Aus einer Datei, oder mit - von der Standardeingabe, einen Scramble je Zeile lesen und je Zeile ein JSON-Objekt schreiben
 
@@ -183,18 +185,18 @@ help-hoodwink-conventions-show-toml = Als Datei mit Konventionen, in der jeder S
 help-hoodwink-conventions-check-file = Die Datei, oder - für die Standardeingabe
 
 help-hoodwink-algs-find-targets = Der Fall: zwei Ziele, als Buchstabe oder Sticker, wie UBR RDF
-help-hoodwink-algs-find-puzzle = Das Puzzle: 2 oder 3
-help-hoodwink-algs-find-kind = Die Art der Teile: corner oder edge
+help-hoodwink-algs-find-puzzle = Das Puzzle: 2 oder 3, für Wings und Center auch 4 bis 7
+help-hoodwink-algs-find-kind = Die Art der Teile: corner oder edge, oder eine von Wings oder Centern wie wing oder x-centre
 help-hoodwink-algs-find-buffer = Der Puffer; sonst der deiner Konventionen
 help-hoodwink-algs-find-all = Alle Dreierzyklen des Puffers
 help-hoodwink-algs-find-twist = Zwei Ecken an ihrem Ort drehen, die erste im Uhrzeigersinn: UBL,DFR
 help-hoodwink-algs-find-flip = Zwei Kanten an ihrem Ort kippen: UF,UB
 help-hoodwink-algs-find-exchange = Zwei Ecken und zwei Kanten tauschen: UFR,UBR,UF,UR
 help-hoodwink-algs-find-last = Das letzte Ziel der Ecken, während eine andere Ecke gedreht ist und zwei Kanten getauscht sind: UBR,DFR,UF,UR
-help-hoodwink-algs-find-moves = Die Züge, mit denen gesucht wird, wie U,D,R,L,F,B oder R,U,M oder Rw,U
+help-hoodwink-algs-find-moves = Die Züge, mit denen gesucht wird, wie U,D,R,L,F,B oder R,U,M oder Rw,U; sonst die Seiten, für Wings und Center jede einzelne Schicht, die sie bewegt
 help-hoodwink-algs-find-metric = Wie Züge gezählt werden: half, quarter, slice oder execution; sonst, wie die Züge nahelegen
 help-hoodwink-algs-find-shortest = Nur die kürzesten jedes Falls
-help-hoodwink-algs-find-longest = Die größte Länge, die gesucht wird; ohne sie 12 mit --shortest, was für jeden Dreierzyklus von Ecken reicht, und sonst 10
+help-hoodwink-algs-find-longest = Die größte Länge, die gesucht wird; ohne sie 12 mit --shortest, was für jeden Dreierzyklus von Ecken reicht, und sonst 10; bei Wings und Centern 8, was das Höchste ist
 help-hoodwink-algs-find-by = In welcher Reihenfolge
 help-hoodwink-algs-find-by-length = Die kürzesten zuerst
 help-hoodwink-algs-find-by-ease = Die für die Hände leichtesten zuerst

@@ -163,5 +163,5 @@ observed-twice = Spalte { $column }: „{ $piece }“ wurde schon genannt.
 observed-nothing = Kein ungelöster Stein ist genannt; ein gelöster Würfel braucht keine Erklärung.
 observed-no-count = Spalte { $column }: „{ $found }“ ist keine Anzahl; schreib sie wie 3 Ecken.
 observed-too-many = Spalte { $column }: es gibt nur { $most } { $kinds }.
-why-size = Versuche werden bisher auf dem 2x2 und dem 3x3 erklärt, nicht auf einem { $size }.
+why-size = Auf einem { $size } wird ein Versuch durch alle seine Sticker erklärt, wie er herauskam, nicht durch einige Teile.
 why-long-list = Die Liste hat { $count } Scrambles; höchstens { $most } werden angesehen.

@@ -103,6 +103,13 @@ find-easiest = { $count ->
     [one] The first has the lowest estimated time of all.
    *[other] The first { $count } have the lowest estimated times of all.
 }
+find-line-unproven = { $case }: { $shortest } turns; none of { $searched } or fewer, proven, but perhaps some between
+find-rings-made = { $sequences } sequences of up to { $length } turns
+find-rings-metric = Of wings and centres every turn counts one, whichever layers it turns: --metric slice.
+find-rings-longest = Of wings and centres sequences of up to { $most } turns are searched: --longest { $most } or less.
+find-rings-several = Corners and edges are searched with all their stickers, on the 2x2 and the 3x3.
+find-rings-many = With these turns there are { $count } sequences of { $length } turns, too many to search; at most { $most } are made. Take fewer turns (--moves) or --longest less.
+find-rings-no-turns = There is no turn to search with; turns of the whole puzzle do not count.
 find-none = { $case }: none up to { $searched } turns, proven
 find-more = and { $count } more
 turns-empty = There are no turns to search with.
@@ -126,7 +133,8 @@ fit-errors = Error { $error } s on these timings, { $heldout } s on timings held
 fit-never = never occurs; kept
 
 method-slice-not-first = With a parity algorithm, slice-swap edges have to be carried out first: say execution = ["edge", "corner"] under [memo], or by = "exchange" under [parity].
-method-not-for-kind = Slice-swap is a method for edges, not for { $kinds }.
+method-not-for-kind = No layer between the faces has { $kinds } in it, so slice-swap is no method for them.
+method-between-corners-and-edges = With both corners and edges, the { $kinds } are carried out before or after the two, not between them: change execution under [memo].
 method-no-exchange = Your corner algorithm exchanges no two edges, so none can be exchanged in the trace; choose parity by = "algorithm".
 method-no-case = There is no algorithm for { $first } { $second }.
 

@@ -15,6 +15,7 @@ bench-moves = { $moves ->
 }
 bench-hold = { $up } up, { $front } in front
 bench-hold-best = Of all 24 ways to hold it, this one has the shortest memo.
+bench-hold-most-centres = Of all 24 ways to hold it, this one has the most centres right already.
 bench-hold-conventions = Your conventions say to hold it this way.
 bench-hold-centres = The centres and your conventions fix how to hold it.
 
@@ -37,6 +38,7 @@ bench-from-sheet = Three-cycles come from your sheet of algorithms{ $found ->
    *[other] ; what it lacks was found by search.
 }
 bench-from-search = Three-cycles were found by search; your own sheet would be used instead.
+bench-from-inner = { $kinds }: for each letter the moves are found for this memo and applied before they are shown.
 bench-from-parity = The parity algorithm of your conventions: { $moves }
 
 bench-unsolved = Unsolved: { $pieces }

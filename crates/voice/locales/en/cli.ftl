@@ -4,9 +4,15 @@ label-scramble = Scramble
 label-stickers = Stickers
 reasons-heading = Why, for the { $kinds }:
 solution-heading = Carried out (set-up, swap, set-up undone):
-solution-later = How to carry this out on a { $size } comes later. The memo is proven: letter by letter, the pieces were exchanged, and all are right.
 step-swap = { $kind } swap
 
+holdings-up = Up
+holdings-front = Front
+holdings-moves = Turn it
+holdings-centres = Centres right
+holdings-solved = Solved
+holdings-letters = Letters
+scramble-hold-most-centres = --hold most-centres is for tracing; scrambles are drawn for your conventions or for --hold best.
 hold-shorter = Held another way the memo has only { $letters ->
     [one] 1 letter
    *[other] { $letters } letters
@@ -69,14 +75,13 @@ conventions-ease = the costs of turning that it names, { $what }
 conventions-holding = Held to solve: { $up } up, { $front } front.
 conventions-kind = { $kinds }: buffer { $buffer }, method { $method }, { $algorithm }
     New cycles begin { $breaks }.
-conventions-kind-traced = { $kinds }: buffer { $buffer }; memo only, no method yet.
+conventions-kind-searched = { $kinds }: buffer { $buffer }, method { $method }, algorithms found by search
     New cycles begin { $breaks }.
 breaks-first = at the first unsolved letter
 breaks-fewest = where the letters take the fewest set-up moves
 breaks-least = so that the whole takes the least estimated time
 breaks-preference = at the first unsolved of { $list }
 conventions-parity = Parity: { $algorithm }
-conventions-memo-order = Memorised in the order { $memo }.
 conventions-order = Memorised in the order { $memo }; carried out in the order { $execution }.
 usage-unknown-option = There is no option “{ $text }” here.
 usage-too-much = “{ $text }” is one word too many; what has blanks in it stands in quotation marks.

@@ -78,6 +78,7 @@ swap-not-a-swap = The algorithm does not simply exchange two { $kinds }; it move
 swap-buffer-not-moved = The algorithm does not move the buffer { $buffer }: it exchanges { $first } and { $second }. Choose a buffer on one of these, or this algorithm: { $instead }
 swap-not-its-own-inverse = Made twice the algorithm does not undo itself, so odd and even would not be enough to know what is left.
 swap-turns-the-cube = The algorithm leaves the whole puzzle turned.
+swap-moves-centres = The algorithm leaves { $kinds } on other faces.
 swap-other-target = The algorithm exchanges the buffer with { $actual }, not with { $named }.
 
 method-cannot-be-made = The algorithm for a { $kind } cannot be made on a { $size }: { $what }
@@ -86,6 +87,7 @@ method-parity-does-not-fit = The parity algorithm does not fit your swaps: they 
 method-parity-cannot-be-made = The parity algorithm cannot be made on a { $size }: { $what }
 method-not-covered = There is no method yet to carry out the { $kinds } of a { $size }.
 execution-kind-missing = The method has no algorithm for the { $kinds }.
+execution-centres-late = Carried out in your order, this does not solve the puzzle: an odd number of corner or wing letters turns centres about on their faces, so say in execution under [memo] that the centres come first.
 execution-own-piece = { $target } is on the buffer's own piece and can be no target.
 not-proven = Tried on the puzzle, { $claim ->
     [solution] the solution

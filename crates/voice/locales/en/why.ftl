@@ -163,5 +163,5 @@ observed-twice = Column { $column }: “{ $piece }” was named before.
 observed-nothing = No unsolved piece is named; a solved puzzle needs no explanation.
 observed-no-count = Column { $column }: “{ $found }” is no count; write it as 3 corners.
 observed-too-many = Column { $column }: there are only { $most } { $kinds }.
-why-size = Attempts are explained on the 2x2 and the 3x3 so far, not on a { $size }.
+why-size = On a { $size } an attempt is explained by all its stickers as they came out, not by some of its pieces.
 why-long-list = The list has { $count } scrambles; { $most } are looked at at most.
