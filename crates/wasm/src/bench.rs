@@ -57,6 +57,9 @@ pub struct FirstVisit {
     pub text: String,
 }
 
+/// The size that most people solve blindfolded (common practice, no source).
+const USUAL: Size = Size::THREE;
+
 pub(crate) fn beginning(call: &Call<'_>) -> Result<Beginning, Failure> {
     let (size, scramble) = EASY;
     let algorithm =
@@ -69,7 +72,7 @@ pub(crate) fn beginning(call: &Call<'_>) -> Result<Beginning, Failure> {
     let [title, text] = call.voice.first_visit(memo.letters());
     Ok(Beginning {
         sizes: OFFERED.map(|size| Offered { layers: size.layers(), name: size.to_string() }).into(),
-        usual: Size::THREE.layers(),
+        usual: USUAL.layers(),
         longest: LONGEST as u32,
         exercises: formats::link::MOST_EXERCISES,
         first: FirstVisit { size: size.layers(), scramble: scramble.to_owned(), title, text },

@@ -35,8 +35,11 @@ const SHOWN: [(&str, Orbit, &str); 5] = [
     ("twisted", Orbit::Corner, "R U R' U R U2 R' L' U' L U' L' U2 L"),
 ];
 
+/// The size of the pictures: the smallest that has all the kinds of [`SHOWN`].
+const PICTURED: Size = Size::THREE;
+
 pub(crate) fn glossary(call: &Call<'_>) -> Result<Vec<WordSaid>, Failure> {
-    let solver = Solver::new(Size::THREE, blind::Conventions::default());
+    let solver = Solver::new(PICTURED, blind::Conventions::default());
     let words = voice::glossary(call.voice.language());
     words.into_iter().map(|word| explained(call, &solver, word)).collect()
 }
