@@ -11,7 +11,6 @@
 //! which the arrows that are left still hang together with where the walk has come (M. Fleury's rule, 1883, here for
 //! arrows: a walk over all of them remains as long as they hang together, since they are balanced at every point).
 
-use crate::method::Costs;
 use crate::step::{Role, Step};
 use cube::{Face, Perm, Sticker};
 
@@ -163,10 +162,13 @@ impl<'a> Arrows<'a> {
     }
 }
 
+/// What two letters cost that are carried out one after the other.
+pub(crate) type PairCosts<'a> = &'a dyn Fn(Sticker, Sticker) -> u32;
+
 /// How one of several places that do as well is chosen: the first in the order, or where costs are given, at the second letter of a
 /// pair the one that costs least together with the first. That is letter by letter, and not the least for the whole.
 struct Chooser<'a> {
-    costs: Option<&'a Costs>,
+    costs: Option<PairCosts<'a>>,
     /// The first letter of the pair that has no second yet.
     first: Option<Sticker>,
 }
@@ -177,7 +179,7 @@ impl Chooser<'_> {
         let Some(costs) = self.costs else { return ranks.next() };
         let rank = match self.first {
             None => ranks.next(),
-            Some(first) => ranks.min_by_key(|&rank| costs.pair(first, arrows.place(rank))),
+            Some(first) => ranks.min_by_key(|&rank| costs(first, arrows.place(rank))),
         }?;
         self.memorised(arrows.place(rank));
         Some(rank)
@@ -194,7 +196,7 @@ pub(crate) fn trace(
     seen: &Perm,
     buffer: Sticker,
     order: &[Sticker; 24],
-    costs: Option<&Costs>,
+    costs: Option<PairCosts<'_>>,
     push: &mut impl FnMut(Step),
 ) {
     let mut chooser = Chooser { costs, first: None };

@@ -135,7 +135,14 @@ impl Tracing {
         let kind = &self.kinds[orbit];
         if orbit.looks_alike() {
             let costs = kind.least.as_ref().filter(|_| buffer == kind.buffer);
-            return Trace::of_alike(orbit, seen, buffer, &kind.breaks.order, costs);
+            let order = &kind.breaks.order;
+            return match costs {
+                None => Trace::of_alike(orbit, seen, buffer, order, None),
+                Some(costs) => {
+                    let pair = |first, second| costs.pair(first, second);
+                    Trace::of_alike(orbit, seen, buffer, order, Some(&pair))
+                }
+            };
         }
         match kind.least.as_ref().filter(|_| buffer == kind.buffer) {
             None => Trace::new(orbit, seen, buffer, &kind.breaks),

@@ -1,7 +1,6 @@
 //! The trace: from the buffer to the place where its piece belongs, and on, until every piece has been met.
 
 use crate::alike;
-use crate::method::Costs;
 use crate::step::{Role, Step};
 use cube::{Claim, NotProven, Orbit, Perm, Piece, Sticker};
 
@@ -144,7 +143,7 @@ impl Trace {
         seen: &Perm,
         buffer: Sticker,
         order: &[Sticker; 24],
-        costs: Option<&Costs>,
+        costs: Option<alike::PairCosts<'_>>,
     ) -> Result<Self, NotProven> {
         let mut trace = Self { orbit, buffer, seen: *seen, steps: [Step::NONE; MOST], length: 0 };
         alike::trace(seen, buffer, order, costs, &mut |step| trace.push(step));

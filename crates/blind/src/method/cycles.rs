@@ -57,12 +57,7 @@ impl Case {
     ///
     /// # Errors
     /// [`NotProven`] when it does not do exactly what the letters ask.
-    fn new(
-        letters: &Letters<'_>,
-        algorithm: Algorithm,
-        model: &Model,
-        found: bool,
-    ) -> Result<Self, NotProven> {
+    fn new(letters: &Asked<'_>, algorithm: Algorithm, model: &Model, found: bool) -> Result<Self, NotProven> {
         // What a set-up and the algorithm after it undo, nobody turns.
         let turns = cube::simplified(&algorithm.flatten());
         let does = State::solved(letters.size).after(&turns);
@@ -92,15 +87,15 @@ impl Case {
     }
 }
 
-/// Letters of one kind that are to be carried out by one algorithm.
-pub(super) struct Letters<'a> {
+/// Asked of one kind that are to be carried out by one algorithm.
+pub(super) struct Asked<'a> {
     pub(super) size: Size,
     pub(super) orbit: Orbit,
     pub(super) buffer: Sticker,
     pub(super) targets: &'a [Sticker],
 }
 
-impl Letters<'_> {
+impl Asked<'_> {
     /// What their algorithm leads to from the solved puzzle.
     pub(super) fn wanted(&self) -> Option<State> {
         letters_state(self.size, self.orbit, self.buffer, self.targets)
@@ -146,8 +141,8 @@ impl Cycles {
         Ok(cycles)
     }
 
-    const fn letters<'a>(&self, targets: &'a [Sticker]) -> Letters<'a> {
-        Letters { size: self.size, orbit: self.orbit, buffer: self.buffer, targets }
+    const fn letters<'a>(&self, targets: &'a [Sticker]) -> Asked<'a> {
+        Asked { size: self.size, orbit: self.orbit, buffer: self.buffer, targets }
     }
 
     fn others(&self) -> impl Iterator<Item = Sticker> + use<> {
@@ -318,7 +313,7 @@ mod tests {
         let corner = |name| Orbit::Corner.sticker(name).expect("a corner");
         let targets = ["UBR", "RDF"].map(corner);
         let letters =
-            Letters { size: Size::THREE, orbit: Orbit::Corner, buffer: corner("UFR"), targets: &targets };
+            Asked { size: Size::THREE, orbit: Orbit::Corner, buffer: corner("UFR"), targets: &targets };
         let model = Model::built_in();
         let made = |text: &str| {
             let algorithm = Algorithm::parse(text, Size::THREE).expect("an algorithm");

@@ -7,7 +7,7 @@
 //! the rest took its target to, so two letters do just what they say. A single letter at the end is carried out cleanly: of
 //! wings by a swap of two and nothing else that can be seen, of centres by a three-cycle through a place that looks alike.
 
-use super::cycles::{Letters, letters_effect};
+use super::cycles::{Asked, letters_effect};
 use super::{MethodError, SliceLetter};
 use crate::cycle_case::CycleAlgorithm;
 use crate::swap::SwapEffect;
@@ -176,8 +176,8 @@ impl Inner {
         }
     }
 
-    const fn letters<'a>(&self, targets: &'a [Sticker]) -> Letters<'a> {
-        Letters { size: self.size, orbit: self.orbit, buffer: self.buffer, targets }
+    const fn letters<'a>(&self, targets: &'a [Sticker]) -> Asked<'a> {
+        Asked { size: self.size, orbit: self.orbit, buffer: self.buffer, targets }
     }
 
     /// The kind of piece.
