@@ -9,7 +9,7 @@ use crate::desk::Desk;
 use crate::document::{DocumentKind, DocumentName};
 use crate::{
     about, amend, bench, case, check, condition, conventions, glossary, import, lesson, link, look, moment,
-    paint, picture, play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
+    paint, play, records, said, scene, scramble, sequence, sheet, texts, trace, why,
 };
 
 /// The engine of one page, with what it keeps between two requests so that the second need not compute it again.
@@ -116,20 +116,14 @@ methods! { first, FIRST, visit_first;
     "about": Nothing => about::About, |_, _| Ok(about::about());
     /// What the bench begins with.
     "begin": Nothing => bench::Beginning, |call, _| bench::beginning(call);
-    /// The puzzle at a moment of the execution, perhaps in the middle of a turn.
-    "moment": picture::Moment => look::Drawn, |call, moment| picture::moment(call, &moment);
-    /// The puzzle as it is held, perhaps with a letter of the memo shown.
-    "picture": picture::Wanted => look::Drawn, |call, wanted| picture::picture(call, &wanted);
     /// The execution as a time line.
     "play": trace::Puzzle => play::TimeLine, |call, puzzle| play::time_line(call, &puzzle);
-    /// Cube and thread in one picture, for the pixels that there are.
+    /// Cube and thread in one for the pixels that there are.
     "scene": scene::WantedScene => scene::DrawnScene, |call, wanted| scene::scene(call, &wanted);
     /// Reads a sequence of moves, or says where it is none.
     "sequence": sequence::Typed => sequence::Sequence, |call, typed| sequence::sequence(call, &typed);
     /// Every text of the screens in the language of the request.
     "texts": Nothing => texts::Texts, |call, _| Ok(texts::texts(call));
-    /// The memo as a thread with beads, as far as it is carried out.
-    "thread": picture::WantedThread => String, |call, wanted| picture::thread(call, &wanted);
     /// The memo with the reason for every letter.
     "trace": trace::Puzzle => trace::Traced, |call, puzzle| trace::trace(call, &puzzle);
 }

@@ -70,7 +70,7 @@ fn every_method_answers_whatever_it_is_asked_and_never_otherwise() {
 fn an_engine_asked_in_any_order_gives_the_same_answers() {
     let mut pages = Pages::new(7);
     let said: Vec<Vec<Said>> =
-        (0..60).map(|at| pages.say(["trace", "picture", "check", "play", "case"][at % 5])).collect();
+        (0..60).map(|at| pages.say(["trace", "scene", "check", "play", "case"][at % 5])).collect();
     let mut engine = Engine::default();
     let forwards: Vec<_> = said.iter().map(|one| answers(&mut engine, one)).collect();
     let mut engine = Engine::default();

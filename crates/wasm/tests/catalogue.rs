@@ -17,7 +17,10 @@ fn catalogue(language: Language) -> String {
     let mut names: Vec<String> = fs::read_dir(&folder)
         .unwrap()
         .map(|file| file.unwrap().file_name().into_string().unwrap())
-        .filter(|name| !["cli.ftl", "help.ftl", "serve.ftl", "screens.ftl"].contains(&name.as_str()))
+        .filter(|name| {
+            !["cli.ftl", "glossary.ftl", "help.ftl", "record.ftl", "serve.ftl", "screens.ftl"]
+                .contains(&name.as_str())
+        })
         .collect();
     names.sort();
     let sentences: String = names.iter().map(|name| text(name)).collect();
@@ -75,7 +78,10 @@ fn no_message_for_a_page_names_an_option_of_the_command_line() {
 }
 
 /// Messages that a command asks for by name, or that a page says in words of its own (`page-…`).
-const OF_THE_COMMAND: [&str; 19] = [
+const OF_THE_COMMAND: [&str; 22] = [
+    "find-rings-longest",
+    "find-rings-many",
+    "find-rings-metric",
     "sheet-kind-unknown",
     "sheet-order-unknown",
     "sheet-several",

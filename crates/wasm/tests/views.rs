@@ -16,8 +16,12 @@ fn puzzle(size: u8, scramble: &str) -> Value {
     json!({ "size": size, "scramble": scramble, "facelets": "", "bestHold": false })
 }
 
-fn looking(right: f64, hidden: &str) -> Value {
-    json!({ "eye": null, "right": right, "down": 0.0, "hidden": hidden })
+/// A scene of the bench of a laptop.
+fn scene(source: &Value, moment: &Value) -> Value {
+    json!({
+        "source": source, "frame": { "width": 1136, "height": 504 }, "keep": 0, "eye": null, "right": 0, "down": 0,
+        "moment": moment, "open": null
+    })
 }
 
 fn random(page: &mut Page, size: u8, seed: u32) -> String {
@@ -101,7 +105,7 @@ fn painted_colours_are_traced_as_the_scramble_that_leads_to_them() {
 
 /// Whatever the size, the letters alone put every piece right: the engine proves it, and here they are counted against it.
 #[test]
-fn every_size_is_traced_and_bigger_ones_say_what_is_not_there_yet() {
+fn every_size_is_traced_and_carried_out() {
     let mut page = Page::default();
     // Kinds by size: textbook counting.
     for (size, kinds) in [(2, 1), (3, 2), (4, 3), (5, 5), (6, 7), (7, 10)] {
@@ -111,14 +115,13 @@ fn every_size_is_traced_and_bigger_ones_say_what_is_not_there_yet() {
         let parts = view["parts"].as_array().unwrap();
         assert_eq!(parts.len(), kinds, "{size}");
         assert!(parts.iter().all(|part| !part["name"].as_str().unwrap().is_empty()));
-        assert_eq!(view["solution"].is_null(), size > 3);
-        assert_eq!(view["trouble"].is_null(), size <= 3);
-        let wanted = json!({ "source": source, "looking": looking(0.2, "mirrors"), "letter": { "part": 0, "letter": 0 } });
-        assert!(page.ask("picture", &wanted).unwrap()["svg"].as_str().unwrap().starts_with("<svg"));
-        let thread = json!({ "source": source, "done": 0, "now": false, "width": 400.0 });
-        assert!(page.ask("thread", &thread).unwrap().as_str().unwrap().starts_with("<svg"));
-        let moment = json!({ "source": source, "looking": looking(0.0, "no"), "at": 3, "progress": 0.5 });
-        assert_eq!(page.ask("moment", &moment).is_err(), size > 3);
+        assert!(view["trouble"].is_null() && !view["solution"].is_null(), "{size}: {}", view["trouble"]);
+        let letter = json!({ "kind": "traced", "letter": { "part": 0, "letter": 0 }, "drawn": 1.0 });
+        let scene = page.ask("scene", &scene(&source, &letter)).unwrap();
+        assert_eq!(scene["parts"].as_array().unwrap().len(), kinds, "{size}");
+        assert!(!scene["beads"].as_array().unwrap().is_empty(), "{size}");
+        let moment = json!({ "kind": "carried", "at": 3, "progress": 0.5, "playing": true });
+        assert!(page.ask("scene", &self::scene(&source, &moment)).is_ok(), "{size}");
     }
     for size in [0, 1, 8, 255] {
         assert!(
@@ -206,18 +209,19 @@ fn pictures_follow_the_eye_and_never_carry_styles_that_a_strict_page_refuses() {
     let mut page = Page::default();
     let mut seen = Vec::new();
     let source = source(&mut page, SCRAMBLE);
-    for looking in [looking(0.0, "no"), looking(0.5, "no"), looking(0.0, "mirrors"), looking(0.0, "net")] {
-        let wanted = json!({
-            "source": source, "looking": looking, "letter": { "part": 0, "letter": 1 }
-        });
-        let view = page.ask("picture", &wanted).unwrap();
-        let svg = view["svg"].as_str().unwrap().to_owned();
-        assert!(!svg.contains("style=") && !svg.contains("<style") && !svg.contains("<script"));
-        assert!(svg.contains("<desc>U: "));
-        seen.push(svg);
+    for (right, width) in [(0.0, 1136), (0.5, 1136), (0.0, 390)] {
+        let letter = json!({ "kind": "traced", "letter": { "part": 0, "letter": 1 }, "drawn": 1.0 });
+        let mut wanted = scene(&source, &letter);
+        (wanted["right"], wanted["frame"]["width"]) = (right.into(), width.into());
+        let view = page.ask("scene", &wanted).unwrap();
+        let layers =
+            ["link", "cube", "thread"].map(|layer| view[layer].as_str().unwrap().to_owned()).concat();
+        assert!(!layers.contains("style=") && !layers.contains("<style") && !layers.contains("<script"));
+        assert!(view["description"].as_str().unwrap().contains("U: "));
+        seen.push(layers);
     }
     seen.dedup();
-    assert_eq!(seen.len(), 4);
+    assert_eq!(seen.len(), 3);
 }
 
 #[test]
@@ -225,10 +229,8 @@ fn a_turn_under_way_lies_between_the_states_before_and_after() {
     let mut page = Page::default();
     let source = source(&mut page, SCRAMBLE);
     let mut at = |at: u32, progress: f64| {
-        let moment = json!({
-            "source": source, "looking": looking(0.0, "no"), "at": at, "progress": progress
-        });
-        page.ask("moment", &moment).unwrap()["svg"].as_str().unwrap().to_owned()
+        let moment = json!({ "kind": "carried", "at": at, "progress": progress, "playing": true });
+        page.ask("scene", &scene(&source, &moment)).unwrap()["cube"].as_str().unwrap().to_owned()
     };
     assert_ne!(at(0, 0.5), at(0, 0.0));
     assert_ne!(at(0, 0.5), at(1, 0.0));

@@ -156,8 +156,8 @@ pub fn put_in_place() -> Result<()> {
     put_catalogues()
 }
 
-/// Files of the catalogues that only other faces of the engine say: the command line and the server.
-const NOT_IN_A_PAGE: [&str; 3] = ["cli", "help", "serve"];
+/// Files of the catalogues that only other faces of the engine say, the command line and the server, or that a module has itself.
+const NOT_IN_A_PAGE: [&str; 5] = ["cli", "glossary", "help", "record", "serve"];
 
 /// Puts the catalogue of each language into `web/src/engine/catalogues`, in one piece and without remarks, the texts of the screens last
 /// behind a line of their own.

@@ -1180,27 +1180,6 @@ down: number,
 hidden: HiddenFaces, };
 
 /**
- * A moment of the execution.
- */
-export type Moment = {
-/**
- * The puzzle.
- */
-source: Source,
-/**
- * How it is looked at.
- */
-looking: Looking,
-/**
- * How many moves are done.
- */
-at: number,
-/**
- * How much of the next one is done, 0 to 1.
- */
-progress: number, };
-
-/**
  * What a link to a moment carries.
  */
 export type MomentSetting = {
@@ -2129,23 +2108,6 @@ conventions: DocumentName,
 text: string, };
 
 /**
- * A picture that is wanted.
- */
-export type Wanted = {
-/**
- * The puzzle.
- */
-source: Source,
-/**
- * How it is looked at.
- */
-looking: Looking,
-/**
- * The letter whose sticker and way home are shown.
- */
-letter: Pointed | null, };
-
-/**
  * A scene that is wanted.
  */
 export type WantedScene = {
@@ -2181,27 +2143,6 @@ moment: SceneMoment,
  * Which part's thread is open where there is no room for all; none: the one in hand.
  */
 open: number | null, };
-
-/**
- * A thread that is wanted.
- */
-export type WantedThread = {
-/**
- * The puzzle.
- */
-source: Source,
-/**
- * How many steps of the execution are done.
- */
-done: number,
-/**
- * Whether the next one is under way.
- */
-now: boolean,
-/**
- * How wide it may be, in pixels at its natural size.
- */
-width: number, };
 
 /**
  * An algorithm that solves a case.
@@ -2267,20 +2208,14 @@ export interface Methods {
   about: { arguments: Nothing; view: About };
   /** What the bench begins with. */
   begin: { arguments: Nothing; view: Beginning };
-  /** The puzzle at a moment of the execution, perhaps in the middle of a turn. */
-  moment: { arguments: Moment; view: Drawn };
-  /** The puzzle as it is held, perhaps with a letter of the memo shown. */
-  picture: { arguments: Wanted; view: Drawn };
   /** The execution as a time line. */
   play: { arguments: Puzzle; view: TimeLine };
-  /** Cube and thread in one picture, for the pixels that there are. */
+  /** Cube and thread in one for the pixels that there are. */
   scene: { arguments: WantedScene; view: DrawnScene };
   /** Reads a sequence of moves, or says where it is none. */
   sequence: { arguments: Typed; view: Sequence };
   /** Every text of the screens in the language of the request. */
   texts: { arguments: Nothing; view: Texts };
-  /** The memo as a thread with beads, as far as it is carried out. */
-  thread: { arguments: WantedThread; view: string };
   /** The memo with the reason for every letter. */
   trace: { arguments: Puzzle; view: Traced };
   /** The part of an address that carries a moment of the bench. */

@@ -28,7 +28,8 @@ export class History {
   constructor(draft: Draft, sets: ConventionSets) {
     this.#draft = draft;
     this.#sets = sets;
-    sets.onBefore = () => this.mark("conventions");
+    // Each choice is a step of its own, however quickly it follows.
+    sets.onBefore = () => this.mark();
   }
 
   get canUndo(): boolean {

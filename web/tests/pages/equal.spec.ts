@@ -32,25 +32,40 @@ function scrambles(count: number): string[] {
   });
 }
 
-/** Types each scramble and reads what the page then shows. */
+/** Asks the engine of the page, in a worker of its own, as the page does. */
 async function inBrowser(page: Page, all: string[]): Promise<Found[]> {
   await open(page);
   return page.evaluate(async (scrambles) => {
-    const field = document.querySelector<HTMLTextAreaElement>("#scramble");
-    const found = document.querySelector<HTMLElement>(".found");
-    if (field === null || found === null) throw new Error("the page is not there");
-    const results = [];
-    for (const scramble of scrambles) {
-      field.value = scramble;
-      field.dispatchEvent(new Event("input", { bubbles: true }));
-      while (found.dataset["scramble"] !== scramble) await new Promise((resolve) => setTimeout(resolve, 5));
-      results.push({
-        memo: [...found.querySelectorAll(".thread")].map((thread) =>
-          [...thread.querySelectorAll(".bead")].map((bead) => bead.textContent?.trim()).join(""),
-        ),
-        moves: found.querySelector(".moves")?.textContent ?? "",
-      });
+    const script = performance.getEntriesByType("resource").find(({ name }) => /first-worker[^/]*\.js$/.test(name));
+    if (script === undefined) throw new Error("the page has no worker");
+    const worker = new Worker(script.name, { type: "module" });
+    interface Told {
+      kind: string;
+      view?: { parts: { groups: { letter: string }[][] }[]; solution: { moves: string } };
     }
+    const next = () =>
+      new Promise<Told>((resolve) => worker.addEventListener("message", ({ data }) => resolve(data as Told), { once: true }));
+    const ready = next();
+    worker.postMessage({ kind: "start", module: null });
+    if ((await ready).kind !== "ready") throw new Error("the engine does not start");
+    worker.postMessage({ kind: "put", of: "conventions", handle: "conventions", revision: 1, content: "" });
+    const results = [];
+    for (const [id, scramble] of scrambles.entries()) {
+      const content = JSON.stringify({ size: 3, scramble, facelets: "", bestHold: false });
+      worker.postMessage({ kind: "put", of: "puzzle", handle: "puzzle", revision: id, content });
+      const source = {
+        puzzle: { handle: "puzzle", revision: id },
+        conventions: { handle: "conventions", revision: 1 },
+        sheet: null,
+      };
+      const answer = next();
+      worker.postMessage({ kind: "request", id, method: "trace", language: "en", arguments: JSON.stringify({ source }) });
+      const { view } = await answer;
+      if (view === undefined) throw new Error(scramble);
+      const memo = view.parts.map(({ groups }) => groups.flat().map(({ letter }) => letter).join(""));
+      results.push({ memo: memo.filter((letters) => letters !== ""), moves: view.solution.moves });
+    }
+    worker.terminate();
     return results;
   }, all);
 }

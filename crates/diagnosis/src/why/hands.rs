@@ -63,6 +63,28 @@ pub(crate) fn execution(tape: &[Turn], span: &Span, craft: &Craft<'_>, emit: &mu
             Part::Algorithm => algorithm(step, range, planned, craft, emit),
         }
     }
+    as_one(tape, span, craft, emit);
+}
+
+/// What carries out several letters is one algorithm, also where it is written as a set-up and what stands between it and its
+/// undoing: another is then made instead of all of it.
+fn as_one(tape: &[Turn], span: &Span, craft: &Craft<'_>, emit: &mut impl Emit) {
+    let parts: Vec<_> = span.parts().collect();
+    let [(_, first), .., (_, last)] = parts.as_slice() else { return };
+    let range = first.start..last.end;
+    let Some((step, _)) = parts.iter().find(|(step, _)| step.part() == Part::Algorithm) else { return };
+    match step {
+        ActionStep::Letter { .. } | ActionStep::Parity => {}
+        ActionStep::Pair { .. } | ActionStep::Turned { .. } => {
+            let others = craft.algorithms.iter();
+            let share = 1.0 / others.len().max(1) as f64;
+            for turns in others {
+                let (slip, made) =
+                    whole(SlipKind::AlgorithmOfOtherKind, *step, &tape[range.clone()], turns.clone(), None);
+                emit(slip, Edit { range: range.clone(), made }, share);
+            }
+        }
+    }
 }
 
 /// Turns added before a place.

@@ -161,20 +161,6 @@ impl Pages {
                 json!({ "size": size, "conventions": self.conventions(said), "facelets": facelets, "cell": cell, "colour": colour })
             }
             "trace" | "play" => json!({ "source": self.source(said) }),
-            "picture" => {
-                let letter = json!({ "part": self.dice.below(3), "letter": self.dice.below(12) });
-                let letter = if self.dice.one_in(2) { letter } else { Value::Null };
-                json!({ "source": self.source(said), "looking": self.looking(), "letter": letter })
-            }
-            "moment" => {
-                let at = self.dice.below(150);
-                json!({ "source": self.source(said), "looking": self.looking(), "at": at, "progress": self.part() })
-            }
-            "thread" => {
-                let (done, now) = (self.dice.below(30), self.dice.one_in(2));
-                let width = 160 + self.dice.below(900);
-                json!({ "source": self.source(said), "done": done, "now": now, "width": width })
-            }
             "scene" => self.scene(said),
             "check" => {
                 let parity = self.dice.of(&["true", "false", "null"]);
