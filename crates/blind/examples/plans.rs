@@ -1,5 +1,11 @@
 //! Prints scrambles with their plans, a few of each size: the content of `reference/ours/plans.txt`. With a number, so many; with the
 //! word `time`, how long making them takes instead.
+#![expect(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "a program, not the engine"
+)]
 
 #[path = "../tests/planned/mod.rs"]
 mod planned;
@@ -13,7 +19,6 @@ use std::time::Instant;
 /// How many states of each size are timed.
 const MANY: u32 = 200;
 
-#[expect(clippy::disallowed_macros, reason = "an example may print")]
 fn main() {
     match std::env::args().nth(1).as_deref() {
         Some("time") => times(),
@@ -23,7 +28,6 @@ fn main() {
 }
 
 /// Whole plans of scrambled states by the usual methods: one after another, and what is made once before.
-#[expect(clippy::disallowed_macros, clippy::disallowed_methods, reason = "an example may print and time")]
 fn times() {
     let mut rng = ChaCha8Rng::seed_from_u64(1);
     for size in Size::ALL {

@@ -13,7 +13,7 @@ fn bigger() -> impl Iterator<Item = Size> {
     Size::ALL.into_iter().filter(|&size| size > Size::THREE)
 }
 
-fn turned(orbit: &Orbit) -> bool {
+fn turned(orbit: Orbit) -> bool {
     orbit.stickers_per_piece() > 1
 }
 
@@ -55,7 +55,7 @@ fn conventions(size: Size, method: impl Fn(Orbit) -> MethodName, rng: &mut ChaCh
             kind.algorithm = Some(usual.algorithm);
             kind.buffer = usual.buffer;
         }
-        if !turned(&orbit) {
+        if !turned(orbit) {
             kind.buffer = Sticker::new(rng.random_range(0..24)).expect("below 24");
         }
     }
@@ -119,7 +119,7 @@ fn two_letters_by_themselves_do_what_two_letters_ask() {
     let mut rng = ChaCha8Rng::seed_from_u64(4);
     for size in bigger() {
         for method in [MethodName::OneSwap, MethodName::SliceSwap] {
-            for &orbit in Orbit::of(size).iter().filter(|orbit| !turned(orbit)) {
+            for &orbit in Orbit::of(size).iter().filter(|orbit| !turned(**orbit)) {
                 let of =
                     |other| if other == orbit { method } else { Conventions::default().kind(other).method };
                 let solver = Solver::new(size, conventions(size, of, &mut rng));
@@ -158,7 +158,7 @@ fn each_depth_of_wings_may_be_odd_alone() {
     let mut rng = ChaCha8Rng::seed_from_u64(5);
     for size in bigger() {
         let solver = Solver::new(size, Conventions::default());
-        for &orbit in Orbit::of(size).iter().filter(|orbit| !turned(orbit) || !size.is_odd()) {
+        for &orbit in Orbit::of(size).iter().filter(|orbit| !turned(**orbit) || !size.is_odd()) {
             if orbit.looks_alike() {
                 continue;
             }

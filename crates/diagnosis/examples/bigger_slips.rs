@@ -3,6 +3,12 @@
 //! An attempt is drawn at random and slips of the hands are made in it: a turn left out, made the other way, made half for a
 //! quarter, made twice. The first explanation is right if what it plays leads to the very state that was led to, centres told
 //! apart; only the colours are given to it.
+#![expect(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "a program, not the engine"
+)]
 
 use blind::{Conventions, Solver};
 use cube::{Amount, Facelets, Size, State, Turn};
@@ -11,7 +17,6 @@ use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::time::{Duration, Instant};
 
-#[expect(clippy::disallowed_macros, clippy::disallowed_methods, reason = "an example may print and time")]
 fn main() {
     let numbers: Vec<u64> = std::env::args().skip(1).filter_map(|text| text.parse().ok()).collect();
     let &[size, attempts, slips] = numbers.as_slice() else {

@@ -5,6 +5,7 @@ use cube::{Orbit, Size, State};
 use formats::sheet::{Reading, read};
 use search::ease::Model;
 use sheet::{CycleCase, Origin, Sheet, Verdict, size_of, verdict_of};
+use std::fmt::Write as _;
 
 fn inner() -> impl Iterator<Item = Orbit> {
     Orbit::ALL.into_iter().filter(|orbit| orbit.stickers_per_piece() == 1)
@@ -62,7 +63,8 @@ fn a_list_that_names_its_kind_is_read() {
     let mut text = String::from("pair,algorithm\n");
     for row in filled.rows().iter().take(40) {
         let case = row.case.expect("a case");
-        text += &format!("{} {},\"{}\"\n", centre.name(case.first), centre.name(case.second), row.algorithm);
+        writeln!(text, "{} {},\"{}\"", centre.name(case.first), centre.name(case.second), row.algorithm)
+            .unwrap();
     }
     let read = read(&text, &reading).expect("a list");
     assert_eq!((read.rows().len(), read.check().right()), (40, 40));

@@ -81,9 +81,12 @@ impl Voice {
                 matches!(action, Action::Pair { found: true, .. } | Action::Turned { found: true, .. })
             })
             .count();
-        let cycles = || match with_sheet {
-            true => self.say("bench-from-sheet", &[("found", found.into())]),
-            false => self.word("bench-from-search"),
+        let cycles = || {
+            if with_sheet {
+                self.say("bench-from-sheet", &[("found", found.into())])
+            } else {
+                self.word("bench-from-search")
+            }
         };
         let mut sentences = Vec::new();
         for &orbit in Orbit::of(solver.size()) {

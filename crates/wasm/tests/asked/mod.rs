@@ -146,7 +146,7 @@ impl Pages {
                 let size = self.size().to_string();
                 json!({ "parts": { "size": size, "scramble": self.moves(3), "corners": "AB", "best-hold": self.dice.of(&["", "yes", "no"]) } })
             }
-            "code" => json!({ "text": self.moves(3).repeat(1 + self.dice.below(40) as usize) }),
+            "code" => json!({ "text": self.moves(3).repeat(1 + self.dice.below(40)) }),
             "linked" => {
                 let size = self.size().to_string();
                 let exercises = self.dice.of(&["", "4", "60", "many"]);
