@@ -26,6 +26,7 @@ mod element;
 mod face;
 mod facelets;
 mod fault;
+mod fingerprint;
 mod geometry;
 mod layout;
 mod metric;
@@ -48,6 +49,7 @@ pub use element::{ELEMENT_KEY_BITS, Element, ElementKey, Group, Left, Right};
 pub use face::{Axis, Face};
 pub use facelets::{FaceletError, Facelets};
 pub use fault::{Fault, Physical, Unreachable};
+pub use fingerprint::Fingerprint;
 pub use metric::{Count, Metric, count};
 pub use notation::{
     Algorithm, Expected, Form, LowerCase, MAX_DEPTH, MAX_MOVES, MAX_TEXT, Node, ParseError, ParseErrorKind,

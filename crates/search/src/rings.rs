@@ -7,10 +7,10 @@
 //! searched. Every turn counts one, whichever layers it turns.
 
 use crate::conjugate::Conjugates;
-use cube::{NoSuchTurn, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted, simplified};
-use rustc_hash::FxHasher;
+use cube::{
+    Fingerprint, NoSuchTurn, Orbit, Perm, Rotation, Size, State, Sticker, Turn, inverted, simplified,
+};
 use std::collections::BTreeMap;
-use std::hash::{Hash, Hasher};
 use std::ops::ControlFlow;
 use thiserror::Error;
 
@@ -290,12 +290,12 @@ fn sequences(turns: &[Turn], reach: usize) -> u64 {
 }
 
 fn others(state: &State, orbit: Orbit) -> u64 {
-    let mut hasher = FxHasher::default();
-    state.core().hash(&mut hasher);
+    let mut print = Fingerprint::default();
+    print.take_hold(state.core());
     for &other in Orbit::of(state.size()).iter().filter(|&&other| other != orbit) {
-        state.orbit(other).table().hash(&mut hasher);
+        print.take(state.orbit(other).table());
     }
-    hasher.finish()
+    print.number()
 }
 
 /// The state to which a three-cycle leads.

@@ -11,27 +11,26 @@ use super::finding::Unlooked;
 use super::space::{Candidate, Gathered};
 use super::{Diagnosis, Explanation, Inquiry, Observed, Plan, WhyError};
 use crate::slip::{Change, Slip};
-use cube::{Claim, NotProven, Orbit, Rotation, State, Turn};
-use rustc_hash::{FxHashMap, FxHashSet, FxHasher};
-use std::hash::{Hash, Hasher};
+use cube::{Claim, Fingerprint, NotProven, Orbit, Rotation, State, Turn};
+use rustc_hash::{FxHashMap, FxHashSet};
 
 /// How often progress is told in a sweep.
 const STEPS: usize = 64;
 
 /// What can be seen of a state, as a number: states that look alike have the same.
 fn seen(state: &State) -> u64 {
-    let mut hasher = FxHasher::default();
-    state.core().hash(&mut hasher);
+    let mut print = Fingerprint::default();
+    print.take_hold(state.core());
     for &orbit in Orbit::of(state.size()) {
         let table = state.orbit(orbit).table();
         if orbit.looks_alike() {
             // Four stickers a face, one face after another.
-            table.map(|sticker| sticker / 4).hash(&mut hasher);
+            print.take(&table.map(|sticker| sticker / 4));
         } else {
-            table.hash(&mut hasher);
+            print.take(table);
         }
     }
-    hasher.finish()
+    print.number()
 }
 
 /// The rotation after which a state looks as another one.

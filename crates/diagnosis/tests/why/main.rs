@@ -61,7 +61,9 @@ fn check_played(plan: &Plan<'_>, diagnosis: &Diagnosis, seen: &State) {
         assert!(explanation.weight() > 0.0);
         assert!(explanation.ways() > explanation.alike().len());
     }
-    assert!(diagnosis.explanations.is_sorted_by(|one, next| one.weight() >= next.weight()));
+    // Sums of the same weights in another order differ in their last digits.
+    let falls = |one: &Explanation, next: &Explanation| one.weight() >= next.weight() * (1.0 - 1e-12);
+    assert!(diagnosis.explanations.is_sorted_by(falls));
     let sum: f64 = diagnosis.explanations.iter().map(Explanation::weight).sum();
     assert!(sum <= 1.0 + 1e-9, "{sum}");
     assert!(
@@ -113,7 +115,10 @@ proptest! {
             let first = diagnosis.explanations.iter().find(|explanation| explanation.slips().len() == 1).unwrap();
             let named = |slips: &[Slip]| slips.iter().any(|slip| pupil::as_told(slip.kind.name()) == pupil::as_told(fault.name()));
             let all_told = first.ways() == first.alike().len() + 1;
-            let told = named(first.slips()) || first.alike().iter().any(|slips| named(slips));
+            // Made backwards, an algorithm can be that of another letter: the turns are the same, and one of the two is told.
+            let backwards = |slips: &[Slip]| slips.iter().any(|slip| slip.kind.name() == "algorithm-inverted");
+            let same_turns = fault.name() == "algorithm-of-other-kind" && backwards(first.slips());
+            let told = same_turns || named(first.slips()) || first.alike().iter().any(|slips| named(slips));
             prop_assert!(!all_told || told, "{}, told {:?}", drawn.short(), first.slips());
             check_played(&plan, &diagnosis, &seen);
             outranked += usize::from(diagnosis.explanations[0].slips().len() > 1);

@@ -26,6 +26,8 @@ export class Hand {
   readonly bench: Bench;
   lens = $state<Lens>("trace");
   traced = $state.raw<Traced | null>(null);
+  /** The scramble that the memo is of; the one typed may be a moment ahead. */
+  shown = $state("");
   line = $state.raw<TimeLine | null>(null);
   checked = $state.raw<Checked | null>(null);
   told = $state.raw<Told | null>(null);
@@ -79,6 +81,7 @@ export class Hand {
 
   #trace() {
     const { source, bench } = this;
+    const { scramble } = this.puzzle;
     void language();
     if (!isGiven(this.puzzle)) {
       this.traced = null;
@@ -90,6 +93,7 @@ export class Hand {
     bench.engine.ask("trace", { source }, { topic: "trace" }).then(
       (view) => {
         this.traced = view;
+        this.shown = scramble;
         this.wrong = "";
         this.place = null;
         const { chosen } = this;
